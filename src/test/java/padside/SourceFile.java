@@ -62,7 +62,7 @@ record SourceFile(Path path, int lines, List<Method> methods, int publicTypes) {
 
   private static SourceFile of(CompilationUnitTree unit, SourcePositions positions)
       throws IOException {
-    Path path = Path.of(unit.getSourceFile().toUri());
+    Path path = Path.of("").toAbsolutePath().relativize(Path.of(unit.getSourceFile().toUri()));
     List<Method> methods = new ArrayList<>();
     new MethodScanner(unit, positions).scan(unit, methods);
     long publicTypes =
