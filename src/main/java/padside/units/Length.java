@@ -9,32 +9,32 @@ public record Length(double metres) {
 
   /** Exact: SI prefix. */
   public static Length ofMillimetres(double millimetres) {
-    return new Length(millimetres * 1e-3);
+    return new Length(millimetres / 1000.0);
   }
 
   /** Exact: SI prefix. */
   public double inMillimetres() {
-    return metres / 1e-3;
+    return metres * 1000.0;
   }
 
   /** Exact: SI prefix. */
   public static Length ofCentimetres(double centimetres) {
-    return new Length(centimetres * 1e-2);
+    return new Length(centimetres / 100.0);
   }
 
   /** Exact: SI prefix. */
   public double inCentimetres() {
-    return metres / 1e-2;
+    return metres * 100.0;
   }
 
   /** Exact: SI prefix. */
   public static Length ofKilometres(double kilometres) {
-    return new Length(kilometres * 1e3);
+    return new Length(kilometres * 1000.0);
   }
 
   /** Exact: SI prefix. */
   public double inKilometres() {
-    return metres / 1e3;
+    return metres / 1000.0;
   }
 
   /** Exact: international inch, 1959. */

@@ -9,12 +9,12 @@ public record Mass(double kilograms) {
 
   /** Exact: the gram is 1/1000 kg (SI brochure). */
   public static Mass ofGrams(double grams) {
-    return new Mass(grams * 1e-3);
+    return new Mass(grams / 1000.0);
   }
 
   /** Exact: the gram is 1/1000 kg (SI brochure). */
   public double inGrams() {
-    return kilograms / 1e-3;
+    return kilograms * 1000.0;
   }
 
   /** Exact: international yard and pound agreement 1959. */

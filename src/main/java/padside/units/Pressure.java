@@ -19,6 +19,16 @@ public record Pressure(double pascals) {
     return pascals / 100.0;
   }
 
+  /** Exact: SI prefix. */
+  public static Pressure ofKilopascals(double kilopascals) {
+    return new Pressure(kilopascals * 1000.0);
+  }
+
+  /** Exact: SI prefix. */
+  public double inKilopascals() {
+    return pascals / 1000.0;
+  }
+
   /** Conventional inch of mercury at 0 °C (NIST SP 811). */
   public static Pressure ofInchesOfMercury(double inHg) {
     return new Pressure(inHg * 3386.389);
