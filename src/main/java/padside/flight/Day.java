@@ -1,0 +1,39 @@
+package padside.flight;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/** One date at one field. */
+public record Day(RecordId id, Facts facts) {
+  public static final Column<LocalDate> DATE =
+      new Column<>(
+          "date",
+          Column.Storage.TEXT,
+          "local date, ISO 8601",
+          value -> LocalDate.parse((String) value),
+          LocalDate::toString);
+  public static final Column<RecordId> FIELD = Column.reference("field", "where it is flown");
+  public static final Column<Boolean> PERMISSION =
+      Column.flag("permission", "the owner of the land has allowed it");
+  public static final Column<Boolean> FIRE_BAN = Column.flag("fire_ban", "a fire ban is in force");
+  public static final Column<String> NOTE = Column.text("note", "anything worth knowing");
+
+  static final List<Column<?>> COLUMNS = List.of(DATE, FIELD, PERMISSION, FIRE_BAN, NOTE);
+
+  public Optional<LocalDate> date() {
+    return facts.get(DATE);
+  }
+
+  public Optional<RecordId> field() {
+    return facts.get(FIELD);
+  }
+
+  public Optional<Boolean> permission() {
+    return facts.get(PERMISSION);
+  }
+
+  public Optional<Boolean> fireBan() {
+    return facts.get(FIRE_BAN);
+  }
+}

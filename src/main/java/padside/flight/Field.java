@@ -1,0 +1,77 @@
+package padside.flight;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import padside.units.Bearing;
+import padside.units.Length;
+
+/** A place to fly, described from the pad as a flier can pace it. */
+public record Field(RecordId id, Facts facts) {
+  /**
+   * How far the field reaches from the pad along one bearing.
+   *
+   * @param name what the edge is called, such as {@code lane}; may be empty
+   * @param beyond what lies behind it: road, trees, water, crops; may be empty
+   */
+  public record Edge(Bearing bearing, Length distance, String name, String beyond) {
+    static Edge of(Map<?, ?> item) {
+      return new Edge(
+          new Bearing(((Number) item.get("bearing_deg")).doubleValue()),
+          new Length(((Number) item.get("distance_m")).doubleValue()),
+          text(item, "name"),
+          text(item, "beyond"));
+    }
+
+    Map<String, Object> item() {
+      Map<String, Object> item = new LinkedHashMap<>();
+      item.put("bearing_deg", bearing.degrees());
+      item.put("distance_m", distance.metres());
+      item.put("name", name);
+      item.put("beyond", beyond);
+      return item;
+    }
+
+    private static String text(Map<?, ?> item, String name) {
+      return item.get(name) instanceof String text ? text : "";
+    }
+  }
+
+  public static final Column<String> NAME = Column.text("name", "what the field is called");
+  public static final Column<Length> ELEVATION =
+      Column.quantity("elevation_m", "height above sea level", Length::new, Length::metres);
+  public static final Column<List<Edge>> EDGES =
+      Column.list("edges", "distance from the pad to the edge by bearing", Edge::of, Edge::item);
+  public static final Column<Length> SMALLEST_SIDE =
+      Column.quantity(
+          "smallest_side_m",
+          "smallest side or diameter of the field, when measured",
+          Length::new,
+          Length::metres);
+  public static final Column<Double> LATITUDE =
+      Column.number("latitude_deg", "WGS84 latitude of the pad, north positive");
+  public static final Column<Double> LONGITUDE =
+      Column.number("longitude_deg", "WGS84 longitude of the pad, east positive");
+  public static final Column<String> NOTE =
+      Column.text("note", "permission, access, hazards inside");
+
+  static final List<Column<?>> COLUMNS =
+      List.of(NAME, ELEVATION, EDGES, SMALLEST_SIDE, LATITUDE, LONGITUDE, NOTE);
+
+  public String name() {
+    return facts.get(NAME).orElse("unnamed field");
+  }
+
+  public Optional<Length> elevation() {
+    return facts.get(ELEVATION);
+  }
+
+  public List<Edge> edges() {
+    return facts.get(EDGES).orElse(List.of());
+  }
+
+  public Optional<Length> smallestSide() {
+    return facts.get(SMALLEST_SIDE);
+  }
+}

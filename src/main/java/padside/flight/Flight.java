@@ -1,0 +1,232 @@
+package padside.flight;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import padside.units.Angle;
+import padside.units.Bearing;
+import padside.units.Length;
+import padside.units.Mass;
+import padside.units.Speed;
+import padside.units.TimeSpan;
+import padside.units.Wind;
+
+/** One flight: its card, the answer of the check as it stood, and what came of it. */
+public record Flight(RecordId id, Facts facts) {
+  /** How far the flight has come. */
+  public enum Status {
+    /** The card is being filled; every finished field is kept. */
+    DRAFT("draft"),
+    /** The card is complete and waits for its turn at the pad. */
+    CARD("card"),
+    /** It left the pad, or the motor fired. */
+    FLOWN("flown"),
+    /** It was called off. */
+    SCRUBBED("scrubbed");
+
+    private final String words;
+
+    Status(String words) {
+      this.words = words;
+    }
+
+    public String words() {
+      return words;
+    }
+
+    public String code() {
+      return name().toLowerCase(Locale.ROOT);
+    }
+
+    static Optional<Status> find(String code) {
+      return List.of(values()).stream().filter(value -> value.code().equals(code)).findFirst();
+    }
+  }
+
+  // The card.
+  public static final Column<Status> STATUS =
+      Column.word("status", "draft, card, flown or scrubbed", Status::find, Status::code);
+  public static final Column<RecordId> DAY = Column.reference("day", "the day it belongs to");
+  public static final Column<RecordId> ROCKET = Column.reference("rocket", "what flies");
+  public static final Column<String> FLIER = Column.text("flier", "who flies it");
+  public static final Column<String> MOTOR =
+      Column.text("motor", "full designation with delay, such as C6-5");
+  public static final Column<RecordId> LOT =
+      Column.reference("lot", "the lot the motor comes from");
+  public static final Column<RecordId> DEVICE =
+      Column.reference("device", "the parachute or streamer");
+  public static final Column<RecordId> ALTIMETER =
+      Column.reference("altimeter", "the altimeter on board");
+  public static final Column<Mass> MASS =
+      Column.quantity(
+          "mass_kg", "mass without motor as weighed for this flight", Mass::new, Mass::kilograms);
+  public static final Column<Length> ROD =
+      Column.quantity("rod_m", "guided length of rod or rail", Length::new, Length::metres);
+  public static final Column<Angle> TILT =
+      Column.quantity("tilt_deg", "rod's angle from vertical", Angle::ofDegrees, Angle::inDegrees);
+  public static final Column<Bearing> TILT_TOWARD =
+      Column.quantity(
+          "tilt_toward_deg", "bearing the rod leans toward", Bearing::new, Bearing::degrees);
+  public static final Column<String> NOTE = Column.text("note", "anything worth knowing");
+
+  // The wind as it stood on the card; the columns are those of a weather reading.
+  public static final Column<Speed> WIND_MEAN = Weather.WIND_MEAN;
+  public static final Column<Speed> WIND_GUST = Weather.WIND_GUST;
+  public static final Column<Bearing> WIND_FROM = Weather.WIND_FROM;
+
+  // The check's answer as it stood when the card was kept.
+  public static final Column<Ruling.Verdict> VERDICT =
+      Column.word("verdict", "the check's answer", Ruling.Verdict::find, Ruling.Verdict::word);
+  public static final Column<String> REASON =
+      Column.text("reason", "what bound the check's answer");
+  public static final Column<Speed> LIMIT =
+      Column.quantity(
+          "limit_mps", "largest wind for this card", Speed::new, Speed::metresPerSecond);
+  public static final Column<String> AGAINST =
+      Column.text("against", "why it was flown against NO-GO");
+  public static final Column<Length> PREDICTED_APOGEE =
+      Column.quantity(
+          "predicted_apogee_m", "predicted apogee above the pad", Length::new, Length::metres);
+  public static final Column<TimeSpan> PREDICTED_BEST_DELAY =
+      Column.quantity(
+          "predicted_best_delay_s",
+          "predicted time from burnout to apogee",
+          TimeSpan::new,
+          TimeSpan::seconds);
+  public static final Column<Speed> PREDICTED_DESCENT =
+      Column.quantity(
+          "predicted_descent_mps", "predicted rate of descent", Speed::new, Speed::metresPerSecond);
+  public static final Column<Bearing> PREDICTED_BEARING =
+      Column.quantity(
+          "predicted_landing_bearing_deg",
+          "predicted bearing of the landing from the pad",
+          Bearing::new,
+          Bearing::degrees);
+  public static final Column<Length> PREDICTED_DISTANCE =
+      Column.quantity(
+          "predicted_landing_distance_m",
+          "predicted distance of the landing from the pad",
+          Length::new,
+          Length::metres);
+
+  // What came of it; the words are those of the outcome table.
+  public static final Column<Instant> LIFTOFF_AT =
+      new Column<>(
+          "liftoff_at",
+          Column.Storage.TEXT,
+          "when it left the pad, ISO 8601 in UTC, by the machine's clock",
+          value -> Instant.parse((String) value),
+          Instant::toString);
+  public static final Column<String> BOOST = Column.text("boost", "how it boosted");
+  public static final Column<String> BURN = Column.text("burn", "what the motor did");
+  public static final Column<String> EJECTION = Column.text("ejection", "when the charge fired");
+  public static final Column<TimeSpan> MEASURED_DELAY =
+      Column.quantity(
+          "measured_delay_s", "seconds from burnout to ejection", TimeSpan::new, TimeSpan::seconds);
+  public static final Column<String> RECOVERY = Column.text("recovery", "how recovery worked");
+  public static final Column<String> LANDING = Column.text("landing", "how it came down");
+  public static final Column<String> LANDED_ON =
+      Column.text("landed_on", "where it lay: grass, tree, water, road, lost");
+  public static final Column<Bearing> LANDING_BEARING =
+      Column.quantity(
+          "landing_bearing_deg",
+          "bearing of the landing from the pad",
+          Bearing::new,
+          Bearing::degrees);
+  public static final Column<Length> LANDING_DISTANCE =
+      Column.quantity(
+          "landing_distance_m",
+          "distance of the landing from the pad",
+          Length::new,
+          Length::metres);
+  public static final Column<Length> ALTITUDE =
+      Column.quantity(
+          "altitude_m", "highest altitude above the pad as measured", Length::new, Length::metres);
+  public static final Column<String> DAMAGE = Column.text("damage", "what broke");
+
+  static final List<Column<?>> COLUMNS =
+      List.of(
+          STATUS,
+          DAY,
+          ROCKET,
+          FLIER,
+          MOTOR,
+          LOT,
+          DEVICE,
+          ALTIMETER,
+          MASS,
+          ROD,
+          TILT,
+          TILT_TOWARD,
+          WIND_MEAN,
+          WIND_GUST,
+          WIND_FROM,
+          VERDICT,
+          REASON,
+          LIMIT,
+          AGAINST,
+          PREDICTED_APOGEE,
+          PREDICTED_BEST_DELAY,
+          PREDICTED_DESCENT,
+          PREDICTED_BEARING,
+          PREDICTED_DISTANCE,
+          LIFTOFF_AT,
+          BOOST,
+          BURN,
+          EJECTION,
+          MEASURED_DELAY,
+          RECOVERY,
+          LANDING,
+          LANDED_ON,
+          LANDING_BEARING,
+          LANDING_DISTANCE,
+          ALTITUDE,
+          DAMAGE,
+          NOTE);
+
+  /** The set-up fields a new card takes over from that rocket's last flight. */
+  public static final List<Column<?>> SET_UP =
+      List.of(ROCKET, FLIER, MOTOR, LOT, DEVICE, ALTIMETER, MASS, ROD, TILT, TILT_TOWARD);
+
+  public Status status() {
+    return facts.get(STATUS).orElse(Status.DRAFT);
+  }
+
+  public Optional<RecordId> day() {
+    return facts.get(DAY);
+  }
+
+  public Optional<RecordId> rocket() {
+    return facts.get(ROCKET);
+  }
+
+  public Optional<String> motor() {
+    return facts.get(MOTOR);
+  }
+
+  public Optional<RecordId> lot() {
+    return facts.get(LOT);
+  }
+
+  public Optional<RecordId> device() {
+    return facts.get(DEVICE);
+  }
+
+  public Optional<Wind> wind() {
+    return Weather.windIn(facts);
+  }
+
+  public Optional<Ruling.Verdict> verdict() {
+    return facts.get(VERDICT);
+  }
+
+  public Optional<Length> altitude() {
+    return facts.get(ALTITUDE);
+  }
+
+  /** True when it was flown and nothing of the outcome has been told yet. */
+  public boolean awaitsDebrief() {
+    return status() == Status.FLOWN && facts.get(BURN).isEmpty();
+  }
+}

@@ -1,0 +1,44 @@
+package padside.flight;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The log as the rest of the program sees it. One thread uses it at a time. */
+public interface FlightLog extends AutoCloseable {
+  /** A record as it stands now. */
+  record Stored(RecordId id, Facts facts) {}
+
+  /** Which flights are wanted: newest first, those that match every given part. */
+  record FlightQuery(
+      Optional<RecordId> rocket, Optional<RecordId> day, Optional<String> words, int limit) {
+    /** The newest flights of all. */
+    public static FlightQuery newest(int limit) {
+      return new FlightQuery(Optional.empty(), Optional.empty(), Optional.empty(), limit);
+    }
+  }
+
+  /**
+   * Keeps one action. When this returns it is on the medium.
+   *
+   * @return the ids of the records changed, in the order of the changes
+   */
+  List<RecordId> save(Action action) throws Fault;
+
+  /** Every record of a kind that is not removed, in the order they were created. */
+  List<Stored> list(Kind kind) throws Fault;
+
+  Optional<Stored> find(Kind kind, RecordId id) throws Fault;
+
+  /** Flights that are not removed, drafts included, newest first. */
+  List<Stored> flights(FlightQuery query) throws Fault;
+
+  /** The newest flight of each rocket, drafts and removed ones left out. */
+  List<Stored> lastFlightOfEachRocket() throws Fault;
+
+  /** How many motors of each lot were fired. */
+  Map<RecordId, Integer> firedByLot() throws Fault;
+
+  @Override
+  void close() throws Fault;
+}

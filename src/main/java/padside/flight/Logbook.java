@@ -1,0 +1,118 @@
+package padside.flight;
+
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A reading of the log at one moment: everything small whole, of the flights the newest and each
+ * rocket's last. It never changes; after a save a new one is read.
+ */
+public record Logbook(
+    List<Rocket> rockets,
+    MotorTable motors,
+    List<Lot> lots,
+    Map<RecordId, Integer> firedByLot,
+    List<RecoveryDevice> devices,
+    List<Altimeter> altimeters,
+    List<Field> fields,
+    List<Day> days,
+    List<Weather> weather,
+    List<Flight> flights,
+    List<Flight> lastFlights,
+    List<Fix> fixes) {
+
+  /** How many flights are read; older ones are found by searching. */
+  private static final int NEWEST_FLIGHTS = 500;
+
+  /** Reads the log, with the motor types entered there put over the table's. */
+  public static Logbook read(FlightLog log, MotorTable table) throws Fault {
+    return new Logbook(
+        log.list(Kind.ROCKET).stream().map(r -> new Rocket(r.id(), r.facts())).toList(),
+        table.with(
+            log.list(Kind.MOTOR).stream().map(m -> new MotorType(m.id(), m.facts())).toList()),
+        log.list(Kind.LOT).stream().map(l -> new Lot(l.id(), l.facts())).toList(),
+        Map.copyOf(log.firedByLot()),
+        log.list(Kind.DEVICE).stream().map(d -> new RecoveryDevice(d.id(), d.facts())).toList(),
+        log.list(Kind.ALTIMETER).stream().map(a -> new Altimeter(a.id(), a.facts())).toList(),
+        log.list(Kind.FIELD).stream().map(f -> new Field(f.id(), f.facts())).toList(),
+        log.list(Kind.DAY).stream().map(d -> new Day(d.id(), d.facts())).toList(),
+        log.list(Kind.WEATHER).stream().map(w -> new Weather(w.id(), w.facts())).toList(),
+        flights(log.flights(FlightLog.FlightQuery.newest(NEWEST_FLIGHTS))),
+        flights(log.lastFlightOfEachRocket()),
+        log.list(Kind.FIX).stream().map(f -> new Fix(f.id(), f.facts())).toList());
+  }
+
+  private static List<Flight> flights(List<FlightLog.Stored> stored) {
+    return stored.stream().map(f -> new Flight(f.id(), f.facts())).toList();
+  }
+
+  public Optional<Rocket> rocket(RecordId id) {
+    return rockets.stream().filter(rocket -> rocket.id().equals(id)).findFirst();
+  }
+
+  public Optional<Lot> lot(RecordId id) {
+    return lots.stream().filter(lot -> lot.id().equals(id)).findFirst();
+  }
+
+  public Optional<RecoveryDevice> device(RecordId id) {
+    return devices.stream().filter(device -> device.id().equals(id)).findFirst();
+  }
+
+  public Optional<Altimeter> altimeter(RecordId id) {
+    return altimeters.stream().filter(altimeter -> altimeter.id().equals(id)).findFirst();
+  }
+
+  public Optional<Field> field(RecordId id) {
+    return fields.stream().filter(field -> field.id().equals(id)).findFirst();
+  }
+
+  public Optional<Day> day(RecordId id) {
+    return days.stream().filter(day -> day.id().equals(id)).findFirst();
+  }
+
+  public Optional<Flight> flight(RecordId id) {
+    return flights.stream().filter(flight -> flight.id().equals(id)).findFirst();
+  }
+
+  /** The day with the latest date; of two on one date the one opened last. */
+  public Optional<Day> latestDay() {
+    return days.stream().max(Comparator.comparing(day -> day.date().orElse(LocalDate.MIN)));
+  }
+
+  /** The last weather reading entered on a day. */
+  public Optional<Weather> latestWeather(RecordId day) {
+    return weather.stream()
+        .filter(reading -> reading.day().equals(Optional.of(day)))
+        .reduce((first, second) -> second);
+  }
+
+  /** Flights of a day in the order their cards were begun. */
+  public List<Flight> flightsOf(RecordId day) {
+    List<Flight> newestFirst =
+        flights.stream().filter(flight -> flight.day().equals(Optional.of(day))).toList();
+    return java.util.stream.IntStream.rangeClosed(1, newestFirst.size())
+        .mapToObj(i -> newestFirst.get(newestFirst.size() - i))
+        .toList();
+  }
+
+  /** A rocket's newest flight that is more than a draft. */
+  public Optional<Flight> lastFlight(RecordId rocket) {
+    return lastFlights.stream()
+        .filter(flight -> flight.rocket().equals(Optional.of(rocket)))
+        .findFirst();
+  }
+
+  public List<Fix> openFixes(RecordId rocket) {
+    return fixes.stream()
+        .filter(fix -> fix.open() && fix.rocket().equals(Optional.of(rocket)))
+        .toList();
+  }
+
+  /** Motors left of a lot, absent when it was never counted. */
+  public Optional<Integer> left(Lot lot) {
+    return lot.left(firedByLot.getOrDefault(lot.id(), 0));
+  }
+}

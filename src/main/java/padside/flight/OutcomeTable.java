@@ -1,0 +1,67 @@
+package padside.flight;
+
+import de.siegmar.fastcsv.reader.CsvReader;
+import de.siegmar.fastcsv.reader.NamedCsvRecord;
+import java.io.IOException;
+import java.io.Reader;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The words an outcome is told in, by aspect: boost, burn, ejection, recovery, landing, landed_on.
+ * They are data, read from {@code data/outcomes.csv}; the aspects are the columns of {@link
+ * Flight}.
+ */
+public record OutcomeTable(List<Outcome> outcomes) {
+  /**
+   * One word for one aspect.
+   *
+   * @param code as stored
+   * @param words as shown
+   * @param mark nominal, a malfunction, or neither
+   */
+  public record Outcome(String aspect, String code, String words, Mark mark) {}
+
+  /** Whether an outcome is the one hoped for. */
+  public enum Mark {
+    NOMINAL,
+    PASSABLE,
+    MALFUNCTION
+  }
+
+  /** Keeps its own list. */
+  public OutcomeTable {
+    outcomes = List.copyOf(outcomes);
+  }
+
+  /** Reads the table; the first line names the columns. */
+  public static OutcomeTable read(Reader csv) throws IOException {
+    try (CsvReader<NamedCsvRecord> rows = CsvReader.builder().ofNamedCsvRecord(csv)) {
+      return new OutcomeTable(rows.stream().map(OutcomeTable::outcome).toList());
+    }
+  }
+
+  /** The words for an aspect, the nominal one first. */
+  public List<Outcome> of(String aspect) {
+    return outcomes.stream().filter(outcome -> outcome.aspect().equals(aspect)).toList();
+  }
+
+  public Optional<Outcome> find(String aspect, String code) {
+    return of(aspect).stream().filter(outcome -> outcome.code().equals(code)).findFirst();
+  }
+
+  /** How a stored code is shown; a code of a newer version shows as it is. */
+  public String words(String aspect, String code) {
+    return find(aspect, code).map(Outcome::words).orElse(code);
+  }
+
+  private static Outcome outcome(NamedCsvRecord row) {
+    Mark mark =
+        switch (row.getField("good")) {
+          case "yes" -> Mark.NOMINAL;
+          case "no" -> Mark.MALFUNCTION;
+          default -> Mark.PASSABLE;
+        };
+    return new Outcome(row.getField("aspect"), row.getField("code"), row.getField("words"), mark);
+  }
+}

@@ -1,0 +1,25 @@
+package padside.flight;
+
+/**
+ * Names one record for ever, on every machine: the run of the program and the count of the
+ * operation that created it, such as {@code 0123456789abcdef0123.12}; a third number follows where
+ * one operation created several. Rows of the motor table are named {@code table.C6}.
+ */
+public record RecordId(String text) implements Comparable<RecordId> {
+  /** Refuses an empty id. */
+  public RecordId {
+    if (text.isBlank()) {
+      throw new IllegalArgumentException("a record id has a text");
+    }
+  }
+
+  @Override
+  public int compareTo(RecordId other) {
+    return text.compareTo(other.text);
+  }
+
+  @Override
+  public String toString() {
+    return text;
+  }
+}

@@ -1,0 +1,123 @@
+package padside.flight;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import padside.units.Bearing;
+import padside.units.Length;
+import padside.units.Pressure;
+import padside.units.Speed;
+import padside.units.Temperature;
+import padside.units.Wind;
+
+/** One look at the weather during a day. Wind is as read at the height noted, 2 m when none is. */
+public record Weather(RecordId id, Facts facts) {
+  /** Height of a hand-held wind meter, used when no height was noted (common practice). */
+  public static final Length HAND_HELD = new Length(2);
+
+  public static final Column<RecordId> DAY = Column.reference("day", "the day it was read on");
+  public static final Column<Instant> AT =
+      new Column<>(
+          "at",
+          Column.Storage.TEXT,
+          "when it was read, ISO 8601 in UTC, by the machine's clock",
+          value -> Instant.parse((String) value),
+          Instant::toString);
+  public static final Column<Speed> WIND_MEAN =
+      Column.quantity("wind_mean_mps", "mean wind", Speed::new, Speed::metresPerSecond);
+  public static final Column<Speed> WIND_GUST =
+      Column.quantity(
+          "wind_gust_mps", "gust, the mean when none was seen", Speed::new, Speed::metresPerSecond);
+  public static final Column<Bearing> WIND_FROM =
+      Column.quantity(
+          "wind_from_deg", "true bearing the wind comes from", Bearing::new, Bearing::degrees);
+  public static final Column<Length> WIND_HEIGHT =
+      Column.quantity(
+          "wind_height_m", "height above ground of the wind meter", Length::new, Length::metres);
+  public static final Column<Temperature> TEMPERATURE =
+      Column.quantity("temperature_k", "air temperature", Temperature::new, Temperature::kelvins);
+  public static final Column<Pressure> PRESSURE =
+      Column.quantity(
+          "pressure_pa",
+          "station pressure at the field, not reduced to sea level",
+          Pressure::new,
+          Pressure::pascals);
+  public static final Column<Double> HUMIDITY =
+      Column.number("relative_humidity", "relative humidity from 0 to 1");
+  public static final Column<Length> CLOUD_BASE =
+      Column.quantity("cloud_base_m", "cloud base above ground", Length::new, Length::metres);
+  public static final Column<String> SKY = Column.text("sky", "sky in words");
+  public static final Column<String> NOTE = Column.text("note", "anything worth knowing");
+
+  static final List<Column<?>> COLUMNS =
+      List.of(
+          DAY,
+          AT,
+          WIND_MEAN,
+          WIND_GUST,
+          WIND_FROM,
+          WIND_HEIGHT,
+          TEMPERATURE,
+          PRESSURE,
+          HUMIDITY,
+          CLOUD_BASE,
+          SKY,
+          NOTE);
+
+  /** The facts of a wind, with the text it was read from. */
+  public static Facts facts(Wind wind, Optional<String> typed) {
+    Facts speeds =
+        Facts.none()
+            .with(
+                WIND_MEAN.name(), new Facts.Cell(Optional.of(wind.mean().metresPerSecond()), typed))
+            .with(WIND_GUST, wind.gust());
+    return wind.from()
+        .map(from -> speeds.with(WIND_FROM, from))
+        .orElse(speeds.with(WIND_FROM.name(), Facts.Cell.emptied()));
+  }
+
+  /** The wind among any facts that have the wind columns; absent when no mean is known. */
+  static Optional<Wind> windIn(Facts facts) {
+    return facts
+        .get(WIND_MEAN)
+        .filter(mean -> mean.metresPerSecond() >= 0)
+        .map(
+            mean -> {
+              Speed gust = facts.get(WIND_GUST).orElse(mean);
+              boolean below = gust.metresPerSecond() < mean.metresPerSecond();
+              return new Wind(mean, below ? mean : gust, facts.get(WIND_FROM));
+            });
+  }
+
+  public Optional<RecordId> day() {
+    return facts.get(DAY);
+  }
+
+  public Optional<Instant> at() {
+    return facts.get(AT);
+  }
+
+  public Optional<Wind> wind() {
+    return windIn(facts);
+  }
+
+  public Length windHeight() {
+    return facts.get(WIND_HEIGHT).orElse(HAND_HELD);
+  }
+
+  public Optional<Temperature> temperature() {
+    return facts.get(TEMPERATURE);
+  }
+
+  public Optional<Pressure> pressure() {
+    return facts.get(PRESSURE);
+  }
+
+  public Optional<Double> humidity() {
+    return facts.get(HUMIDITY);
+  }
+
+  public Optional<Length> cloudBase() {
+    return facts.get(CLOUD_BASE);
+  }
+}
