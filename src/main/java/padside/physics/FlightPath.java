@@ -1,0 +1,362 @@
+package padside.physics;
+
+import java.util.Arrays;
+import java.util.Optional;
+
+/**
+ * One flight carried through its phases: held on the pad, along the rod, boost, coast to apogee and
+ * past the last delay asked for, and from ejection down to the ground. Plain SI numbers.
+ */
+final class FlightPath {
+  /** Error allowed in one step, in metres and metres per second. */
+  private static final double TOLERANCE = 2e-4;
+
+  private static final double FIRST_STEP_S = 0.01;
+  private static final double NEVER = Double.POSITIVE_INFINITY;
+  private static final double[] PAD = new double[6];
+
+  private final Burn burn;
+  private final Forces forces;
+  private final DormandPrince path;
+  private final SettledDescent settled;
+  private final double rodLengthM;
+  private final double canopyDragAreaM2;
+  private final double ejectionS;
+
+  /** Times at which the free flight is read for the delay table, rising, with what was read. */
+  private final double[] markS;
+
+  private final double[][] marks;
+  private int nextMark;
+  private int stretch;
+  private boolean standing = true;
+  private boolean leftRod;
+  private boolean landed;
+  private boolean descending;
+  private boolean impactUnderPower;
+  private boolean apogeeFound;
+  private double rodExitMps;
+  private double maxSpeedMps;
+  private double burnoutAltitudeM;
+  private double apogeeM;
+  private double apogeeS;
+  private double[] ejectionState = {};
+  private double[] freeImpact = {};
+  private Optional<Tracker> tracker = Optional.empty();
+
+  FlightPath(Launch launch, double gravityMps2) {
+    burn = Burn.of(launch);
+    forces = new Forces(launch, burn, gravityMps2);
+    path = new DormandPrince(forces, TOLERANCE);
+    settled = new SettledDescent(forces);
+    rodLengthM = launch.rod().guidedLength().metres();
+    canopyDragAreaM2 = launch.recovery().map(CanopyDrag::dragAreaM2).orElse(0.0);
+    ejectionS = launch.delay().map(d -> burn.burnoutS() + d.seconds()).orElse(NEVER);
+    markS =
+        launch.delaysOnSale().stream().mapToDouble(d -> burn.burnoutS() + d.seconds()).toArray();
+    Arrays.sort(markS);
+    marks = new double[markS.length][];
+  }
+
+  /** Shows every step of the flight as flown to {@code watcher}. */
+  void trackWith(Tracker watcher) {
+    tracker = Optional.of(watcher);
+  }
+
+  /** Flies from ignition to the ground, or nowhere when the rocket never leaves the rod. */
+  void fly() {
+    path.restart(0, PAD, FIRST_STEP_S);
+    climbRod();
+    if (!leftRod) {
+      maxSpeedMps = 0;
+      return;
+    }
+    boost();
+    while (!landed && (!apogeeFound || nextMark < markS.length || waitsForEjection())) {
+      advance(NEVER);
+    }
+    if (opens()) {
+      descend();
+    }
+    while (!landed) {
+      advance(NEVER);
+    }
+  }
+
+  /** On the pad and along the rod, until it leaves the rod or stays for good. */
+  private void climbRod() {
+    for (stretch = 0; stretch < burn.stretches(); stretch++) {
+      double end = burn.endS(stretch);
+      forces.stretch(stretch);
+      path.resume();
+      while (path.time() < end && !leftRod) {
+        if (standing) {
+          liftOff(end);
+        } else {
+          slide(end);
+        }
+      }
+      if (leftRod) {
+        return;
+      }
+    }
+    burnOut();
+    while (!standing && !leftRod) {
+      slide(NEVER);
+    }
+  }
+
+  /** Waits on the pad until thrust exceeds the weight along the rod, to the end at most. */
+  private void liftOff(double end) {
+    double low = path.time();
+    double high = end;
+    if (forces.liftN(low) > 0) {
+      high = low;
+    } else if (forces.liftN(end) > 0) {
+      while (high - low > 1e-12) {
+        double middle = (low + high) / 2;
+        if (forces.liftN(middle) > 0) {
+          high = middle;
+        } else {
+          low = middle;
+        }
+      }
+    }
+    standing = high >= end;
+    path.restart(high, PAD, FIRST_STEP_S);
+  }
+
+  /** One step along the rod; a rocket that comes to rest on it stands on the pad again. */
+  private void slide(double end) {
+    path.tryStep(end);
+    double reached = forces.alongRod(path.end(), 0);
+    leftRod = reached >= rodLengthM;
+    if (leftRod) {
+      double theta = rodEnd();
+      look(theta);
+      path.commitAt(theta);
+      rodExitMps = forces.alongRod(path.state(), 3);
+      forces.leaveRod();
+      forces.aboveReading(path.state()[2] > forces.readingHeightM());
+      path.resume();
+      return;
+    }
+    look(1);
+    path.commit();
+    if (forces.alongRod(path.state(), 3) <= 0) {
+      standing = true;
+      path.restart(path.time(), PAD, FIRST_STEP_S);
+    }
+  }
+
+  /** Where in the tried step the rod ends: the coordinate along it grows as its height does. */
+  private double rodEnd() {
+    return path.crossing(2, rodLengthM * forces.rodUp());
+  }
+
+  private void boost() {
+    while (stretch < burn.stretches()) {
+      double end = burn.endS(stretch);
+      while (path.time() < end && !landed) {
+        advance(end);
+      }
+      if (landed) {
+        impactUnderPower = true;
+        return;
+      }
+      stretch++;
+      if (stretch < burn.stretches()) {
+        forces.stretch(stretch);
+        path.resume();
+      } else {
+        burnOut();
+      }
+    }
+  }
+
+  private void burnOut() {
+    burnoutAltitudeM = path.state()[2];
+    forces.stretch(burn.stretches());
+    path.resume();
+  }
+
+  private boolean waitsForEjection() {
+    return ejectionS < NEVER && ejectionState.length == 0;
+  }
+
+  /** From ejection down under the device. */
+  private void descend() {
+    landed = false;
+    descending = true;
+    forces.open(canopyDragAreaM2);
+    forces.aboveReading(ejectionState[2] > forces.readingHeightM());
+    path.restart(ejectionS, ejectionState, FIRST_STEP_S);
+    while (!landed) {
+      if (tracker.isEmpty() && settled.reached(path.state())) {
+        double seconds = settled.glide(path.state());
+        path.restart(path.time() + seconds, settled.state(), FIRST_STEP_S);
+      }
+      advance(NEVER);
+    }
+  }
+
+  /** One step through the air, ended early where the wind law changes and at the ground. */
+  private void advance(double until) {
+    path.tryStep(until);
+    double z = path.end()[2];
+    boolean above = forces.aboveReading();
+    boolean turns = !forces.calm() && z > forces.readingHeightM() != above;
+    landed = z < 0 && !turns;
+    double theta = 1;
+    if (turns) {
+      theta = path.crossing(2, forces.readingHeightM());
+    } else if (landed) {
+      theta = path.crossing(2, 0);
+    }
+    look(theta);
+    if (theta == 1) {
+      path.commit();
+    } else {
+      path.commitAt(theta);
+    }
+    if (turns) {
+      forces.aboveReading(!above);
+      path.resume();
+    }
+  }
+
+  /** Reads from the tried step, up to {@code theta}, what it passes. */
+  private void look(double theta) {
+    double until = path.timeAt(theta);
+    tracker.ifPresent(t -> t.look(path, Math.min(until, trackEnd())));
+    if (descending) {
+      return;
+    }
+    if (!apogeeFound) {
+      lookForMaxSpeed(theta);
+      lookForApogee(theta);
+    }
+    while (nextMark < markS.length && markS[nextMark] <= until) {
+      marks[nextMark] = path.copyAt(path.pointAt(markS[nextMark]));
+      nextMark++;
+    }
+    if (ejectionS <= until && ejectionState.length == 0) {
+      ejectionState = path.copyAt(path.pointAt(ejectionS));
+    }
+    if (landed) {
+      freeImpact = path.copyAt(theta);
+    }
+  }
+
+  private double trackEnd() {
+    return descending || canopyDragAreaM2 == 0 ? NEVER : ejectionS;
+  }
+
+  private void lookForApogee(double theta) {
+    if (leftRod && path.within(theta, 5) <= 0) {
+      double top = path.crossing(5, 0);
+      apogeeFound = true;
+      apogeeM = path.within(top, 2);
+      apogeeS = path.timeAt(top);
+    }
+  }
+
+  /** The speed is stationary at its largest, so a straight line finds the place well enough. */
+  private void lookForMaxSpeed(double theta) {
+    maxSpeedMps = Math.max(maxSpeedMps, speedMps(theta));
+    double start = path.startGain();
+    double end = path.endGain();
+    if (start > 0 && end < 0) {
+      maxSpeedMps = Math.max(maxSpeedMps, speedMps(Math.min(theta, start / (start - end))));
+    }
+  }
+
+  private double speedMps(double theta) {
+    double vx = path.within(theta, 3);
+    double vy = path.within(theta, 4);
+    double vz = path.within(theta, 5);
+    return Math.sqrt(vx * vx + vy * vy + vz * vz);
+  }
+
+  /** Whether a device opens before the ground. */
+  boolean opens() {
+    return canopyDragAreaM2 > 0 && ejectionState.length > 0;
+  }
+
+  /** The state of the free flight at a time asked for; empty when the ground came first. */
+  Optional<double[]> markAt(double timeS) {
+    return Optional.ofNullable(marks[Arrays.binarySearch(markS, timeS)]);
+  }
+
+  /** The state in which the free flight reaches the ground; empty unless it was flown so far. */
+  Optional<double[]> freeImpact() {
+    return present(freeImpact);
+  }
+
+  Optional<double[]> ejectionState() {
+    return present(ejectionState);
+  }
+
+  private static Optional<double[]> present(double[] state) {
+    return state.length == 0 ? Optional.empty() : Optional.of(state);
+  }
+
+  /** Speed of a state through the air around it. */
+  double airspeedMps(double[] state) {
+    forces.aboveReading(state[2] > forces.readingHeightM());
+    double dx = state[3] - forces.windEast(state[2]);
+    double dy = state[4] - forces.windNorth(state[2]);
+    return Math.sqrt(dx * dx + dy * dy + state[5] * state[5]);
+  }
+
+  /** Terminal speed under the open canopy, or of the falling rocket, in the air at the pad. */
+  double terminalMps() {
+    return forces.terminalMps(0);
+  }
+
+  boolean leftRod() {
+    return leftRod;
+  }
+
+  boolean impactUnderPower() {
+    return impactUnderPower;
+  }
+
+  double rodExitMps() {
+    return rodExitMps;
+  }
+
+  double maxSpeedMps() {
+    return maxSpeedMps;
+  }
+
+  double burnoutAltitudeM() {
+    return burnoutAltitudeM;
+  }
+
+  double burnoutS() {
+    return burn.burnoutS();
+  }
+
+  double ejectionS() {
+    return ejectionS;
+  }
+
+  double apogeeM() {
+    return apogeeM;
+  }
+
+  double apogeeS() {
+    return apogeeS;
+  }
+
+  /** Time of landing once flown. */
+  double timeS() {
+    return path.time();
+  }
+
+  /** The state at landing once flown. */
+  double[] state() {
+    return path.state();
+  }
+}
