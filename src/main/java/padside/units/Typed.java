@@ -60,7 +60,7 @@ final class Typed {
     List<Term> terms = new ArrayList<>();
     Matcher matcher = TERM.matcher(unsigned);
     int at = 0;
-    while (at < unsigned.length()) {
+    do {
       if (!matcher.region(at, unsigned.length()).lookingAt()) {
         return Reading.refused(terms.isEmpty() ? "does not begin with a number" : "is unclear");
       }
@@ -70,7 +70,7 @@ final class Typed {
       }
       terms.add(new Term(number.value().orElseThrow(), matcher.group("unit").replace(" ", "")));
       at = matcher.end();
-    }
+    } while (at < unsigned.length());
     return Reading.of(List.copyOf(terms));
   }
 

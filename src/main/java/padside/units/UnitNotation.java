@@ -32,6 +32,7 @@ public final class UnitNotation<T> implements Notation<T> {
     this.unitRequired = unitRequired;
   }
 
+  /** Two examples at least, the first in the unit shown. */
   static <T> UnitNotation<T> of(
       Dimension<T> dimension, String shown, Digits digits, String... examples) {
     return new UnitNotation<>(dimension, dimension.unit(shown), digits, List.of(examples), false);
@@ -128,8 +129,6 @@ public final class UnitNotation<T> implements Notation<T> {
 
   private String likes() {
     int last = examples.size() - 1;
-    return last == 0
-        ? examples.get(0)
-        : String.join(", ", examples.subList(0, last)) + " or " + examples.get(last);
+    return String.join(", ", examples.subList(0, last)) + " or " + examples.get(last);
   }
 }

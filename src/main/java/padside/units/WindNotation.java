@@ -168,9 +168,11 @@ public final class WindNotation implements Notation<Wind> {
         + value.from().map(each -> from + direction(each)).orElse("");
   }
 
-  /** The compass point alone only where it says everything. */
+  /** The compass point alone where it says as much as whole degrees would. */
   private static String direction(Bearing from) {
-    return from.isCompassPoint() ? from.compassPoint() : new BearingNotation().show(from);
+    boolean point =
+        from.isCompassPoint() || new Bearing(Math.round(from.degrees())).isCompassPoint();
+    return point ? from.compassPoint() : new BearingNotation().show(from);
   }
 
   @Override
