@@ -77,7 +77,7 @@ public record Weather(RecordId id, Facts facts) {
   }
 
   /** The wind among any facts that have the wind columns; absent when no mean is known. */
-  static Optional<Wind> windIn(Facts facts) {
+  public static Optional<Wind> windIn(Facts facts) {
     return facts
         .get(WIND_MEAN)
         .filter(mean -> mean.metresPerSecond() >= 0)

@@ -1,0 +1,214 @@
+package padside.form;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import padside.flight.Facts;
+
+/**
+ * A form being filled: its fields, what stands in them, the field the cursor is in and the option
+ * picked from its list. Never empty.
+ *
+ * @param at index of the field the cursor is in
+ * @param picked index among {@link #suggestions()}, {@link #NOTHING_PICKED} until one is picked
+ */
+public record Form(List<FormField<?>> fields, List<Entry> entries, int at, int picked) {
+  /** Stands for no option picked by hand. */
+  public static final int NOTHING_PICKED = -1;
+
+  /** The longest text a field takes; a note of a few lines fits. */
+  public static final int LONGEST_TEXT = 500;
+
+  /** Keeps own lists; refuses an empty form. */
+  public Form {
+    fields = List.copyOf(fields);
+    entries = List.copyOf(entries);
+    if (fields.isEmpty() || fields.size() != entries.size() || at >= fields.size()) {
+      throw new IllegalArgumentException("a form has fields, an entry each, and a cursor in one");
+    }
+  }
+
+  /** A form over a record's facts, the cursor in the first field. */
+  public static Form of(List<? extends FormField<?>> fields, Facts facts) {
+    List<Entry> entries = fields.stream().map(field -> Entry.of(field.textIn(facts))).toList();
+    return new Form(List.copyOf(fields), entries, 0, NOTHING_PICKED);
+  }
+
+  /** Types one character or a whole text at the cursor. */
+  public Form type(String text) {
+    Entry entry = entry();
+    boolean full = !entry.fresh() && entry.typed().length() + text.length() > LONGEST_TEXT;
+    return full ? this : edit(e -> e.insert(text));
+  }
+
+  public Form backspace() {
+    return edit(Entry::backspace);
+  }
+
+  public Form delete() {
+    return edit(Entry::delete);
+  }
+
+  public Form left() {
+    return edit(entry -> entry.cursorTo(entry.cursor() - 1));
+  }
+
+  public Form right() {
+    return edit(entry -> entry.cursorTo(entry.cursor() + 1));
+  }
+
+  public Form home() {
+    return edit(entry -> entry.cursorTo(0));
+  }
+
+  public Form end() {
+    return edit(entry -> entry.cursorTo(entry.typed().length()));
+  }
+
+  /** Empties the field. */
+  public Form clear() {
+    return edit(entry -> entry.replaced(""));
+  }
+
+  /** Accepts the field and goes on to the next; stays in the last. */
+  public Form next() {
+    return to(Math.min(at + 1, fields.size() - 1));
+  }
+
+  /** Accepts the field and goes back; stays in the first. */
+  public Form previous() {
+    return to(Math.max(at - 1, 0));
+  }
+
+  /** Accepts the field and goes to another. */
+  public Form to(int field) {
+    Form accepted = accepted();
+    return new Form(
+        fields,
+        replace(accepted.entries, field, accepted.entries.get(field).entered()),
+        field,
+        NOTHING_PICKED);
+  }
+
+  /** Goes to the field of that name; stays where there is none. */
+  public Form to(String name) {
+    return indexOf(name).map(this::to).orElse(this);
+  }
+
+  /** Puts a text into a field as if it had been typed there. */
+  public Form set(String name, String text) {
+    return indexOf(name)
+        .map(i -> new Form(fields, replace(entries, i, entries.get(i).replaced(text)), at, picked))
+        .orElse(this);
+  }
+
+  /**
+   * The form as it is when the field is left: in a list field the option picked stands for what was
+   * typed.
+   */
+  public Form accepted() {
+    return pickedText()
+        .filter(text -> listOpen())
+        .map(text -> edit(entry -> entry.replaced(text)))
+        .orElse(this);
+  }
+
+  /** The options the typed text leaves; empty for fields without a list. */
+  public List<? extends Choices.Option<?>> suggestions() {
+    return field()
+        .choices()
+        .<List<? extends Choices.Option<?>>>map(
+            choices -> choices.matching(entry().fresh() ? "" : entry().typed()))
+        .orElse(List.of());
+  }
+
+  /** True while the list of the field is in use: something was typed or picked in it. */
+  public boolean listOpen() {
+    return !suggestions().isEmpty()
+        && (picked != NOTHING_PICKED || (!entry().fresh() && !entry().typed().isBlank()));
+  }
+
+  /** The option that stands when the field is left now. */
+  public int pickedOption() {
+    return Math.max(0, picked);
+  }
+
+  /** Moves the pick down the list; from an untouched entry to its first option. */
+  public Form pickNext() {
+    return pick(listOpen() ? pickedOption() + 1 : 0);
+  }
+
+  public Form pickPrevious() {
+    return pick(pickedOption() - 1);
+  }
+
+  /** The facts of every field. */
+  public Facts facts() {
+    Facts facts = Facts.none();
+    for (int i = 0; i < fields.size(); i++) {
+      facts = facts.with(fields.get(i).facts(entries.get(i).typed()));
+    }
+    return facts;
+  }
+
+  public FormField<?> field() {
+    return fields.get(at);
+  }
+
+  public Entry entry() {
+    return entries.get(at);
+  }
+
+  /** What stands in the field of that name. */
+  public String text(String name) {
+    return indexOf(name).map(i -> entries.get(i).typed()).orElse("");
+  }
+
+  /** Why the text of a field cannot be read. */
+  public Optional<String> objection(int field) {
+    return fields.get(field).objection(entries.get(field).typed());
+  }
+
+  /** Why the value of a field is unlikely. */
+  public Optional<String> doubt(int field) {
+    return fields.get(field).doubt(entries.get(field).typed());
+  }
+
+  /** The first field with a text that cannot be read. */
+  public Optional<Integer> firstObjection() {
+    return java.util.stream.IntStream.range(0, fields.size())
+        .filter(i -> objection(i).isPresent())
+        .boxed()
+        .findFirst();
+  }
+
+  private Optional<Integer> indexOf(String name) {
+    return java.util.stream.IntStream.range(0, fields.size())
+        .filter(i -> fields.get(i).name().equals(name))
+        .boxed()
+        .findFirst();
+  }
+
+  private Optional<String> pickedText() {
+    List<? extends Choices.Option<?>> options = suggestions();
+    return pickedOption() < options.size()
+        ? Optional.of(options.get(pickedOption()).text())
+        : Optional.empty();
+  }
+
+  private Form pick(int index) {
+    int last = suggestions().size() - 1;
+    return last < 0 ? this : new Form(fields, entries, at, Math.max(0, Math.min(last, index)));
+  }
+
+  private Form edit(UnaryOperator<Entry> change) {
+    return new Form(fields, replace(entries, at, change.apply(entry())), at, NOTHING_PICKED);
+  }
+
+  private static List<Entry> replace(List<Entry> entries, int index, Entry entry) {
+    List<Entry> changed = new ArrayList<>(entries);
+    changed.set(index, entry);
+    return changed;
+  }
+}

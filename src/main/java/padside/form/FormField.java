@@ -1,0 +1,75 @@
+package padside.form;
+
+import java.util.Optional;
+import padside.flight.Column;
+import padside.flight.Facts;
+import padside.units.Notation;
+import padside.units.Reading;
+
+/**
+ * One field of a form, as declared: nothing of it changes while the flier types.
+ *
+ * @param label short, left of the entry
+ * @param hint one line told while the cursor is here
+ */
+public record FormField<T>(
+    Place<T> place, String label, Notation<T> notation, Rule<T> rule, String hint) {
+
+  public static <T> FormField<T> of(
+      Column<T> column, String label, Notation<T> notation, String hint) {
+    return new FormField<>(Place.of(column), label, notation, Rule.none(), hint);
+  }
+
+  /** A field filled from a list. */
+  public static <T> FormField<T> choice(
+      Column<T> column, String label, Choices<T> choices, String hint) {
+    return new FormField<>(Place.chosen(column), label, choices, Rule.none(), hint);
+  }
+
+  public FormField<T> doubting(Rule<T> doubt) {
+    return new FormField<>(place, label, notation, doubt, hint);
+  }
+
+  public String name() {
+    return place.name();
+  }
+
+  /** The list this field is filled from, if it is. */
+  public Optional<Choices<T>> choices() {
+    return notation instanceof Choices<T> choices ? Optional.of(choices) : Optional.empty();
+  }
+
+  /** What the entry shows at first: the text once typed, else the value as shown. */
+  String textIn(Facts facts) {
+    Optional<T> value = place.get(facts);
+    Optional<String> typed = place.typed(facts).filter(text -> stillMeans(text, value));
+    return typed.or(() -> value.map(notation::show)).orElse("");
+  }
+
+  /** Reads a text into the facts it stands for. */
+  Facts facts(String typed) {
+    return typed.isBlank()
+        ? place.put("")
+        : notation.read(typed).value().map(value -> place.put(value, typed)).orElse(unread(typed));
+  }
+
+  /** Whether and why the text cannot be read. */
+  Optional<String> objection(String typed) {
+    return typed.isBlank() ? Optional.empty() : notation.read(typed).objection();
+  }
+
+  /** Why a text that can be read is unlikely. */
+  Optional<String> doubt(String typed) {
+    return typed.isBlank() ? Optional.empty() : notation.read(typed).value().flatMap(rule::doubt);
+  }
+
+  private Facts unread(String typed) {
+    return place.put(typed);
+  }
+
+  /** A bare number typed under another unit setting would mean another value now. */
+  private boolean stillMeans(String typed, Optional<T> value) {
+    Reading<T> reading = notation.read(typed);
+    return reading.value().equals(value);
+  }
+}

@@ -1,0 +1,65 @@
+package padside.preflight;
+
+import java.util.List;
+import java.util.Optional;
+import padside.flight.Day;
+import padside.flight.Field;
+import padside.flight.Fix;
+import padside.flight.Flight;
+import padside.flight.Logbook;
+import padside.flight.MotorChoice;
+import padside.flight.RecoveryDevice;
+import padside.flight.Rocket;
+import padside.flight.Weather;
+import padside.units.Angle;
+import padside.units.Bearing;
+import padside.units.Length;
+import padside.units.Mass;
+import padside.units.Wind;
+
+/**
+ * A flight card with everything it refers to looked up. What is not known is absent; the check says
+ * what it lacks.
+ *
+ * @param mass without motor, recovery packed
+ * @param wind as it stands on the card
+ * @param weather the day's latest reading, for air and cloud base; its wind is not used
+ */
+public record Card(
+    Optional<Rocket> rocket,
+    Optional<MotorChoice> motor,
+    Optional<Mass> mass,
+    Optional<RecoveryDevice> device,
+    Optional<Length> rod,
+    Angle tilt,
+    Optional<Bearing> tiltToward,
+    Optional<Wind> wind,
+    Optional<Weather> weather,
+    Optional<Day> day,
+    Optional<Field> field,
+    List<Fix> openFixes) {
+
+  /** Keeps its own list. */
+  public Card {
+    openFixes = List.copyOf(openFixes);
+  }
+
+  /** Looks up what a flight's card refers to. Mass and rod fall back on the rocket's usual ones. */
+  public static Card of(Flight flight, Logbook book) {
+    Optional<Rocket> rocket = flight.rocket().flatMap(book::rocket);
+    Optional<Day> day = flight.day().flatMap(book::day);
+    return new Card(
+        rocket,
+        flight.motor().flatMap(motor -> book.motors().choose(motor).value()),
+        flight.facts().get(Flight.MASS).or(() -> rocket.flatMap(Rocket::mass)),
+        flight.device().flatMap(book::device),
+        flight.facts().get(Flight.ROD).or(() -> rocket.flatMap(Rocket::rod)),
+        flight.facts().get(Flight.TILT).orElse(new Angle(0)),
+        flight.facts().get(Flight.TILT_TOWARD),
+        flight.wind(),
+        flight.day().flatMap(book::latestWeather),
+        day,
+        day.flatMap(Day::field).flatMap(book::field),
+        rocket.map(r -> book.openFixes(r.id())).orElse(List.of()));
+  }
+}

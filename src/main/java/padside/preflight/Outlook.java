@@ -1,0 +1,55 @@
+package padside.preflight;
+
+import java.util.List;
+import java.util.Optional;
+import padside.units.Bearing;
+import padside.units.Impulse;
+import padside.units.Length;
+import padside.units.Mass;
+import padside.units.Speed;
+import padside.units.TimeSpan;
+
+/**
+ * The flight a card would make, as predicted for still hands and a steady wind.
+ *
+ * @param thrustToWeight average thrust over lift-off weight
+ * @param apogee of the free flight, above the pad
+ * @param bestDelay from burnout to apogee of the free flight
+ * @param descentRate near the ground; absent when nothing opens
+ * @param motorData how good the motor's numbers are, in words
+ */
+public record Outlook(
+    Mass liftoffMass,
+    Impulse totalImpulse,
+    double thrustToWeight,
+    Speed rodExitSpeed,
+    Speed maxSpeed,
+    Length burnoutAltitude,
+    TimeSpan burnoutTime,
+    Length apogee,
+    TimeSpan timeToApogee,
+    TimeSpan bestDelay,
+    List<DelayFit> delays,
+    Optional<Ejection> ejection,
+    Optional<Speed> descentRate,
+    TimeSpan flightTime,
+    Bearing landingBearing,
+    Length landingDistance,
+    String motorData) {
+
+  /**
+   * How one delay on sale would fit.
+   *
+   * @param error ejection minus apogee: negative is early
+   * @param altitude above the pad when the charge fires
+   */
+  public record DelayFit(String delay, TimeSpan error, Length altitude, Speed speed) {}
+
+  /** Where and how fast the rocket is when the charge of the chosen delay fires. */
+  public record Ejection(TimeSpan time, Length altitude, Speed speed) {}
+
+  /** Keeps its own list. */
+  public Outlook {
+    delays = List.copyOf(delays);
+  }
+}

@@ -1,0 +1,60 @@
+package padside.screen;
+
+import java.util.List;
+
+/** Title bar, footer and the notice line around every screen. */
+final class Chrome {
+  private static final String NAME = "Padside";
+
+  private Chrome() {}
+
+  static Frame draw(Session session, Size size) {
+    if (!size.holds(Size.SMALLEST)) {
+      return tooSmall(size);
+    }
+    Canvas canvas = new Canvas(size);
+    Screen top = session.top();
+    top.draw(canvas, session.world());
+    int last = size.rows() - 1;
+    canvas.fill(0, 0, size.columns(), Style.BAR);
+    canvas.put(1, 0, top.title(session.world()), Style.BAR);
+    canvas.put(size.columns() - NAME.length() - 1, 0, NAME, Style.BAR);
+    canvas.fill(0, last, size.columns(), Style.BAR);
+    canvas.put(1, last, footer(top.bindings(), size.columns() - 2), Style.BAR);
+    session
+        .notice()
+        .ifPresent(
+            line -> {
+              canvas.fill(0, last - 1, size.columns(), Style.STRONG);
+              canvas.put(1, last - 1, line, Style.STRONG);
+            });
+    return canvas.frame();
+  }
+
+  /** As many bindings as fit whole, then how to see the rest. */
+  private static String footer(List<Binding> bindings, int width) {
+    String help = "F1 keys";
+    StringBuilder footer = new StringBuilder();
+    for (Binding binding : bindings) {
+      String item = binding.shownKey() + " " + binding.label() + "  ";
+      if (!binding.label().isEmpty() && footer.length() + item.length() + help.length() <= width) {
+        footer.append(item);
+      }
+    }
+    return footer + help;
+  }
+
+  private static Frame tooSmall(Size size) {
+    Canvas canvas = new Canvas(size);
+    String sentence =
+        String.format(
+            "This terminal is %d × %d; Padside needs %d × %d. Make the window larger or the"
+                + " letters smaller. Nothing is lost meanwhile.",
+            size.columns(), size.rows(), Size.SMALLEST.columns(), Size.SMALLEST.rows());
+    int row = 0;
+    for (String line : Paragraph.lines(sentence, Math.max(1, size.columns()))) {
+      canvas.put(0, row++, line, Style.STRONG);
+    }
+    return canvas.frame();
+  }
+}

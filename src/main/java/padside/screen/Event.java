@@ -1,0 +1,30 @@
+package padside.screen;
+
+import java.time.Instant;
+import java.util.List;
+import padside.flight.Fault;
+import padside.flight.Logbook;
+import padside.flight.RecordId;
+import padside.preflight.Answer;
+
+/**
+ * What happened. Keys go to the screen on top; everything else goes to every screen, which knows
+ * its own by the ticket it gave with the effect.
+ */
+public sealed interface Event {
+  /** A key was pressed at a moment of the machine's clock. */
+  record Pressed(Key key, Instant at) implements Event {}
+
+  /** An action is on the medium. */
+  record Saved(Ticket ticket, List<RecordId> records, Logbook log) implements Event {
+    public Saved {
+      records = List.copyOf(records);
+    }
+  }
+
+  /** An action could not be kept; nothing of it is in the log. */
+  record NotSaved(Ticket ticket, Fault fault) implements Event {}
+
+  /** The check has answered. */
+  record Checked(Ticket ticket, Answer answer) implements Event {}
+}

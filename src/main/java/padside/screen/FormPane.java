@@ -1,0 +1,90 @@
+package padside.screen;
+
+import java.util.List;
+import padside.form.Choices;
+import padside.form.Entry;
+import padside.form.Form;
+
+/**
+ * Draws a form into a stretch of the canvas: a row a field, the open list over what is below it.
+ */
+final class FormPane {
+  private static final int LONGEST_LIST = 6;
+
+  private final Canvas canvas;
+  private final Area area;
+  private final int labelWidth;
+
+  private FormPane(Canvas canvas, Area area, int labelWidth) {
+    this.canvas = canvas;
+    this.area = area;
+    this.labelWidth = labelWidth;
+  }
+
+  /** A rectangle of cells. */
+  record Area(int left, int top, int width, int height) {}
+
+  /** Draws the form; the last two rows of the area tell the hint or the objection of the field. */
+  static void draw(Canvas canvas, Form form, Area area) {
+    int longest = form.fields().stream().mapToInt(field -> field.label().length()).max().orElse(0);
+    FormPane pane = new FormPane(canvas, area, longest + 1);
+    int rows = area.height() - 2;
+    int first = Math.max(0, Math.min(form.at() - rows + 1, form.fields().size() - rows));
+    first = form.at() < rows ? 0 : Math.max(first, form.at() - rows + 1);
+    for (int i = first; i < form.fields().size() && i - first < rows; i++) {
+      pane.field(form, i, area.top() + i - first);
+    }
+    pane.tell(form);
+    if (form.listOpen() || form.entry().typed().isEmpty()) {
+      pane.list(form, area.top() + form.at() - first + 1);
+    }
+  }
+
+  private void field(Form form, int index, int row) {
+    Entry entry = form.entries().get(index);
+    boolean here = index == form.at();
+    int left = area.left() + labelWidth + 2;
+    int width = area.width() - labelWidth - 2;
+    String mark = form.objection(index).isPresent() ? "!" : here ? ">" : " ";
+    canvas.put(area.left(), row, mark, Style.OBJECTION);
+    canvas.put(area.left() + 2, row, form.fields().get(index).label(), Style.LABEL);
+    canvas.fill(left, row, width, here ? Style.FOCUS : Style.FIELD);
+    int cut = here ? Math.max(0, entry.cursor() - width + 1) : 0;
+    String shown = entry.typed().substring(Math.min(cut, entry.typed().length()));
+    canvas.put(
+        left,
+        row,
+        shown.substring(0, Math.min(shown.length(), width)),
+        here ? Style.FOCUS : Style.FIELD);
+    if (here) {
+      canvas.cursorAt(left + entry.cursor() - cut, row);
+    }
+  }
+
+  private void tell(Form form) {
+    int row = area.top() + area.height() - 2;
+    String doubt = form.objection(form.at()).or(() -> form.doubt(form.at())).orElse("");
+    String text = doubt.isEmpty() ? form.field().hint() : doubt;
+    Style style = doubt.isEmpty() ? Style.PLAIN : Style.OBJECTION;
+    List<String> lines = Paragraph.lines(text, area.width());
+    for (int i = 0; i < Math.min(2, lines.size()); i++) {
+      canvas.put(area.left(), row + i, lines.get(i), style);
+    }
+  }
+
+  private void list(Form form, int row) {
+    List<? extends Choices.Option<?>> options = form.suggestions();
+    int room = Math.min(LONGEST_LIST, area.top() + area.height() - row);
+    int first = Math.max(0, form.pickedOption() - room + 1);
+    int left = area.left() + labelWidth + 2;
+    int width = area.width() - labelWidth - 2;
+    for (int i = first; i < options.size() && i - first < room; i++) {
+      boolean picked = form.listOpen() && i == form.pickedOption();
+      Choices.Option<?> option = options.get(i);
+      String line = (picked ? "> " : "  ") + option.text() + "  " + option.note();
+      Style style = picked ? Style.FOCUS : Style.FIELD;
+      canvas.fill(left, row + i - first, width, style);
+      canvas.put(left, row + i - first, line.substring(0, Math.min(width, line.length())), style);
+    }
+  }
+}

@@ -1,0 +1,43 @@
+package padside.screen;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Text broken at blanks to fit a width. */
+final class Paragraph {
+  private static final int MARGIN = 2;
+
+  private Paragraph() {}
+
+  /** Draws a text over the whole width but a margin; returns the row after it. */
+  static int draw(Canvas canvas, int row, String text, Style style) {
+    int at = row;
+    for (String line : lines(text, canvas.size().columns() - 2 * MARGIN)) {
+      canvas.put(MARGIN, at++, line, style);
+    }
+    return at;
+  }
+
+  /** The text in lines of at most {@code width} characters; longer words are cut. */
+  static List<String> lines(String text, int width) {
+    List<String> lines = new ArrayList<>();
+    StringBuilder line = new StringBuilder();
+    for (String word : text.strip().split("\\s+", -1)) {
+      String rest = word;
+      if (line.length() > 0 && line.length() + 1 + rest.length() > width) {
+        lines.add(line.toString());
+        line.setLength(0);
+      }
+      line.append(line.length() > 0 ? " " : "");
+      while (line.length() + rest.length() > width && width > 0) {
+        int room = width - line.length();
+        lines.add(line + rest.substring(0, room));
+        rest = rest.substring(room);
+        line.setLength(0);
+      }
+      line.append(rest);
+    }
+    lines.add(line.toString());
+    return lines;
+  }
+}

@@ -1,0 +1,43 @@
+package padside.screen;
+
+import java.util.List;
+
+/** Asked before leaving from anywhere; leaving loses nothing, so one key does. */
+record QuitQuestion() implements Screen {
+  private static final Binding LEAVE =
+      Binding.of("q<enter><c-c>y", "quit", "leave Padside; all that was typed is kept");
+  private static final Binding STAY = Binding.of("<esc>n", "stay", "back to the screen");
+
+  @Override
+  public Step on(Event event, World world) {
+    if (event instanceof Event.Pressed pressed) {
+      if (LEAVE.has(pressed.key())) {
+        return Step.stay(this).and(new Effect.Quit());
+      }
+      if (STAY.has(pressed.key())) {
+        return Step.close();
+      }
+    }
+    return Step.stay(this);
+  }
+
+  @Override
+  public void draw(Canvas canvas, World world) {
+    int row = Paragraph.draw(canvas, 2, "Leave Padside?", Style.STRONG);
+    Paragraph.draw(
+        canvas,
+        row + 1,
+        "What was typed is kept, unfinished cards too: the next start shows them again.",
+        Style.PLAIN);
+  }
+
+  @Override
+  public String title(World world) {
+    return "Quit";
+  }
+
+  @Override
+  public List<Binding> bindings() {
+    return List.of(LEAVE, STAY);
+  }
+}
