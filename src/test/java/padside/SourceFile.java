@@ -34,7 +34,8 @@ record SourceFile(Path path, int lines, List<Method> methods, int publicTypes) {
   /**
    * A method or constructor with a body.
    *
-   * @param lines from its first annotation or modifier to its closing brace
+   * @param lines from below its annotations, which may hold a test's whole table of cases, to its
+   *     closing brace
    * @param parameters none counted where a record's constructor repeats the record's components
    */
   record Method(String place, int lines, int parameters) {}
@@ -87,7 +88,7 @@ record SourceFile(Path path, int lines, List<Method> methods, int publicTypes) {
     @Override
     public Void visitMethod(MethodTree method, List<Method> found) {
       if (method.getBody() != null) {
-        long first = line(positions.getStartPosition(unit, method));
+        long first = firstLine(method);
         long last = line(positions.getEndPosition(unit, method) - 1);
         ClassTree owner = (ClassTree) getCurrentPath().getParentPath().getLeaf();
         String file = Path.of(unit.getSourceFile().toUri()).getFileName().toString();
@@ -96,6 +97,13 @@ record SourceFile(Path path, int lines, List<Method> methods, int publicTypes) {
         found.add(new Method(place, (int) (last - first + 1), parameters(method, owner)));
       }
       return super.visitMethod(method, found);
+    }
+
+    private long firstLine(MethodTree method) {
+      return method.getModifiers().getAnnotations().stream()
+          .mapToLong(annotation -> line(positions.getEndPosition(unit, annotation)) + 1)
+          .max()
+          .orElseGet(() -> line(positions.getStartPosition(unit, method)));
     }
 
     private long line(long position) {
