@@ -43,6 +43,13 @@ public record Key(String name) {
     return name.length() == 1 ? Optional.of(name) : Optional.empty();
   }
 
+  /** The key of a character as typed; absent for what takes no cell or more than one. */
+  public static Optional<Key> typed(char character) {
+    return PrintableText.isOneCell(character)
+        ? Optional.of(new Key(String.valueOf(character)))
+        : Optional.empty();
+  }
+
   /** Control with a letter. */
   public static Key control(char letter) {
     return new Key("<c-" + Character.toLowerCase(letter) + ">");

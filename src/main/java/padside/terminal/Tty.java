@@ -1,0 +1,57 @@
+package padside.terminal;
+
+import java.util.Properties;
+import padside.screen.Size;
+
+/**
+ * The terminal as {@code bin/padside} found it.
+ *
+ * @param size in character cells
+ * @param term the value of TERM
+ * @param utf8 true when the locale's characters are UTF-8
+ */
+public record Tty(Size size, String term, boolean utf8) {
+  private static final int MOST_CELLS = 10_000;
+
+  /**
+   * Reads the properties the launcher passes on.
+   *
+   * @throws NoTerminalException when the launcher passed none, because there is no terminal or the
+   *     program was started without the launcher
+   */
+  public static Tty of(Properties properties) {
+    Size size = new Size(cells(properties, "padside.columns"), cells(properties, "padside.rows"));
+    return new Tty(
+        size,
+        properties.getProperty("padside.term", ""),
+        Boolean.parseBoolean(properties.getProperty("padside.utf8", "false")));
+  }
+
+  private static int cells(Properties properties, String name) {
+    String value = properties.getProperty(name, "");
+    if (!value.matches("[1-9][0-9]{0,3}")) {
+      throw new NoTerminalException(
+          value.isEmpty()
+              ? "The screens need a terminal that bin/padside has prepared, and this one is not;"
+                  + " start bin/padside in a terminal window."
+              : "The terminal's size "
+                  + name
+                  + "="
+                  + value
+                  + " is not a number from 1 to "
+                  + (MOST_CELLS - 1)
+                  + "; start bin/padside in a terminal window.");
+    }
+    return Integer.parseInt(value);
+  }
+
+  /** The text console of Linux: eight colours, one font of few characters, no second screen. */
+  boolean isTextConsole() {
+    return term.equals("linux");
+  }
+
+  /** Terminals made for reading paper white or green: they may take a colour for blinking. */
+  boolean isMonochrome() {
+    return term.startsWith("vt") || term.equals("ansi") || term.endsWith("-mono");
+  }
+}
