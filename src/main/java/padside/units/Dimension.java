@@ -184,6 +184,16 @@ record Dimension<T>(
           List.of(),
           Optional.of("a force cannot be negative"));
 
+  /** A drag coefficient or a ratio: its one unit is none at all. */
+  static final Dimension<Double> NUMBER =
+      new Dimension<>(
+          "number",
+          Double::doubleValue,
+          Double::valueOf,
+          List.of(Unit.of("", Double::valueOf, Double::doubleValue)),
+          List.of(),
+          Optional.of("this number cannot be negative"));
+
   /** The row of a symbol that the table has. */
   Unit<T> unit(String symbol) {
     return units.stream().filter(unit -> unit.symbol().equals(symbol)).findFirst().orElseThrow();

@@ -119,6 +119,11 @@ public final class Notations {
     return UnitNotation.of(Dimension.FORCE, "N", new Digits(3, 1), "14.1N", "3.2lbf");
   }
 
+  /** A number without dimension, not negative: a drag coefficient, a count. */
+  public static UnitNotation<Double> number() {
+    return UnitNotation.of(Dimension.NUMBER, "", new Digits(3, 3), "0.75", "2");
+  }
+
   /** Degrees clockwise from true north or one of sixteen compass points. */
   public static Notation<Bearing> bearing() {
     return new BearingNotation();

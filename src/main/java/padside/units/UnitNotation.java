@@ -40,7 +40,7 @@ public final class UnitNotation<T> implements Notation<T> {
 
   /** The same, refusing a bare number with the list of units: for the command line. */
   public UnitNotation<T> withUnitRequired() {
-    return new UnitNotation<>(dimension, shown, digits, examples, true);
+    return new UnitNotation<>(dimension, shown, digits, examples, !symbol().isEmpty());
   }
 
   @Override
@@ -69,7 +69,7 @@ public final class UnitNotation<T> implements Notation<T> {
       Optional<Unit<T>> unit =
           term.unit().isEmpty() ? Optional.of(shown) : dimension.find(term.unit());
       if (unit.isEmpty()) {
-        return refused(typed, "has no unit of " + dimension.name() + " I know");
+        return refused(typed, unknownUnit());
       }
       if (before.isPresent() && !dimension.mayFollow(before.get(), unit.get())) {
         return refused(typed, "is more than one " + dimension.name());
@@ -116,11 +116,17 @@ public final class UnitNotation<T> implements Notation<T> {
   }
 
   private String withSymbol(String number) {
-    return symbol().equals("°") ? number + symbol() : number + " " + symbol();
+    return symbol().isEmpty() || symbol().equals("°") ? number + symbol() : number + " " + symbol();
   }
 
   private Reading<T> refused(String typed, String why) {
     return Reading.refused(Typed.echo(typed) + " " + why + "; type it like " + likes() + ".");
+  }
+
+  private String unknownUnit() {
+    return symbol().isEmpty()
+        ? "is more than a plain number"
+        : "has no unit of " + dimension.name() + " I know";
   }
 
   private String lacksUnit() {

@@ -91,6 +91,7 @@ class BearingTest {
     assertThat(new Bearing(0).degreesTo(new Bearing(180))).isEqualTo(180);
     assertThat(new Bearing(180).degreesTo(new Bearing(0))).isEqualTo(180);
     assertThat(new Bearing(225).reversed()).isEqualTo(new Bearing(45));
+    assertThat(new Bearing(45).reversed()).isEqualTo(new Bearing(225));
     assertThat(new Bearing(90).inRadians()).isCloseTo(Math.PI / 2, within(1e-15));
   }
 }

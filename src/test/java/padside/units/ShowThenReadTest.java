@@ -30,6 +30,7 @@ class ShowThenReadTest {
               Notations.descentRate(system),
               Notations.flightSpeed(system)));
       all.addAll(List.of(Notations.temperature(system), Notations.pressure(system)));
+      all.add(Notations.number());
     }
     all.addAll(
         List.of(Notations.angle(), Notations.timeSpan(), Notations.impulse(), Notations.force()));

@@ -300,4 +300,14 @@ class UnitNotationTest {
     assertThat(wind.showDown(new Speed(8.9408))).isEqualTo("20 mph");
     assertThat(wind.showDown(new Speed(0))).isEqualTo("0 mph");
   }
+
+  @Test
+  void a_number_without_dimension_has_no_unit_to_ask_for() {
+    UnitNotation<Double> number = Notations.number().withUnitRequired();
+    assertThat(value(number, "0,75")).isEqualTo(0.75);
+    assertThat(number.show(0.75)).isEqualTo("0.75");
+    assertThat(objection(number, "0.75kg"))
+        .isEqualTo("\"0.75kg\" is more than a plain number; type it like 0.75 or 2.");
+    assertThat(objection(number, "-1")).contains("cannot be negative");
+  }
 }
