@@ -168,55 +168,56 @@ class ShowThenReadTest {
             });
   }
 
+  private static final List<String> SCRAPS =
+      List.of(
+          "1",
+          "6",
+          "9",
+          "240",
+          "0",
+          "1 5/8",
+          "/",
+          ".",
+          ",",
+          "-",
+          "+",
+          " ",
+          "g",
+          "g9",
+          "SW",
+          "mph",
+          "m/s",
+          "in",
+          "'",
+          "\"",
+          "°",
+          "F",
+          "C",
+          "lb",
+          "oz",
+          "B3",
+          "calm",
+          "from",
+          "s",
+          "N·s",
+          "NaN",
+          "\u001b[",
+          "\u0000",
+          "é",
+          "٣",
+          "𝟛",
+          "\ud83d",
+          "999999999999",
+          "hPa",
+          "kt",
+          "m",
+          "h");
+
   private static String noise(Random random) {
-    List<String> scraps =
-        List.of(
-            "1",
-            "6",
-            "9",
-            "240",
-            "0",
-            "1 5/8",
-            "/",
-            ".",
-            ",",
-            "-",
-            "+",
-            " ",
-            "g",
-            "g9",
-            "SW",
-            "mph",
-            "m/s",
-            "in",
-            "'",
-            "\"",
-            "°",
-            "F",
-            "C",
-            "lb",
-            "oz",
-            "B3",
-            "calm",
-            "from",
-            "s",
-            "N·s",
-            "NaN",
-            "\u001b[",
-            "\u0000",
-            "é",
-            "٣",
-            "𝟛",
-            "\ud83d",
-            "999999999999",
-            "hPa",
-            "kt",
-            "m",
-            "h");
     StringBuilder text = new StringBuilder();
     int length = 1 + random.nextInt(random.nextInt(8) == 0 ? 60 : 6);
     for (int i = 0; i < length; i++) {
-      text.append(scraps.get(random.nextInt(scraps.size())));
+      text.append(SCRAPS.get(random.nextInt(SCRAPS.size())));
     }
     return text.toString();
   }
