@@ -1,0 +1,228 @@
+package padside.screen;
+
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import padside.flight.Fault;
+import padside.flight.Logbook;
+import padside.flight.MemoryFlightLog;
+import padside.flight.MotorTable;
+import padside.flight.OutcomeTable;
+import padside.flight.RecordId;
+import padside.flight.Ruling;
+import padside.preflight.Answer;
+import padside.preflight.Card;
+import padside.preflight.Settings;
+
+/**
+ * Plays the app around a session, without threads: presses keys, keeps what is to be saved in a log
+ * in memory, lets a function answer the checks. Saves and checks are answered at once unless held
+ * back.
+ */
+final class Desk {
+  /** A Saturday morning; the zone of a desk is UTC. */
+  static final Instant MORNING = Instant.parse("2026-05-02T09:30:00Z");
+
+  static final ZoneId ZONE = ZoneOffset.UTC;
+  static final MotorTable MOTORS = motors();
+  static final OutcomeTable OUTCOMES = outcomes();
+
+  private final MemoryFlightLog log;
+  private final Deque<Effect> saves = new ArrayDeque<>();
+  private final Deque<Effect> checks = new ArrayDeque<>();
+  private Function<Card, Answer> checker = card -> unknown();
+  private Session session;
+  private Instant now = MORNING;
+  private Optional<Fault> fault = Optional.empty();
+  private boolean holdsSaves;
+  private boolean holdsChecks;
+  private boolean quit;
+  private int keys;
+
+  private Desk(MemoryFlightLog log, Settings settings) {
+    this.log = log;
+    this.session = Session.start(new World(now, ZONE, settings, book(log), OUTCOMES, 0));
+  }
+
+  static Desk over(MemoryFlightLog log) {
+    return over(log, Settings.standard());
+  }
+
+  static Desk over(MemoryFlightLog log, Settings settings) {
+    return new Desk(log, settings);
+  }
+
+  /** Answers every check from now on. */
+  Desk checking(Function<Card, Answer> function) {
+    checker = function;
+    return this;
+  }
+
+  /** Presses the keys of a script, one after the other. */
+  Desk press(String script) {
+    for (Key key : Key.script(script)) {
+      keys++;
+      take(new Event.Pressed(key, now));
+      if (!holdsSaves) {
+        answerSaves();
+      }
+      if (!holdsChecks) {
+        answerChecks();
+      }
+    }
+    return this;
+  }
+
+  /** Lets time pass. */
+  Desk after(Duration time) {
+    now = now.plus(time);
+    session = session.at(now);
+    return this;
+  }
+
+  /** From now on saves wait for {@link #answerSaves}. */
+  Desk holdSaves() {
+    holdsSaves = true;
+    return this;
+  }
+
+  /** From now on checks wait for {@link #answerChecks}. */
+  Desk holdChecks() {
+    holdsChecks = true;
+    return this;
+  }
+
+  /** Makes the next save fail. */
+  Desk failNextSave(Fault next) {
+    fault = Optional.of(next);
+    return this;
+  }
+
+  /** Does all saves that wait, and those they lead to. */
+  Desk answerSaves() {
+    while (!saves.isEmpty()) {
+      Effect.Save save = (Effect.Save) saves.remove();
+      if (fault.isPresent()) {
+        take(new Event.NotSaved(save.ticket(), fault.get()));
+        fault = Optional.empty();
+      } else {
+        List<RecordId> ids = log.save(save.action());
+        take(new Event.Saved(save.ticket(), ids, book(log)));
+      }
+    }
+    return this;
+  }
+
+  /** Answers all checks that wait; of several the app would answer only the newest. */
+  Desk answerChecks() {
+    while (!checks.isEmpty()) {
+      Effect.Check check = (Effect.Check) checks.remove();
+      take(new Event.Checked(check.ticket(), checker.apply(check.card())));
+    }
+    return this;
+  }
+
+  /** The session starts anew over the same log, as after a quit. */
+  Desk restart() {
+    session =
+        Session.start(new World(now, ZONE, session.world().settings(), book(log), OUTCOMES, 0));
+    saves.clear();
+    checks.clear();
+    return this;
+  }
+
+  String frame() {
+    return frame(new Size(80, 24));
+  }
+
+  String frame(Size size) {
+    return session.view(size).text();
+  }
+
+  Screen top() {
+    return session.top();
+  }
+
+  Session session() {
+    return session;
+  }
+
+  MemoryFlightLog log() {
+    return log;
+  }
+
+  /** The log as the screens see it. */
+  Logbook book() {
+    return session.world().log();
+  }
+
+  /** How many keys were pressed so far. */
+  int keys() {
+    return keys;
+  }
+
+  boolean hasQuit() {
+    return quit;
+  }
+
+  private void take(Event event) {
+    Session.Turn turn = session.on(event);
+    session = turn.session();
+    for (Effect effect : turn.effects()) {
+      if (effect instanceof Effect.Save) {
+        saves.add(effect);
+      } else if (effect instanceof Effect.Check) {
+        checks.add(effect);
+      } else if (effect instanceof Effect.Quit) {
+        quit = true;
+      }
+    }
+  }
+
+  private static Answer unknown() {
+    Ruling ruling =
+        new Ruling(
+            Ruling.Verdict.UNKNOWN, Optional.empty(), "nothing checks here", List.of(), List.of());
+    return new Answer(ruling, "UNKNOWN · nothing checks here", Optional.empty());
+  }
+
+  private static Logbook book(MemoryFlightLog log) {
+    try {
+      return Logbook.read(log, MOTORS);
+    } catch (Fault e) {
+      throw new AssertionError("a log in memory cannot fail", e);
+    }
+  }
+
+  private static MotorTable motors() {
+    try (Reader csv = data("motors.csv")) {
+      return new MotorTable(MotorTable.read(csv, "motors.csv").types());
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static OutcomeTable outcomes() {
+    try (Reader csv = data("outcomes.csv")) {
+      return OutcomeTable.read(csv);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static Reader data(String name) {
+    return new InputStreamReader(
+        Desk.class.getResourceAsStream("/data/" + name), StandardCharsets.UTF_8);
+  }
+}
