@@ -1,0 +1,171 @@
+package padside.site;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import padside.flight.Field;
+import padside.units.Bearing;
+import padside.units.Length;
+
+/**
+ * The outline of a field around its pad, from the distances paced along some bearings.
+ *
+ * <p>Between two neighbouring bearings at most 90° apart the edge is the straight line through both
+ * paced points. Across a wider gap nobody has looked, so the nearer of the two distances holds all
+ * the way; along each paced bearing itself its own distance holds. One paced edge alone makes a
+ * circle. Of two distances along one bearing the nearer counts.
+ */
+public final class FieldShape {
+  /** Neighbouring bearings further apart are not joined by a straight line. */
+  private static final double WIDEST_CHORD_DEG = 90;
+
+  private static final double TURN_DEG = 360;
+
+  /** A stretch of the outline that starts at one paced edge and ends at the next, clockwise. */
+  record Stretch(Field.Edge from, Field.Edge to, double gapDeg) {
+    boolean straight() {
+      return gapDeg <= WIDEST_CHORD_DEG;
+    }
+
+    double nearerM() {
+      return Math.min(from.distance().metres(), to.distance().metres());
+    }
+
+    /** From the pad to the outline, {@code turnDeg} clockwise of {@link #from}. */
+    double reachM(double turnDeg) {
+      if (turnDeg == 0) {
+        return from.distance().metres();
+      }
+      double a = from.distance().metres();
+      double b = to.distance().metres();
+      if (!straight() || a == 0 || b == 0) {
+        return nearerM();
+      }
+      // The straight line through two points in polar form, from the areas of its two triangles.
+      double gap = Math.toRadians(gapDeg);
+      double turn = Math.toRadians(turnDeg);
+      return a * b * Math.sin(gap) / (a * Math.sin(turn) + b * Math.sin(gap - turn));
+    }
+  }
+
+  private final List<Field.Edge> edges;
+  private final List<Stretch> stretches;
+  private final Optional<Length> measuredSide;
+
+  private FieldShape(List<Field.Edge> edges, Optional<Length> measuredSide) {
+    this.edges = edges;
+    this.measuredSide = measuredSide;
+    this.stretches = stretches(edges);
+  }
+
+  /** The shape of a field, absent when no edge has been paced. */
+  public static Optional<FieldShape> of(Field field) {
+    return of(field.edges(), field.smallestSide());
+  }
+
+  /**
+   * The shape from edges in any order, absent when there are none.
+   *
+   * @param measuredSide the smallest side or diameter where it was measured
+   */
+  public static Optional<FieldShape> of(List<Field.Edge> edges, Optional<Length> measuredSide) {
+    return edges.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new FieldShape(inOrder(edges), measuredSide));
+  }
+
+  /** A round field with the pad in its middle. */
+  public static FieldShape circle(Length radius) {
+    return new FieldShape(
+        List.of(new Field.Edge(new Bearing(0), radius, "", "")), Optional.empty());
+  }
+
+  /** The paced edges by bearing, clockwise from north. */
+  public List<Field.Edge> edges() {
+    return edges;
+  }
+
+  /** From the pad to the edge along a bearing. */
+  public Length reach(Bearing bearing) {
+    return new Length(reachM(bearing));
+  }
+
+  /** Whether a place lies inside the edges or on one. */
+  public boolean contains(Landing landing) {
+    return landing.distance().metres() <= reachM(landing.bearing());
+  }
+
+  /** Whether a place so many metres east and north of the pad lies inside the edges or on one. */
+  public boolean contains(double eastM, double northM) {
+    return contains(Landing.of(eastM, northM));
+  }
+
+  /** From a place straight on, away from the pad, to the edge; negative when it lies outside. */
+  public Length margin(Landing landing) {
+    return new Length(reachM(landing.bearing()) - landing.distance().metres());
+  }
+
+  /** The edge whose paced bearing is nearest: the one a landing out that way goes past. */
+  public Field.Edge edgeToward(Bearing bearing) {
+    return edges.stream()
+        .min(Comparator.comparingDouble(edge -> Math.abs(edge.bearing().degreesTo(bearing))))
+        .orElseThrow();
+  }
+
+  /**
+   * The smallest side or diameter of the field: the measured one, else the least distance between
+   * two parallel lines that hold the whole outline between them, exact to rounding. Where an edge
+   * turns inwards the field is narrower in places than this.
+   */
+  public Length smallestSide() {
+    return measuredSide.orElseGet(() -> new Length(new Width(stretches).leastM()));
+  }
+
+  private double reachM(Bearing bearing) {
+    Stretch on =
+        stretches.stream()
+            .min(Comparator.comparingDouble(each -> clockwiseDeg(each.from().bearing(), bearing)))
+            .orElseThrow();
+    return on.reachM(clockwiseDeg(on.from().bearing(), bearing));
+  }
+
+  private static List<Field.Edge> inOrder(List<Field.Edge> edges) {
+    List<Field.Edge> sorted = new ArrayList<>();
+    edges.stream()
+        .map(FieldShape::notBehindThePad)
+        .sorted(
+            Comparator.comparingDouble((Field.Edge edge) -> edge.bearing().degrees())
+                .thenComparingDouble(edge -> edge.distance().metres()))
+        .filter(edge -> sorted.isEmpty() || !lastOf(sorted).bearing().equals(edge.bearing()))
+        .forEach(sorted::add);
+    return List.copyOf(sorted);
+  }
+
+  private static Field.Edge lastOf(List<Field.Edge> edges) {
+    return edges.get(edges.size() - 1);
+  }
+
+  /** A negative distance is no distance: nothing lands inside that way. */
+  private static Field.Edge notBehindThePad(Field.Edge edge) {
+    return edge.distance().metres() >= 0
+        ? edge
+        : new Field.Edge(edge.bearing(), new Length(0), edge.name(), edge.beyond());
+  }
+
+  private static List<Stretch> stretches(List<Field.Edge> edges) {
+    List<Stretch> stretches = new ArrayList<>();
+    for (int i = 0; i < edges.size(); i++) {
+      Field.Edge from = edges.get(i);
+      Field.Edge to = edges.get((i + 1) % edges.size());
+      double gap = clockwiseDeg(from.bearing(), to.bearing());
+      stretches.add(new Stretch(from, to, gap == 0 ? TURN_DEG : gap));
+    }
+    return List.copyOf(stretches);
+  }
+
+  /** From one bearing clockwise to another, at least 0 and below 360. */
+  private static double clockwiseDeg(Bearing from, Bearing to) {
+    return new Bearing(to.degrees() - from.degrees()).degrees();
+  }
+}
