@@ -1,0 +1,125 @@
+package padside.store;
+
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.sqlite.SQLiteConfig;
+
+/** The one connection to an SQLite file, its statements kept ready. */
+final class Database implements AutoCloseable {
+  /** Reads one row. */
+  interface Row<T> {
+    T read(ResultSet row) throws SQLException;
+  }
+
+  /**
+   * The journal is the barrier that makes a save last; here NORMAL only keeps the file consistent.
+   */
+  private static final List<String> PRAGMAS =
+      List.of(
+          "locking_mode = EXCLUSIVE",
+          "journal_mode = WAL",
+          "synchronous = NORMAL",
+          "wal_autocheckpoint = 100",
+          "journal_size_limit = 4194304",
+          "foreign_keys = ON",
+          "trusted_schema = OFF",
+          "cell_size_check = ON");
+
+  private static final int BUSY_MS = 3000;
+
+  private final Connection connection;
+  private final Map<String, PreparedStatement> ready = new HashMap<>();
+
+  private Database(Connection connection) {
+    this.connection = connection;
+  }
+
+  /** Opens the file, which is made when missing, and takes it for this program alone. */
+  static Database open(Path file) throws SQLException {
+    SQLiteConfig config = new SQLiteConfig();
+    config.setBusyTimeout(BUSY_MS);
+    // As an address, so that no character in the path is taken for an option.
+    Database database = new Database(config.createConnection("jdbc:sqlite:" + file.toUri()));
+    try {
+      for (String pragma : PRAGMAS) {
+        database.script("PRAGMA " + pragma);
+      }
+      return database;
+    } catch (SQLException e) {
+      database.close();
+      throw e;
+    }
+  }
+
+  /** Runs statements without parameters. */
+  void script(String sql) throws SQLException {
+    try (Statement statement = connection.createStatement()) {
+      statement.executeUpdate(sql);
+    }
+  }
+
+  /** Runs a statement and answers how many rows it changed. */
+  int run(String sql, Object... values) throws SQLException {
+    return bound(sql, values).executeUpdate();
+  }
+
+  <T> List<T> list(Row<T> reader, String sql, Object... values) throws SQLException {
+    List<T> rows = new ArrayList<>();
+    try (ResultSet row = bound(sql, values).executeQuery()) {
+      while (row.next()) {
+        rows.add(reader.read(row));
+      }
+    }
+    return rows;
+  }
+
+  <T> Optional<T> first(Row<T> reader, String sql, Object... values) throws SQLException {
+    try (ResultSet row = bound(sql, values).executeQuery()) {
+      return row.next() ? Optional.of(reader.read(row)) : Optional.empty();
+    }
+  }
+
+  /** The whole number a query answers with; zero when it answers with nothing. */
+  long number(String sql, Object... values) throws SQLException {
+    return first(row -> row.getLong(1), sql, values).orElse(0L);
+  }
+
+  void begin() throws SQLException {
+    script("BEGIN IMMEDIATE");
+  }
+
+  void commit() throws SQLException {
+    script("COMMIT");
+  }
+
+  /** Gives up what was begun; a connection that cannot even do that is of no use any more. */
+  void rollback() throws SQLException {
+    script("ROLLBACK");
+  }
+
+  @Override
+  public void close() throws SQLException {
+    connection.close();
+  }
+
+  private PreparedStatement bound(String sql, Object... values) throws SQLException {
+    PreparedStatement statement = ready.get(sql);
+    if (statement == null) {
+      statement = connection.prepareStatement(sql);
+      ready.put(sql, statement);
+    }
+    for (int i = 0; i < values.length; i++) {
+      statement.setObject(i + 1, values[i]);
+    }
+    return statement;
+  }
+}

@@ -1,0 +1,137 @@
+package padside.store;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import padside.units.Reading;
+
+/**
+ * Takes the journal lines the tables lack into them. A journal whose size is the one last seen is
+ * not read again.
+ */
+final class Intake implements JournalFiles.Reader<SQLException> {
+  /** Lines put in before a commit. */
+  private static final int BATCH = 2000;
+
+  /** What came of it. */
+  record Taken(int lines, int files, List<String> notices) {
+    Taken {
+      notices = List.copyOf(notices);
+    }
+  }
+
+  private final Path folder;
+  private final Database database;
+  private final LogTables tables;
+  private final List<String> notices = new ArrayList<>();
+  private int lines;
+  private int files;
+  private int future;
+  private int inBatch;
+  private String file = "";
+  private long end;
+
+  Intake(Path folder, Database database, LogTables tables) {
+    this.folder = folder;
+    this.database = database;
+    this.tables = tables;
+  }
+
+  Taken takeIn() throws IOException, SQLException {
+    for (Path journal : JournalFiles.in(folder)) {
+      takeIn(journal);
+    }
+    if (future > 0) {
+      notices.add(
+          "Kept but not shown: "
+              + future
+              + " journal lines of a newer version; update Padside to see them.");
+    }
+    return new Taken(lines, files, notices);
+  }
+
+  private void takeIn(Path journal) throws IOException, SQLException {
+    file = journal.getFileName().toString();
+    long size = Files.size(journal);
+    if (seen().equals(Optional.of(size))) {
+      return;
+    }
+    end = database.number("SELECT bytes FROM journal_file WHERE name = ?1", file);
+    if (size < end) {
+      notices.add(
+          "Journal "
+              + file
+              + " is shorter than when it was last read; the log still holds its lines.");
+      return;
+    }
+    int before = lines;
+    database.begin();
+    JournalFiles.read(journal, end, this);
+    finish(size);
+    files += lines > before ? 1 : 0;
+  }
+
+  /** Puts in one line that was kept elsewhere; within the caller's transaction. */
+  boolean take(String raw) throws SQLException {
+    Optional<JournalLine> line = LineForm.read(raw).value();
+    return line.isPresent() && tables.take(line.get(), raw);
+  }
+
+  @Override
+  public void line(long at, long next, ByteBuffer bytes) throws SQLException {
+    end = next;
+    Reading<JournalLine> reading = LineForm.read(bytes.duplicate());
+    if (reading.value().isPresent()) {
+      JournalLine line = reading.value().get();
+      if (tables.take(line, StandardCharsets.UTF_8.decode(bytes).toString())) {
+        lines++;
+        future += line.fromNewerVersion() ? 1 : 0;
+      }
+    } else {
+      bad(at, reading.objection().orElseThrow());
+    }
+    if (++inBatch >= BATCH) {
+      finish(end);
+      database.begin();
+    }
+  }
+
+  @Override
+  public void torn(long at) throws SQLException {
+    end = at;
+    bad(at, "cut off before its end, as when the power fails while writing");
+  }
+
+  private void bad(long at, String why) throws SQLException {
+    database.run(
+        "INSERT OR REPLACE INTO bad_line (file, at, why) VALUES (?1, ?2, ?3)", file, at, why);
+    notices.add("Skipped a line of journal " + file + " at byte " + at + ": " + why + ".");
+  }
+
+  private void finish(long seen) throws SQLException {
+    tables.show();
+    note(database, new OwnJournal.End(file, end), seen);
+    database.commit();
+    inBatch = 0;
+  }
+
+  /** Notes how far a journal is in the tables; within the caller's transaction. */
+  static void note(Database database, OwnJournal.End end, long seen) throws SQLException {
+    database.run(
+        "INSERT OR REPLACE INTO journal_file (name, bytes, seen) VALUES (?1, ?2, ?3)",
+        end.file(),
+        end.bytes(),
+        seen);
+  }
+
+  private Optional<Long> seen() throws SQLException {
+    return database.first(
+        row -> row.getLong(1), "SELECT seen FROM journal_file WHERE name = ?1", file);
+  }
+}

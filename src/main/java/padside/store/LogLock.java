@@ -1,0 +1,93 @@
+package padside.store;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import padside.flight.Fault;
+
+/**
+ * Holds a log for one program. The lock is the operating system's, so it ends with the program; the
+ * text in the file only says who holds it.
+ */
+final class LogLock implements AutoCloseable {
+  private static final String NAME = "lock";
+
+  /**
+   * Folders held by this very program: to look at the lock file again here and close it would drop
+   * the lock (POSIX locks belong to the process, not to the open file).
+   */
+  private static final Set<Path> HELD = ConcurrentHashMap.newKeySet();
+
+  private final Path folder;
+  private final FileChannel file;
+
+  private LogLock(Path folder, FileChannel file) {
+    this.folder = folder;
+    this.file = file;
+  }
+
+  static LogLock take(Path folder, Medium medium, Machine.Identity holder)
+      throws IOException, Fault {
+    Path real = folder.toRealPath();
+    if (!HELD.add(real)) {
+      throw inUse(folder, "this program itself");
+    }
+    try {
+      return open(real, medium, holder);
+    } catch (IOException | Fault | RuntimeException e) {
+      HELD.remove(real);
+      throw e;
+    }
+  }
+
+  private static LogLock open(Path folder, Medium medium, Machine.Identity holder)
+      throws IOException, Fault {
+    Path name = folder.resolve(NAME);
+    medium.file(name);
+    FileChannel file = FileChannel.open(name, StandardOpenOption.READ, StandardOpenOption.WRITE);
+    try {
+      FileLock lock = file.tryLock();
+      if (lock == null) {
+        throw inUse(folder, holderIn(file));
+      }
+      ByteBuffer text =
+          StandardCharsets.UTF_8.encode(
+              "process " + holder.processId() + " on " + holder.label() + "\n");
+      file.truncate(0);
+      file.write(text, 0);
+      return new LogLock(folder, file);
+    } catch (IOException | Fault | RuntimeException e) {
+      file.close();
+      throw e;
+    }
+  }
+
+  private static String holderIn(FileChannel file) throws IOException {
+    ByteBuffer text = ByteBuffer.allocate(200);
+    file.read(text, 0);
+    String holder = StandardCharsets.UTF_8.decode(text.flip()).toString().strip();
+    return holder.isEmpty() ? "another program" : holder;
+  }
+
+  private static Fault inUse(Path folder, String holder) {
+    return new Fault(
+        "log-in-use",
+        "The log in " + folder + " is in use by " + holder + ".",
+        "Quit the other Padside first, or name another folder.");
+  }
+
+  @Override
+  public void close() throws IOException {
+    try {
+      file.close();
+    } finally {
+      HELD.remove(folder);
+    }
+  }
+}

@@ -1,0 +1,207 @@
+package padside.store;
+
+import java.sql.SQLException;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import padside.store.JournalLine.CellChange;
+
+/**
+ * The tables a journal line is put into. Lines may come in any order and more than once; the tables
+ * end up the same. The caller opens and ends the transaction.
+ */
+final class LogTables {
+  /** A Lamport number above this is kept but never enters our own count. */
+  static final long LARGEST_COUNTED = 1L << 50;
+
+  private static final Pattern MADE_BY_OPERATION =
+      Pattern.compile("([0-9a-f]{20})\\.[0-9]{1,15}(?:\\.([0-9]{1,9}))?");
+
+  /** Of several heads the one with the highest (t, run) shows. */
+  private static final String SHOW =
+      """
+      UPDATE record SET doc = (
+        SELECT coalesce(json_group_object(field, json(cell)), '{}') FROM (
+          SELECT field, json_object('v', json(value), 'y', typed) AS cell, row_number() OVER (
+            PARTITION BY field ORDER BY cell.t DESC, run.name DESC) AS place
+          FROM cell JOIN run ON run.id = cell.run WHERE cell.record = ?1 AND head = 1)
+        WHERE place = 1)
+      WHERE id = ?1""";
+
+  /** Marked as removed, unless a head stands that no removal had seen. */
+  private static final String MARK_REMOVED =
+      """
+      WITH removal AS (
+        SELECT cell.run, cell.n FROM cell WHERE record = ?1 AND field = 'removed' AND head = 1
+          AND value = 'true'),
+      seen AS (
+        SELECT run.name || '.' || removal.n AS op FROM removal JOIN run ON run.id = removal.run
+        UNION
+        SELECT b.value FROM removal JOIN op ON op.run = removal.run AND op.n = removal.n,
+          json_each(op.raw, '$.ch') AS ch, json_each(ch.value, '$.b') AS b
+        WHERE ch.value ->> '$.f' = 'removed'
+          AND ch.value ->> '$.e' = (SELECT name FROM record WHERE id = ?1))
+      UPDATE record SET removed = json_type(doc, '$.removed.v') IS 'true' AND NOT EXISTS (
+        SELECT 1 FROM cell JOIN run ON run.id = cell.run
+        WHERE record = ?1 AND head = 1 AND field <> 'removed'
+          AND run.name || '.' || cell.n NOT IN (SELECT op FROM seen))
+      WHERE id = ?1
+        AND (removed = 1 OR EXISTS (SELECT 1 FROM removal))""";
+
+  private final Database database;
+  private final Set<Long> changed = new LinkedHashSet<>();
+  private long largestT;
+
+  LogTables(Database database) throws SQLException {
+    this.database = database;
+    this.largestT = database.number("SELECT max(t) FROM op WHERE t <= ?1", LARGEST_COUNTED);
+  }
+
+  static Optional<String> meta(Database database, String key) throws SQLException {
+    return database.first(row -> row.getString(1), "SELECT value FROM meta WHERE key = ?1", key);
+  }
+
+  static void setMeta(Database database, String key, String value) throws SQLException {
+    database.run("INSERT OR REPLACE INTO meta (key, value) VALUES (?1, ?2)", key, value);
+  }
+
+  /** The largest Lamport number seen. */
+  long largestT() {
+    return largestT;
+  }
+
+  /**
+   * Puts a line in; its records show it after {@link #show}.
+   *
+   * @return false when the operation was there already
+   */
+  boolean take(JournalLine line, String raw) throws SQLException {
+    long run = run(line.op().run());
+    String state = line.fromNewerVersion() ? "future" : "applied";
+    if (database.run(
+            "INSERT OR IGNORE INTO op (run, n, t, raw, state) VALUES (?1, ?2, ?3, ?4, ?5)",
+            run,
+            line.op().n(),
+            line.t(),
+            raw,
+            state)
+        == 0) {
+      return false;
+    }
+    if (line.t() <= LARGEST_COUNTED) {
+      largestT = Math.max(largestT, line.t());
+    }
+    for (CellChange change : line.changes()) {
+      put(line, run, change);
+    }
+    return true;
+  }
+
+  /** Brings the records changed since the last call up to date. */
+  void show() throws SQLException {
+    for (Long record : changed) {
+      database.run(SHOW, record);
+      database.run(MARK_REMOVED, record);
+    }
+    changed.clear();
+  }
+
+  /** The heads of one field of a record. */
+  List<OpId> heads(String record, String field) throws SQLException {
+    return database.list(
+        row -> new OpId(row.getString(1), row.getLong(2)),
+        """
+        SELECT run.name, cell.n FROM cell JOIN record ON record.id = cell.record
+        JOIN run ON run.id = cell.run
+        WHERE record.name = ?1 AND field = ?2 AND head = 1 ORDER BY cell.t, run.name""",
+        record,
+        field);
+  }
+
+  /** The operations whose cells stand in any field of a record. */
+  List<OpId> heads(String record) throws SQLException {
+    return database.list(
+        row -> new OpId(row.getString(1), row.getLong(2)),
+        """
+        SELECT DISTINCT run.name, cell.n FROM cell JOIN record ON record.id = cell.record
+        JOIN run ON run.id = cell.run
+        WHERE record.name = ?1 AND head = 1 ORDER BY cell.t, run.name""",
+        record);
+  }
+
+  private void put(JournalLine line, long run, CellChange change) throws SQLException {
+    long record = record(line, change);
+    changed.add(record);
+    if (change.field().isEmpty()) {
+      return;
+    }
+    String field = change.field().get();
+    long n = line.op().n();
+    boolean replaced =
+        database.run(
+                "DELETE FROM awaited WHERE record = ?1 AND field = ?2 AND run = ?3 AND n = ?4",
+                record,
+                field,
+                run,
+                n)
+            > 0;
+    database.run(
+        "INSERT OR IGNORE INTO cell (record, field, run, n, t, value, typed, head)"
+            + " VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8)",
+        record,
+        field,
+        run,
+        n,
+        line.t(),
+        change.cell().value().map(Json::write).orElse(null),
+        change.cell().typed().orElse(null),
+        replaced ? 0 : 1);
+    for (OpId old : change.replaces()) {
+      replace(record, field, old);
+    }
+  }
+
+  private void replace(long record, String field, OpId old) throws SQLException {
+    long run = run(old.run());
+    if (database.run(
+            "UPDATE cell SET head = 0 WHERE record = ?1 AND field = ?2 AND run = ?3 AND n = ?4",
+            record,
+            field,
+            run,
+            old.n())
+        == 0) {
+      database.run(
+          "INSERT OR IGNORE INTO awaited (record, field, run, n) VALUES (?1, ?2, ?3, ?4)",
+          record,
+          field,
+          run,
+          old.n());
+    }
+  }
+
+  private long record(JournalLine line, CellChange change) throws SQLException {
+    Matcher made = MADE_BY_OPERATION.matcher(change.record());
+    boolean known = made.matches();
+    return database.number(
+        """
+        INSERT INTO record (name, kind, t, run, part) VALUES (?1, ?2, ?3, ?4, ?5)
+        ON CONFLICT (name) DO UPDATE SET t = min(t, excluded.t), kind = min(kind, excluded.kind)
+        RETURNING id""",
+        change.record(),
+        change.kind(),
+        line.t(),
+        known ? made.group(1) : "",
+        known && made.group(2) != null ? Integer.parseInt(made.group(2)) : 1);
+  }
+
+  private long run(String name) throws SQLException {
+    Optional<Long> known =
+        database.first(row -> row.getLong(1), "SELECT id FROM run WHERE name = ?1", name);
+    return known.isPresent()
+        ? known.get()
+        : database.number("INSERT INTO run (name) VALUES (?1) RETURNING id", name);
+  }
+}

@@ -1,0 +1,54 @@
+package padside.store;
+
+import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.file.FileSystems;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.FileAttribute;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.util.Set;
+
+/** Makes files nobody but their owner can read, where the file system knows owners. */
+class Medium {
+  private static final boolean OWNERS =
+      FileSystems.getDefault().supportedFileAttributeViews().contains("posix");
+
+  /** Makes a folder and those above it that are missing. */
+  void folder(Path folder) throws IOException {
+    if (!Files.isDirectory(folder)) {
+      Files.createDirectories(folder, owner("rwx------"));
+    }
+  }
+
+  /** Makes an empty file when it is missing. */
+  void file(Path file) throws IOException {
+    if (!Files.exists(file)) {
+      Files.createFile(file, owner("rw-------"));
+    }
+  }
+
+  /** Makes a new file to write to; fails when it exists. */
+  FileChannel fresh(Path file) throws IOException {
+    return FileChannel.open(
+        file, Set.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE), owner("rw-------"));
+  }
+
+  /** Makes the names in a folder last; where a folder cannot be forced there is no need to. */
+  void forceFolder(Path folder) throws IOException {
+    if (OWNERS) {
+      try (FileChannel names = FileChannel.open(folder, StandardOpenOption.READ)) {
+        names.force(true);
+      }
+    }
+  }
+
+  private static FileAttribute<?>[] owner(String permissions) {
+    return OWNERS
+        ? new FileAttribute<?>[] {
+          PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString(permissions))
+        }
+        : new FileAttribute<?>[0];
+  }
+}

@@ -1,0 +1,161 @@
+package padside.store;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.sqlite.SQLiteErrorCode;
+import padside.flight.Fault;
+
+/**
+ * Opens the database of a log and brings it up to the journals. One that cannot be used is set
+ * aside and built anew.
+ */
+final class Opening {
+  static final String DATABASE = "padside.sqlite";
+  static final String JOURNALS = "journal";
+
+  /** Meta key: {@code 1} while nothing was written since the log was last closed in order. */
+  static final String CLEAN = "clean";
+
+  /** A database closed in order is checked through at every start up to this size. */
+  private static final long ALWAYS_CHECKED_BYTES = 32L << 20;
+
+  private final Path folder;
+  private final Path file;
+  private final Path journals;
+  private final Medium medium;
+  private final List<String> notices = new ArrayList<>();
+
+  /** An open database with every journal line in it. */
+  record Opened(Database database, LogTables tables, List<String> notices) {
+    Opened {
+      notices = List.copyOf(notices);
+    }
+  }
+
+  Opening(Path folder, Medium medium) {
+    this.folder = folder;
+    this.file = folder.resolve(DATABASE);
+    this.journals = folder.resolve(JOURNALS);
+    this.medium = medium;
+  }
+
+  /**
+   * Opens the database.
+   *
+   * @param doubted true to check it through whatever its size
+   */
+  Opened open(boolean doubted) throws IOException, SQLException, Fault {
+    boolean missing = !Files.exists(file);
+    if (missing && !SetAside.files(folder).isEmpty()) {
+      SetAside.move(folder, medium); // a WAL without its database
+    }
+    medium.file(file);
+    Optional<String> unusable = Optional.empty();
+    try {
+      Database database = Database.open(file);
+      try {
+        unusable = unusable(database, doubted);
+        if (unusable.isEmpty()) {
+          return fill(database, Optional.empty());
+        }
+        database.close();
+      } catch (SQLException | IOException | Fault | RuntimeException e) {
+        closeQuietly(database);
+        throw e;
+      }
+    } catch (SQLException e) {
+      unusable = Optional.of(damage(e).orElseThrow(() -> e));
+    }
+    return anew(unusable.get());
+  }
+
+  private Optional<String> unusable(Database database, boolean doubted) throws SQLException, Fault {
+    switch (Schema.look(database, file)) {
+      case EMPTY -> Schema.make(database);
+      case OLDER -> {
+        return Optional.of("it is of an older version");
+      }
+      case CURRENT -> {
+        if (doubted || small() || !LogTables.meta(database, CLEAN).equals(Optional.of("1"))) {
+          Optional<String> damage = Schema.damage(database);
+          if (damage.isPresent()) {
+            return Optional.of("it is damaged (" + damage.get() + ")");
+          }
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  private boolean small() {
+    return file.toFile().length() <= ALWAYS_CHECKED_BYTES;
+  }
+
+  /** What SQLite says of a file that is no sound database; empty for any other failure. */
+  private static Optional<String> damage(SQLException e) {
+    int code = e.getErrorCode() & 0xff;
+    boolean damaged =
+        code == SQLiteErrorCode.SQLITE_CORRUPT.code
+            || code == SQLiteErrorCode.SQLITE_NOTADB.code
+            || code == SQLiteErrorCode.SQLITE_ERROR.code; // its tables are not those expected
+    return damaged ? Optional.of("it is damaged (" + e.getMessage() + ")") : Optional.empty();
+  }
+
+  private Opened anew(String why) throws IOException, SQLException, Fault {
+    if (JournalFiles.in(journals).isEmpty()) {
+      throw new Fault(
+          "log-unreadable",
+          "The log " + file + " cannot be read: " + why + ", and there is no journal beside it.",
+          "Move the file elsewhere to begin a new log, or name another folder.");
+    }
+    Path aside = SetAside.move(folder, medium);
+    notices.add("The database was set aside in " + aside + ": " + why + ".");
+    medium.file(file);
+    Database database = Database.open(file);
+    try {
+      Schema.make(database);
+      return fill(database, Optional.of(aside));
+    } catch (SQLException | IOException | RuntimeException e) {
+      closeQuietly(database);
+      throw e;
+    }
+  }
+
+  private Opened fill(Database database, Optional<Path> aside) throws IOException, SQLException {
+    LogTables tables = new LogTables(database);
+    boolean bare = database.number("SELECT count(*) FROM op") == 0;
+    Intake intake = new Intake(journals, database, tables);
+    Intake.Taken taken = intake.takeIn();
+    notices.addAll(taken.notices());
+    if (bare && taken.lines() > 0) {
+      notices.add(
+          "The database was built from "
+              + taken.lines()
+              + " lines of "
+              + taken.files()
+              + " journals.");
+    } else if (taken.lines() > 0) {
+      notices.add("Taken in from the journals: " + taken.lines() + " lines the database lacked.");
+    }
+    if (aside.isPresent()) {
+      notices.addAll(SetAside.salvage(aside.get(), database, tables, intake));
+    }
+    database.begin();
+    KindViews.refresh(database);
+    database.commit();
+    return new Opened(database, tables, notices);
+  }
+
+  private static void closeQuietly(Database database) {
+    try {
+      database.close();
+    } catch (SQLException e) {
+      // The failure that led here is the one to tell.
+    }
+  }
+}

@@ -1,0 +1,162 @@
+package padside.store;
+
+import java.io.IOException;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import padside.flight.Column;
+import padside.flight.Facts;
+import padside.flight.FlightLog.FlightQuery;
+import padside.flight.FlightLog.Stored;
+import padside.flight.Kind;
+import padside.flight.RecordId;
+
+/** Records as they show, read from the tables. */
+final class Records {
+  private static final String SHOWN = " WHERE kind = ?1 AND removed = 0";
+  private static final String NEWEST_FIRST = " ORDER BY t DESC, run DESC, part DESC, name DESC";
+
+  /** Steps from rocket to rocket along the index, so that its cost grows with the rockets only. */
+  private static final String LAST_OF_EACH_ROCKET =
+      """
+      WITH RECURSIVE each (rocket) AS (
+        SELECT min(rocket) FROM record
+          WHERE kind = 'flight' AND removed = 0 AND status <> 'draft'
+        UNION ALL
+        SELECT (SELECT min(r.rocket) FROM record AS r
+          WHERE r.kind = 'flight' AND r.removed = 0 AND r.status <> 'draft'
+            AND r.rocket > each.rocket)
+        FROM each WHERE each.rocket IS NOT NULL)
+      SELECT name, doc FROM each JOIN record AS last ON last.id = (
+        SELECT id FROM record AS r
+          WHERE r.kind = 'flight' AND r.removed = 0 AND r.status <> 'draft'
+            AND r.rocket = each.rocket
+          ORDER BY r.t DESC, r.run DESC, r.part DESC LIMIT 1)
+      ORDER BY last.t DESC, last.run DESC, last.part DESC""";
+
+  private final Database database;
+
+  Records(Database database) {
+    this.database = database;
+  }
+
+  List<Stored> list(Kind kind) throws SQLException {
+    return database.list(
+        Records::stored,
+        "SELECT name, doc FROM record" + SHOWN + " ORDER BY t, run, part, name",
+        kind.code());
+  }
+
+  Optional<Stored> find(Kind kind, RecordId id) throws SQLException {
+    return database.first(
+        Records::stored,
+        "SELECT name, doc FROM record WHERE name = ?1 AND kind = ?2",
+        id.text(),
+        kind.code());
+  }
+
+  List<Stored> flights(FlightQuery query) throws SQLException {
+    StringBuilder sql = new StringBuilder("SELECT name, doc FROM record");
+    sql.append(" WHERE kind = 'flight' AND removed = 0");
+    List<Object> values = new ArrayList<>();
+    query.rocket().ifPresent(rocket -> narrow(sql, "rocket = ?", values, rocket.text()));
+    query.day().ifPresent(day -> narrow(sql, "day = ?", values, day.text()));
+    List<String> words = words(query);
+    words.stream()
+        .filter(word -> word.matches("[a-z0-9]+"))
+        .forEach(word -> narrow(sql, "doc LIKE ?", values, "%" + word + "%"));
+    sql.append(NEWEST_FIRST);
+    if (words.isEmpty()) {
+      sql.append(" LIMIT ?");
+      values.add(query.limit());
+      return database.list(Records::stored, sql.toString(), values.toArray());
+    }
+    // The database narrows down, letters outside ASCII and field names are looked at here.
+    return database.list(Records::stored, sql.toString(), values.toArray()).stream()
+        .filter(flight -> says(flight.facts(), words))
+        .limit(query.limit())
+        .toList();
+  }
+
+  List<Stored> lastFlightOfEachRocket() throws SQLException {
+    return database.list(Records::stored, LAST_OF_EACH_ROCKET);
+  }
+
+  Map<RecordId, Integer> firedByLot() throws SQLException {
+    Map<RecordId, Integer> fired = new LinkedHashMap<>();
+    database
+        .list(
+            row -> Map.entry(new RecordId(row.getString(1)), row.getInt(2)),
+            """
+            SELECT lot, count(*) FROM record
+            WHERE kind = 'flight' AND removed = 0 AND status = 'flown'
+              AND typeof(lot) = 'text' AND trim(lot) <> ''
+            GROUP BY lot""")
+        .forEach(entry -> fired.put(entry.getKey(), entry.getValue()));
+    return fired;
+  }
+
+  private static void narrow(
+      StringBuilder sql, String condition, List<Object> values, String value) {
+    sql.append(" AND ").append(condition);
+    values.add(value);
+  }
+
+  private static List<String> words(FlightQuery query) {
+    return query.words().stream()
+        .flatMap(text -> Stream.of(text.toLowerCase(Locale.ROOT).split("\\s+")))
+        .filter(word -> !word.isEmpty())
+        .toList();
+  }
+
+  /** True when every word stands in a text of the flight, or in what was typed for any field. */
+  private static boolean says(Facts facts, List<String> words) {
+    List<String> texts =
+        facts.cells().entrySet().stream()
+            .flatMap(entry -> texts(entry.getKey(), entry.getValue()))
+            .map(text -> text.toLowerCase(Locale.ROOT))
+            .toList();
+    return words.stream().allMatch(word -> texts.stream().anyMatch(text -> text.contains(word)));
+  }
+
+  private static Stream<String> texts(String field, Facts.Cell cell) {
+    boolean reference =
+        Kind.FLIGHT
+            .column(field)
+            .filter(column -> column.storage() == Column.Storage.REFERENCE)
+            .isPresent();
+    Stream<String> value =
+        cell
+            .value()
+            .filter(String.class::isInstance)
+            .map(String.class::cast)
+            .filter(text -> !reference)
+            .stream();
+    return Stream.concat(value, cell.typed().stream());
+  }
+
+  private static Stored stored(ResultSet row) throws SQLException {
+    return new Stored(new RecordId(row.getString(1)), facts(row.getString(2)));
+  }
+
+  private static Facts facts(String doc) throws SQLException {
+    try {
+      Map<String, Facts.Cell> cells = new LinkedHashMap<>();
+      Json.readMap(doc).forEach((field, cell) -> cells.put((String) field, cell((Map<?, ?>) cell)));
+      return new Facts(cells);
+    } catch (IOException e) {
+      throw new SQLException("a record that is no JSON", e);
+    }
+  }
+
+  private static Facts.Cell cell(Map<?, ?> cell) {
+    return new Facts.Cell(
+        Optional.ofNullable(cell.get("v")), Optional.ofNullable((String) cell.get("y")));
+  }
+}

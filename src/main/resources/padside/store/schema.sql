@@ -1,0 +1,84 @@
+-- The tables of a log. Everything is built from the lines in op, which are those of the journals.
+
+CREATE TABLE meta (
+  key TEXT NOT NULL PRIMARY KEY, -- what is told: device, before, clean, views
+  value TEXT NOT NULL            -- what it is
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE run (
+  id INTEGER PRIMARY KEY,        -- row number; differs from log to log
+  name TEXT NOT NULL UNIQUE      -- 20 hex digits: one run of the program
+) STRICT;
+
+CREATE TABLE op (
+  run INTEGER NOT NULL REFERENCES run, -- the run that wrote it
+  n INTEGER NOT NULL,            -- its count in that run; 0 is the run's header
+  t INTEGER NOT NULL,            -- Lamport number: what orders operations
+  raw TEXT NOT NULL,             -- the journal's line byte for byte, without its end
+  state TEXT NOT NULL CHECK (state IN ('applied', 'future')), -- future: of a newer version, only kept
+  PRIMARY KEY (run, n)
+) STRICT;
+
+CREATE TABLE journal_file (
+  name TEXT NOT NULL PRIMARY KEY, -- file in the folder of journals
+  bytes INTEGER NOT NULL,        -- taken in up to here, a line's end
+  seen INTEGER NOT NULL          -- size of the file when that was last done
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE bad_line (
+  file TEXT NOT NULL,            -- file in the folder of journals, where the line still stands
+  at INTEGER NOT NULL,           -- its first byte
+  why TEXT NOT NULL,             -- why it was not taken in
+  PRIMARY KEY (file, at)
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE record (
+  id INTEGER PRIMARY KEY,        -- row number; differs from log to log
+  name TEXT NOT NULL UNIQUE,     -- the record's id: the operation that made it
+  kind TEXT NOT NULL,            -- flight, rocket, lot ...; of a newer version perhaps unknown here
+  t INTEGER NOT NULL,            -- smallest Lamport number among its operations
+  run TEXT NOT NULL,             -- the run in its name, to order records with one t
+  part INTEGER NOT NULL,         -- which of several records one operation made
+  doc TEXT NOT NULL DEFAULT '{}', -- the cells that show: {"field":{"v":value,"y":typed text}}
+  removed INTEGER NOT NULL DEFAULT 0, -- 1: marked as removed, and nobody edited it unseen
+  rocket ANY GENERATED ALWAYS AS (doc ->> '$.rocket.v') VIRTUAL, -- as doc has it
+  day ANY GENERATED ALWAYS AS (doc ->> '$.day.v') VIRTUAL,       -- as doc has it
+  lot ANY GENERATED ALWAYS AS (doc ->> '$.lot.v') VIRTUAL,       -- as doc has it
+  status ANY GENERATED ALWAYS AS (doc ->> '$.status.v') VIRTUAL  -- as doc has it
+) STRICT;
+
+CREATE INDEX record_order ON record (kind, removed, t, run, part, name);
+CREATE INDEX flight_of_day ON record (day, t, run, part) WHERE kind = 'flight' AND removed = 0;
+CREATE INDEX flight_of_rocket ON record (rocket, t, run, part)
+  WHERE kind = 'flight' AND removed = 0;
+CREATE INDEX flight_told_of_rocket ON record (rocket, t, run, part)
+  WHERE kind = 'flight' AND removed = 0 AND status <> 'draft';
+CREATE INDEX flight_flown_of_lot ON record (lot)
+  WHERE kind = 'flight' AND removed = 0 AND status = 'flown';
+
+CREATE TABLE cell (
+  record INTEGER NOT NULL REFERENCES record, -- the record it belongs to
+  field TEXT NOT NULL,           -- unit-suffixed name; of a newer version perhaps unknown here
+  run INTEGER NOT NULL REFERENCES run, -- the operation that wrote it ...
+  n INTEGER NOT NULL,            -- ... and its count
+  t INTEGER NOT NULL,            -- the operation's Lamport number
+  value TEXT,                    -- JSON in SI; NULL when emptied or when the text could not be read
+  typed TEXT,                    -- the text the flier typed; NULL when computed or emptied
+  head INTEGER NOT NULL,         -- 1 while no operation has replaced it
+  PRIMARY KEY (record, field, run, n)
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE awaited (
+  record INTEGER NOT NULL REFERENCES record, -- cells replaced before they arrived:
+  field TEXT NOT NULL,           -- the field,
+  run INTEGER NOT NULL REFERENCES run, -- the operation
+  n INTEGER NOT NULL,            -- and its count
+  PRIMARY KEY (record, field, run, n)
+) STRICT, WITHOUT ROWID;
+
+-- Every cell nobody has replaced; several for one field are an open conflict.
+CREATE VIEW head AS
+SELECT record.name AS id, record.kind AS kind, cell.field AS field, cell.value AS value,
+       cell.typed AS typed, cell.t AS t, run.name || '.' || cell.n AS op
+FROM cell JOIN record ON record.id = cell.record JOIN run ON run.id = cell.run
+WHERE cell.head = 1;

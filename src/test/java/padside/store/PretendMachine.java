@@ -1,0 +1,37 @@
+package padside.store;
+
+import java.util.HexFormat;
+import java.util.Random;
+
+/** A machine whose clocks tick by a known step and whose run names come from a seed. */
+final class PretendMachine implements Machine {
+  private final Random random;
+  private long wall = 1_795_601_335_000L;
+  private double uptime = 100;
+
+  PretendMachine(long seed) {
+    this.random = new Random(seed);
+  }
+
+  @Override
+  public long wallMillis() {
+    return wall += 250;
+  }
+
+  @Override
+  public double uptimeSeconds() {
+    return uptime += 0.25;
+  }
+
+  @Override
+  public String freshRun() {
+    byte[] bits = new byte[10];
+    random.nextBytes(bits);
+    return HexFormat.of().formatHex(bits);
+  }
+
+  @Override
+  public Identity identity() {
+    return new Identity("bench", "boot-1", "Europe/Berlin", "uptime", "0.1.0", 4711);
+  }
+}
