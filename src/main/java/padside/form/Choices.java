@@ -1,8 +1,12 @@
 package padside.form;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import padside.units.Notation;
 import padside.units.Reading;
 
@@ -20,14 +24,14 @@ public record Choices<T>(String noun, List<Option<T>> options) implements Notati
    */
   public record Option<T>(T value, String text, String note) {}
 
-  /** Keeps its own list. */
+  /** Keeps its own list; of options called the same the later ones get a number behind. */
   public Choices {
-    options = List.copyOf(options);
+    options = distinct(options);
   }
 
   /**
-   * The options a typed text leaves: all for none; else first those that begin with it, then those
-   * with a word that does, then those that hold it anywhere.
+   * The options a typed text leaves: all for none; else first the one called just so, then those
+   * that begin with it, then those with a word that does, then those that hold it anywhere.
    */
   public List<Option<T>> matching(String typed) {
     String wanted = fold(typed);
@@ -36,7 +40,7 @@ public record Choices<T>(String noun, List<Option<T>> options) implements Notati
     }
     return options.stream()
         .filter(option -> rank(option, wanted) < NO_MATCH)
-        .sorted(java.util.Comparator.comparingInt(option -> rank(option, wanted)))
+        .sorted(Comparator.comparingInt(option -> rank(option, wanted)))
         .toList();
   }
 
@@ -72,17 +76,33 @@ public record Choices<T>(String noun, List<Option<T>> options) implements Notati
     return options.isEmpty() ? "" : options.get(0).text;
   }
 
-  private static final int NO_MATCH = 3;
+  private static final int NO_MATCH = 4;
 
   private static int rank(Option<?> option, String wanted) {
     String text = fold(option.text);
-    if (text.startsWith(wanted)) {
+    if (text.equals(wanted)) {
       return 0;
     }
-    if (text.contains(" " + wanted)) {
+    if (text.startsWith(wanted)) {
       return 1;
     }
-    return text.contains(wanted) ? 2 : NO_MATCH;
+    if (text.contains(" " + wanted)) {
+      return 2;
+    }
+    return text.contains(wanted) ? 3 : NO_MATCH;
+  }
+
+  private static <T> List<Option<T>> distinct(List<Option<T>> options) {
+    Set<String> taken = new HashSet<>();
+    List<Option<T>> distinct = new ArrayList<>();
+    for (Option<T> option : options) {
+      String text = option.text;
+      for (int number = 2; !taken.add(fold(text)); number++) {
+        text = option.text + " (" + number + ")";
+      }
+      distinct.add(new Option<>(option.value, text, option.note));
+    }
+    return List.copyOf(distinct);
   }
 
   private static String some(List<? extends Option<?>> options) {

@@ -36,6 +36,14 @@ public record Entry(String typed, int cursor, boolean fresh, boolean touched) {
     return new Entry(typed.substring(0, cursor) + typed.substring(after), cursor, false, true);
   }
 
+  Entry left() {
+    return cursorTo(cursor == 0 ? 0 : typed.offsetByCodePoints(cursor, -1));
+  }
+
+  Entry right() {
+    return cursorTo(cursor == typed.length() ? cursor : typed.offsetByCodePoints(cursor, 1));
+  }
+
   Entry cursorTo(int position) {
     return new Entry(typed, Math.max(0, Math.min(typed.length(), position)), false, touched);
   }

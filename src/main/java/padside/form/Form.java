@@ -10,10 +10,15 @@ import padside.flight.Facts;
  * A form being filled: its fields, what stands in them, the field the cursor is in and the option
  * picked from its list. Never empty.
  *
+ * <p>A field that nobody typed into keeps its facts to the last bit, whatever units they are shown
+ * in; only a touched one is read anew.
+ *
+ * @param opened the facts the form was opened over
  * @param at index of the field the cursor is in
  * @param picked index among {@link #suggestions()}, {@link #NOTHING_PICKED} until one is picked
  */
-public record Form(List<FormField<?>> fields, List<Entry> entries, int at, int picked) {
+public record Form(
+    List<FormField<?>> fields, Facts opened, List<Entry> entries, int at, int picked) {
   /** Stands for no option picked by hand. */
   public static final int NOTHING_PICKED = -1;
 
@@ -32,7 +37,7 @@ public record Form(List<FormField<?>> fields, List<Entry> entries, int at, int p
   /** A form over a record's facts, the cursor in the first field. */
   public static Form of(List<? extends FormField<?>> fields, Facts facts) {
     List<Entry> entries = fields.stream().map(field -> Entry.of(field.textIn(facts))).toList();
-    return new Form(List.copyOf(fields), entries, 0, NOTHING_PICKED);
+    return new Form(List.copyOf(fields), facts, entries, 0, NOTHING_PICKED);
   }
 
   /** Types one character or a whole text at the cursor. */
@@ -51,11 +56,11 @@ public record Form(List<FormField<?>> fields, List<Entry> entries, int at, int p
   }
 
   public Form left() {
-    return edit(entry -> entry.cursorTo(entry.cursor() - 1));
+    return edit(Entry::left);
   }
 
   public Form right() {
-    return edit(entry -> entry.cursorTo(entry.cursor() + 1));
+    return edit(Entry::right);
   }
 
   public Form home() {
@@ -86,6 +91,7 @@ public record Form(List<FormField<?>> fields, List<Entry> entries, int at, int p
     Form accepted = accepted();
     return new Form(
         fields,
+        opened,
         replace(accepted.entries, field, accepted.entries.get(field).entered()),
         field,
         NOTHING_PICKED);
@@ -99,7 +105,8 @@ public record Form(List<FormField<?>> fields, List<Entry> entries, int at, int p
   /** Puts a text into a field as if it had been typed there. */
   public Form set(String name, String text) {
     return indexOf(name)
-        .map(i -> new Form(fields, replace(entries, i, entries.get(i).replaced(text)), at, picked))
+        .map(i -> replace(entries, i, entries.get(i).replaced(text)))
+        .map(changed -> new Form(fields, opened, changed, at, picked))
         .orElse(this);
   }
 
@@ -134,22 +141,40 @@ public record Form(List<FormField<?>> fields, List<Entry> entries, int at, int p
     return Math.max(0, picked);
   }
 
-  /** Moves the pick down the list; from an untouched entry to its first option. */
+  /** Moves the pick down the list: a closed list opens on what stands in the field, or its top. */
   public Form pickNext() {
-    return pick(listOpen() ? pickedOption() + 1 : 0);
+    return pick(listOpen() ? pickedOption() + 1 : standing());
   }
 
+  /** Moves the pick up the list; a closed one opens as with {@link #pickNext}. */
   public Form pickPrevious() {
-    return pick(pickedOption() - 1);
+    return pick(listOpen() ? pickedOption() - 1 : standing());
   }
 
-  /** The facts of every field. */
+  /** The facts of every field: as opened where untouched, else as read from what was typed. */
   public Facts facts() {
     Facts facts = Facts.none();
     for (int i = 0; i < fields.size(); i++) {
-      facts = facts.with(fields.get(i).facts(entries.get(i).typed()));
+      Entry entry = entries.get(i);
+      FormField<?> field = fields.get(i);
+      facts = facts.with(entry.touched() ? field.facts(entry.typed()) : field.place().part(opened));
     }
     return facts;
+  }
+
+  /** The facts of the touched fields alone. */
+  public Facts touchedFacts() {
+    Facts facts = Facts.none();
+    for (int i = 0; i < fields.size(); i++) {
+      Entry entry = entries.get(i);
+      facts = entry.touched() ? facts.with(fields.get(i).facts(entry.typed())) : facts;
+    }
+    return facts;
+  }
+
+  /** True once the flier has changed any field. */
+  public boolean touched() {
+    return entries.stream().anyMatch(Entry::touched);
   }
 
   public FormField<?> field() {
@@ -199,11 +224,20 @@ public record Form(List<FormField<?>> fields, List<Entry> entries, int at, int p
 
   private Form pick(int index) {
     int last = suggestions().size() - 1;
-    return last < 0 ? this : new Form(fields, entries, at, Math.max(0, Math.min(last, index)));
+    return last < 0
+        ? this
+        : new Form(fields, opened, entries, at, Math.max(0, Math.min(last, index)));
+  }
+
+  /** Which option has the text that stands in the field; the first when none has. */
+  private int standing() {
+    List<String> texts = suggestions().stream().<String>map(Choices.Option::text).toList();
+    return Math.max(0, texts.indexOf(entry().typed()));
   }
 
   private Form edit(UnaryOperator<Entry> change) {
-    return new Form(fields, replace(entries, at, change.apply(entry())), at, NOTHING_PICKED);
+    return new Form(
+        fields, opened, replace(entries, at, change.apply(entry())), at, NOTHING_PICKED);
   }
 
   private static List<Entry> replace(List<Entry> entries, int index, Entry entry) {

@@ -4,7 +4,6 @@ import java.util.Optional;
 import padside.flight.Column;
 import padside.flight.Facts;
 import padside.units.Notation;
-import padside.units.Reading;
 
 /**
  * One field of a form, as declared: nothing of it changes while the flier types.
@@ -42,7 +41,8 @@ public record FormField<T>(
   /** What the entry shows at first: the text once typed, else the value as shown. */
   String textIn(Facts facts) {
     Optional<T> value = place.get(facts);
-    Optional<String> typed = place.typed(facts).filter(text -> stillMeans(text, value));
+    Optional<String> typed =
+        place.typed(facts).filter(text -> value.isEmpty() || stillMeans(text, value));
     return typed.or(() -> value.map(notation::show)).orElse("");
   }
 
@@ -69,7 +69,7 @@ public record FormField<T>(
 
   /** A bare number typed under another unit setting would mean another value now. */
   private boolean stillMeans(String typed, Optional<T> value) {
-    Reading<T> reading = notation.read(typed);
-    return reading.value().equals(value);
+    // As stored: on the way into the facts and back the last bit may change.
+    return notation.read(typed).value().flatMap(v -> place.get(place.put(v, typed))).equals(value);
   }
 }

@@ -1,5 +1,6 @@
 package padside.form;
 
+import java.util.List;
 import java.util.Optional;
 import padside.flight.Column;
 import padside.flight.Facts;
@@ -15,6 +16,9 @@ public interface Place<T> {
 
   /** The text it was typed as. */
   Optional<String> typed(Facts facts);
+
+  /** Of a record's facts the cells that lie here. */
+  Facts part(Facts facts);
 
   /** The facts of a value read from a typed text. */
   Facts put(T value, String typed);
@@ -55,6 +59,11 @@ public interface Place<T> {
     }
 
     @Override
+    public Facts part(Facts facts) {
+      return cells(facts, List.of(column));
+    }
+
+    @Override
     public Facts put(T value, String typed) {
       return keepsTyped
           ? Facts.none().with(column, value, typed)
@@ -85,6 +94,11 @@ public interface Place<T> {
     }
 
     @Override
+    public Facts part(Facts facts) {
+      return cells(facts, List.of(Weather.WIND_MEAN, Weather.WIND_GUST, Weather.WIND_FROM));
+    }
+
+    @Override
     public Facts put(Wind wind, String typed) {
       return Weather.facts(wind, Optional.of(typed));
     }
@@ -96,6 +110,15 @@ public interface Place<T> {
           .with(Weather.WIND_GUST.name(), Facts.Cell.emptied())
           .with(Weather.WIND_FROM.name(), Facts.Cell.emptied());
     }
+  }
+
+  private static Facts cells(Facts facts, List<Column<?>> columns) {
+    Facts part = Facts.none();
+    for (Column<?> column : columns) {
+      Facts.Cell cell = facts.cells().get(column.name());
+      part = cell == null ? part : part.with(column.name(), cell);
+    }
+    return part;
   }
 
   private static Facts.Cell cell(String unread) {

@@ -27,4 +27,7 @@ public sealed interface Event {
 
   /** The check has answered. */
   record Checked(Ticket ticket, Answer answer) implements Event {}
+
+  /** The flier asked to quit, or the terminal is gone: what was typed goes out to be kept. */
+  record QuitAsked() implements Event {}
 }

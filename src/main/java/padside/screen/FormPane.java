@@ -29,14 +29,14 @@ final class FormPane {
     int longest = form.fields().stream().mapToInt(field -> field.label().length()).max().orElse(0);
     FormPane pane = new FormPane(canvas, area, longest + 1);
     int rows = area.height() - 2;
-    int first = Math.max(0, Math.min(form.at() - rows + 1, form.fields().size() - rows));
-    first = form.at() < rows ? 0 : Math.max(first, form.at() - rows + 1);
+    int first = Math.max(0, form.at() - rows + 1);
     for (int i = first; i < form.fields().size() && i - first < rows; i++) {
       pane.field(form, i, area.top() + i - first);
     }
+    pane.whole(form, area.top() + Math.min(rows, form.fields().size()) + 1);
     pane.tell(form);
     if (form.listOpen() || form.entry().typed().isEmpty()) {
-      pane.list(form, area.top() + form.at() - first + 1);
+      pane.list(form, area.top() + form.at() - first);
     }
   }
 
@@ -45,8 +45,7 @@ final class FormPane {
     boolean here = index == form.at();
     int left = area.left() + labelWidth + 2;
     int width = area.width() - labelWidth - 2;
-    String mark = form.objection(index).isPresent() ? "!" : here ? ">" : " ";
-    canvas.put(area.left(), row, mark, Style.OBJECTION);
+    canvas.put(area.left(), row, mark(form, index), Style.OBJECTION);
     canvas.put(area.left() + 2, row, form.fields().get(index).label(), Style.LABEL);
     canvas.fill(left, row, width, here ? Style.FOCUS : Style.FIELD);
     int cut = here ? Math.max(0, entry.cursor() - width + 1) : 0;
@@ -61,6 +60,31 @@ final class FormPane {
     }
   }
 
+  private static String mark(Form form, int index) {
+    if (form.objection(index).isPresent()) {
+      return "!";
+    }
+    if (form.doubt(index).isPresent()) {
+      return "?";
+    }
+    return index == form.at() ? ">" : " ";
+  }
+
+  /** Shows a text that is longer than its box whole, where rows are left below the fields. */
+  private void whole(Form form, int row) {
+    int width = area.width() - labelWidth - 2;
+    int end = area.top() + area.height() - 2;
+    if (form.entry().typed().length() < width) {
+      return;
+    }
+    int at = row;
+    for (String line : Paragraph.lines(form.entry().typed(), area.width() - 4)) {
+      if (at < end) {
+        canvas.put(area.left() + 2, at++, line, Style.PLAIN);
+      }
+    }
+  }
+
   private void tell(Form form) {
     int row = area.top() + area.height() - 2;
     String doubt = form.objection(form.at()).or(() -> form.doubt(form.at())).orElse("");
@@ -72,9 +96,14 @@ final class FormPane {
     }
   }
 
-  private void list(Form form, int row) {
+  /** Below its field, or above it where more of the list fits there. */
+  private void list(Form form, int fieldRow) {
     List<? extends Choices.Option<?>> options = form.suggestions();
-    int room = Math.min(LONGEST_LIST, area.top() + area.height() - row);
+    int wanted = Math.min(LONGEST_LIST, options.size());
+    int below = Math.min(wanted, area.top() + area.height() - fieldRow - 1);
+    int above = Math.min(wanted, fieldRow - area.top());
+    int room = Math.max(below, above);
+    int row = below >= above ? fieldRow + 1 : fieldRow - above;
     int first = Math.max(0, form.pickedOption() - room + 1);
     int left = area.left() + labelWidth + 2;
     int width = area.width() - labelWidth - 2;

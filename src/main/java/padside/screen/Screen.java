@@ -20,4 +20,12 @@ interface Screen {
   default boolean takesText() {
     return false;
   }
+
+  /**
+   * True once the flier has left it while its last save is still on the way: it is neither shown
+   * nor given keys, and comes back should the save fail.
+   */
+  default boolean leaving() {
+    return false;
+  }
 }

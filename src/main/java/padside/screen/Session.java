@@ -71,7 +71,16 @@ public record Session(List<Screen> stack, World world, Optional<String> notice) 
   }
 
   Screen top() {
-    return stack.get(stack.size() - 1);
+    return stack.get(topmost());
+  }
+
+  /** The uppermost screen that is not on its way out. */
+  private int topmost() {
+    int index = stack.size() - 1;
+    while (index > 0 && stack.get(index).leaving()) {
+      index--;
+    }
+    return index;
   }
 
   private Turn pressed(Event.Pressed pressed) {
@@ -80,15 +89,18 @@ public record Session(List<Screen> stack, World world, Optional<String> notice) 
       return new Turn(this, List.of(new Effect.Repaint()));
     }
     if (key.equals(QUIT)) {
-      return top() instanceof QuitQuestion
-          ? step(stack.size() - 1, pressed)
-          : new Turn(over(new QuitQuestion()), List.of());
+      return top() instanceof QuitQuestion ? step(topmost(), pressed) : askingToQuit();
     }
     boolean help = key.equals(HELP) || (key.equals(HELP_TOO) && !top().takesText());
     if (help && !(top() instanceof HelpScreen)) {
       return new Turn(over(new HelpScreen(top().title(world), top().bindings())), List.of());
     }
-    return step(stack.size() - 1, pressed);
+    return step(topmost(), pressed);
+  }
+
+  private Turn askingToQuit() {
+    Turn turn = toEveryScreen(new Event.QuitAsked());
+    return new Turn(turn.session.over(new QuitQuestion()), turn.effects);
   }
 
   private Turn toEveryScreen(Event event) {
