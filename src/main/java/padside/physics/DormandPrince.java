@@ -125,6 +125,14 @@ final class DormandPrince {
     return copy;
   }
 
+  /** Speed at a point inside the tried step. */
+  double speedAt(double theta) {
+    double vx = within(theta, 3);
+    double vy = within(theta, 4);
+    double vz = within(theta, 5);
+    return Math.sqrt(vx * vx + vy * vy + vz * vz);
+  }
+
   /** Half the rate of the squared speed at the start of the tried step. */
   double startGain() {
     return state[3] * k1[3] + state[4] * k1[4] + state[5] * k1[5];

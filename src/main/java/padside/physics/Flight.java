@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import padside.units.Impulse;
 import padside.units.Length;
 import padside.units.Speed;
 import padside.units.TimeSpan;
@@ -25,28 +24,63 @@ public final class Flight {
   static Prediction predict(Launch launch, double gravityMps2) {
     FlightPath path = new FlightPath(launch, gravityMps2);
     path.fly();
-    Impulse impulse = launch.motor().curve().impulse();
-    double weight = launch.liftoffMass().kilograms() * gravityMps2;
-    double best = path.leftRod() ? path.apogeeS() - path.burnoutS() : 0;
+    return path.leftRod() ? flown(launch, path, gravityMps2) : held(launch, path, gravityMps2);
+  }
+
+  private static Prediction flown(Launch launch, FlightPath path, double gravityMps2) {
+    Passage passage = path.passage();
+    double best = passage.apogeeS() - path.burnoutS();
+    double[] end = path.state();
     return new Prediction(
         launch.liftoffMass(),
-        impulse,
-        launch.motor().curve().averageThrust().newtons() / weight,
-        path.leftRod(),
+        launch.motor().curve().impulse(),
+        thrustToWeight(launch, gravityMps2),
+        true,
         new Speed(path.rodExitMps()),
-        new Speed(path.maxSpeedMps()),
+        new Speed(passage.maxSpeedMps()),
         new Length(path.burnoutAltitudeM()),
         new TimeSpan(path.burnoutS()),
-        new Length(path.apogeeM()),
-        new TimeSpan(path.apogeeS()),
+        new Length(passage.apogeeM()),
+        new TimeSpan(passage.apogeeS()),
         new TimeSpan(best),
-        path.leftRod() ? delays(launch, path, best) : List.of(),
-        path.ejectionState().map(s -> ejection(path, s)),
-        descentRate(path),
-        new TimeSpan(path.leftRod() ? path.timeS() : 0),
-        landing(path),
-        path.leftRod() && !path.opens(),
+        delays(launch, path, best),
+        passage.ejectionState().map(s -> ejection(path, s)),
+        new Speed(path.opens() ? path.terminalMps() : -end[5]),
+        new TimeSpan(path.timeS()),
+        new Prediction.Landing(new Length(end[0]), new Length(end[1]), new Speed(-end[5])),
+        !path.opens(),
         path.impactUnderPower());
+  }
+
+  /** The rocket is too heavy for its motor and stays on the rod. */
+  private static Prediction held(Launch launch, FlightPath path, double gravityMps2) {
+    Length nowhere = new Length(0);
+    Speed still = new Speed(0);
+    TimeSpan none = new TimeSpan(0);
+    return new Prediction(
+        launch.liftoffMass(),
+        launch.motor().curve().impulse(),
+        thrustToWeight(launch, gravityMps2),
+        false,
+        still,
+        still,
+        nowhere,
+        new TimeSpan(path.burnoutS()),
+        nowhere,
+        none,
+        none,
+        List.of(),
+        Optional.empty(),
+        still,
+        none,
+        new Prediction.Landing(nowhere, nowhere, still),
+        false,
+        false);
+  }
+
+  private static double thrustToWeight(Launch launch, double gravityMps2) {
+    double weight = launch.liftoffMass().kilograms() * gravityMps2;
+    return launch.motor().curve().averageThrust().newtons() / weight;
   }
 
   /**
@@ -70,8 +104,8 @@ public final class Flight {
   private static List<Prediction.DelayFit> delays(Launch launch, FlightPath path, double best) {
     List<Prediction.DelayFit> fits = new ArrayList<>();
     for (TimeSpan delay : launch.delaysOnSale()) {
-      Optional<double[]> fired = path.markAt(path.burnoutS() + delay.seconds());
-      double[] state = fired.or(path::freeImpact).orElseThrow();
+      Optional<double[]> fired = path.passage().markAt(path.burnoutS() + delay.seconds());
+      double[] state = fired.or(path.passage()::impactState).orElseThrow();
       fits.add(
           new Prediction.DelayFit(
               delay,
@@ -86,19 +120,10 @@ public final class Flight {
 
   private static Prediction.Ejection ejection(FlightPath path, double[] state) {
     return new Prediction.Ejection(
-        new TimeSpan(path.ejectionS()),
+        new TimeSpan(path.passage().ejectionS()),
         new Length(state[2]),
         speed(state),
         new Speed(path.airspeedMps(state)));
-  }
-
-  private static Speed descentRate(FlightPath path) {
-    return new Speed(path.opens() ? path.terminalMps() : -path.state()[5]);
-  }
-
-  private static Prediction.Landing landing(FlightPath path) {
-    double[] state = path.state();
-    return new Prediction.Landing(new Length(state[0]), new Length(state[1]), new Speed(-state[5]));
   }
 
   private static Speed speed(double[] state) {

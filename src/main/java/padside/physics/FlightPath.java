@@ -1,6 +1,5 @@
 package padside.physics;
 
-import java.util.Arrays;
 import java.util.Optional;
 
 /**
@@ -21,27 +20,16 @@ final class FlightPath {
   private final SettledDescent settled;
   private final double rodLengthM;
   private final double canopyDragAreaM2;
-  private final double ejectionS;
+  private final Passage passage;
 
-  /** Times at which the free flight is read for the delay table, rising, with what was read. */
-  private final double[] markS;
-
-  private final double[][] marks;
-  private int nextMark;
   private int stretch;
   private boolean standing = true;
   private boolean leftRod;
   private boolean landed;
   private boolean descending;
   private boolean impactUnderPower;
-  private boolean apogeeFound;
   private double rodExitMps;
-  private double maxSpeedMps;
   private double burnoutAltitudeM;
-  private double apogeeM;
-  private double apogeeS;
-  private double[] ejectionState = {};
-  private double[] freeImpact = {};
   private Optional<Tracker> tracker = Optional.empty();
 
   FlightPath(Launch launch, double gravityMps2) {
@@ -51,11 +39,7 @@ final class FlightPath {
     settled = new SettledDescent(forces);
     rodLengthM = launch.rod().guidedLength().metres();
     canopyDragAreaM2 = launch.recovery().map(CanopyDrag::dragAreaM2).orElse(0.0);
-    ejectionS = launch.delay().map(d -> burn.burnoutS() + d.seconds()).orElse(NEVER);
-    markS =
-        launch.delaysOnSale().stream().mapToDouble(d -> burn.burnoutS() + d.seconds()).toArray();
-    Arrays.sort(markS);
-    marks = new double[markS.length][];
+    passage = new Passage(launch, burn.burnoutS());
   }
 
   /** Shows every step of the flight as flown to {@code watcher}. */
@@ -68,11 +52,10 @@ final class FlightPath {
     path.restart(0, PAD, FIRST_STEP_S);
     climbRod();
     if (!leftRod) {
-      maxSpeedMps = 0;
       return;
     }
     boost();
-    while (!landed && (!apogeeFound || nextMark < markS.length || waitsForEjection())) {
+    while (!landed && passage.waits()) {
       advance(NEVER);
     }
     if (opens()) {
@@ -130,28 +113,26 @@ final class FlightPath {
   private void slide(double end) {
     path.tryStep(end);
     double reached = forces.alongRod(path.end(), 0);
-    leftRod = reached >= rodLengthM;
-    if (leftRod) {
-      double theta = rodEnd();
-      look(theta);
-      path.commitAt(theta);
-      rodExitMps = forces.alongRod(path.state(), 3);
-      forces.leaveRod();
-      forces.aboveReading(path.state()[2] > forces.readingHeightM());
-      path.resume();
-      return;
-    }
-    look(1);
-    path.commit();
-    if (forces.alongRod(path.state(), 3) <= 0) {
+    if (reached >= rodLengthM) {
+      leaveRod();
+    } else if (forces.alongRod(path.end(), 3) <= 0) {
       standing = true;
-      path.restart(path.time(), PAD, FIRST_STEP_S);
+      path.restart(path.timeAt(1), PAD, FIRST_STEP_S);
+    } else {
+      look(1);
+      path.commit();
     }
   }
 
-  /** Where in the tried step the rod ends: the coordinate along it grows as its height does. */
-  private double rodEnd() {
-    return path.crossing(2, rodLengthM * forces.rodUp());
+  private void leaveRod() {
+    double theta = path.crossing(2, rodLengthM * forces.rodUp());
+    look(theta);
+    path.commitAt(theta);
+    leftRod = true;
+    rodExitMps = forces.alongRod(path.state(), 3);
+    forces.leaveRod();
+    forces.aboveReading(path.state()[2] > forces.readingHeightM());
+    path.resume();
   }
 
   private void boost() {
@@ -180,17 +161,14 @@ final class FlightPath {
     path.resume();
   }
 
-  private boolean waitsForEjection() {
-    return ejectionS < NEVER && ejectionState.length == 0;
-  }
-
   /** From ejection down under the device. */
   private void descend() {
     landed = false;
     descending = true;
     forces.open(canopyDragAreaM2);
-    forces.aboveReading(ejectionState[2] > forces.readingHeightM());
-    path.restart(ejectionS, ejectionState, FIRST_STEP_S);
+    double[] ejected = passage.ejectionState().orElseThrow();
+    forces.aboveReading(ejected[2] > forces.readingHeightM());
+    path.restart(passage.ejectionS(), ejected, FIRST_STEP_S);
     while (!landed) {
       if (tracker.isEmpty() && settled.reached(path.state())) {
         double seconds = settled.glide(path.state());
@@ -205,7 +183,7 @@ final class FlightPath {
     path.tryStep(until);
     double z = path.end()[2];
     boolean above = forces.aboveReading();
-    boolean turns = !forces.calm() && z > forces.readingHeightM() != above;
+    boolean turns = !forces.calm() && above != (z > forces.readingHeightM());
     landed = z < 0 && !turns;
     double theta = 1;
     if (turns) {
@@ -229,76 +207,18 @@ final class FlightPath {
   private void look(double theta) {
     double until = path.timeAt(theta);
     tracker.ifPresent(t -> t.look(path, Math.min(until, trackEnd())));
-    if (descending) {
-      return;
-    }
-    if (!apogeeFound) {
-      lookForMaxSpeed(theta);
-      lookForApogee(theta);
-    }
-    while (nextMark < markS.length && markS[nextMark] <= until) {
-      marks[nextMark] = path.copyAt(path.pointAt(markS[nextMark]));
-      nextMark++;
-    }
-    if (ejectionS <= until && ejectionState.length == 0) {
-      ejectionState = path.copyAt(path.pointAt(ejectionS));
-    }
-    if (landed) {
-      freeImpact = path.copyAt(theta);
+    if (!descending) {
+      passage.look(path, theta, landed);
     }
   }
 
   private double trackEnd() {
-    return descending || canopyDragAreaM2 == 0 ? NEVER : ejectionS;
-  }
-
-  private void lookForApogee(double theta) {
-    if (leftRod && path.within(theta, 5) <= 0) {
-      double top = path.crossing(5, 0);
-      apogeeFound = true;
-      apogeeM = path.within(top, 2);
-      apogeeS = path.timeAt(top);
-    }
-  }
-
-  /** The speed is stationary at its largest, so a straight line finds the place well enough. */
-  private void lookForMaxSpeed(double theta) {
-    maxSpeedMps = Math.max(maxSpeedMps, speedMps(theta));
-    double start = path.startGain();
-    double end = path.endGain();
-    if (start > 0 && end < 0) {
-      maxSpeedMps = Math.max(maxSpeedMps, speedMps(Math.min(theta, start / (start - end))));
-    }
-  }
-
-  private double speedMps(double theta) {
-    double vx = path.within(theta, 3);
-    double vy = path.within(theta, 4);
-    double vz = path.within(theta, 5);
-    return Math.sqrt(vx * vx + vy * vy + vz * vz);
+    return descending || canopyDragAreaM2 == 0 ? NEVER : passage.ejectionS();
   }
 
   /** Whether a device opens before the ground. */
   boolean opens() {
-    return canopyDragAreaM2 > 0 && ejectionState.length > 0;
-  }
-
-  /** The state of the free flight at a time asked for; empty when the ground came first. */
-  Optional<double[]> markAt(double timeS) {
-    return Optional.ofNullable(marks[Arrays.binarySearch(markS, timeS)]);
-  }
-
-  /** The state in which the free flight reaches the ground; empty unless it was flown so far. */
-  Optional<double[]> freeImpact() {
-    return present(freeImpact);
-  }
-
-  Optional<double[]> ejectionState() {
-    return present(ejectionState);
-  }
-
-  private static Optional<double[]> present(double[] state) {
-    return state.length == 0 ? Optional.empty() : Optional.of(state);
+    return canopyDragAreaM2 > 0 && passage.ejectionState().isPresent();
   }
 
   /** Speed of a state through the air around it. */
@@ -314,6 +234,11 @@ final class FlightPath {
     return forces.terminalMps(0);
   }
 
+  /** What the free flight passed. */
+  Passage passage() {
+    return passage;
+  }
+
   boolean leftRod() {
     return leftRod;
   }
@@ -326,28 +251,12 @@ final class FlightPath {
     return rodExitMps;
   }
 
-  double maxSpeedMps() {
-    return maxSpeedMps;
-  }
-
   double burnoutAltitudeM() {
     return burnoutAltitudeM;
   }
 
   double burnoutS() {
     return burn.burnoutS();
-  }
-
-  double ejectionS() {
-    return ejectionS;
-  }
-
-  double apogeeM() {
-    return apogeeM;
-  }
-
-  double apogeeS() {
-    return apogeeS;
   }
 
   /** Time of landing once flown. */

@@ -15,7 +15,7 @@ import padside.units.TimeSpan;
  *
  * @param thrustToWeight average thrust over lift-off weight
  * @param leftRod false when the rocket is too heavy for the motor; nothing after the rod is then
- *     computed and every later answer is zero
+ *     computed: every later answer but burnout time is zero
  * @param maxSpeed largest speed up to apogee
  * @param burnoutAltitude zero when the rocket hits the ground under power
  * @param apogee of the free flight, as if no ejection came first; so is {@code timeToApogee}

@@ -1,0 +1,114 @@
+package padside.physics;
+
+import java.util.Arrays;
+import java.util.Optional;
+
+/**
+ * What the free flight passes on its way, read from each step without bending the path: largest
+ * speed, apogee, the times of the delay table, ejection and the ground.
+ */
+final class Passage {
+  private static final double NEVER = Double.POSITIVE_INFINITY;
+
+  private final double ejectionS;
+
+  /** Times of the delay table, rising, and the state at each once passed. */
+  private final double[] tableS;
+
+  private final double[][] tableStates;
+  private int nextRow;
+  private boolean topped;
+  private double maxSpeedMps;
+  private double apogeeM;
+  private double apogeeS;
+  private double[] ejectionState = {};
+  private double[] impactState = {};
+
+  Passage(Launch launch, double burnoutS) {
+    ejectionS = launch.delay().map(d -> burnoutS + d.seconds()).orElse(NEVER);
+    tableS = launch.delaysOnSale().stream().mapToDouble(d -> burnoutS + d.seconds()).toArray();
+    Arrays.sort(tableS);
+    tableStates = new double[tableS.length][];
+  }
+
+  /** Whether something asked for is still to come, unless the ground comes first. */
+  boolean waits() {
+    return !topped || nextRow < tableS.length || (ejectionS < NEVER && ejectionState.length == 0);
+  }
+
+  /** Looks through the tried step of a path up to {@code theta}, where it may land. */
+  void look(DormandPrince path, double theta, boolean lands) {
+    if (!topped) {
+      lookForMaxSpeed(path, theta);
+      lookForApogee(path, theta);
+    }
+    double until = path.timeAt(theta);
+    while (nextRow < tableS.length && tableS[nextRow] <= until) {
+      tableStates[nextRow] = path.copyAt(path.pointAt(tableS[nextRow]));
+      nextRow++;
+    }
+    if (ejectionS <= until && ejectionState.length == 0) {
+      ejectionState = path.copyAt(path.pointAt(ejectionS));
+    }
+    if (lands) {
+      impactState = path.copyAt(theta);
+    }
+  }
+
+  private void lookForApogee(DormandPrince path, double theta) {
+    if (path.within(theta, 5) < 0) {
+      double top = path.crossing(5, 0);
+      topped = true;
+      apogeeM = path.within(top, 2);
+      apogeeS = path.timeAt(top);
+    }
+  }
+
+  /** The speed is stationary at its largest, so a straight line finds the place well enough. */
+  private void lookForMaxSpeed(DormandPrince path, double theta) {
+    maxSpeedMps = Math.max(maxSpeedMps, path.speedAt(theta));
+    double start = path.startGain();
+    double end = path.endGain();
+    if (start > 0 && end < 0) {
+      double peak = Math.min(theta, start / (start - end));
+      maxSpeedMps = Math.max(maxSpeedMps, path.speedAt(peak));
+    }
+  }
+
+  /** The state of the free flight at a time of the table; empty when the ground came first. */
+  Optional<double[]> markAt(double timeS) {
+    return Optional.ofNullable(tableStates[Arrays.binarySearch(tableS, timeS)]);
+  }
+
+  /** The state in which the free flight reaches the ground; empty unless it was flown so far. */
+  Optional<double[]> impactState() {
+    return present(impactState);
+  }
+
+  /** The state at ejection; empty when it never comes or the ground comes first. */
+  Optional<double[]> ejectionState() {
+    return present(ejectionState);
+  }
+
+  private static Optional<double[]> present(double[] state) {
+    return state.length == 0 ? Optional.empty() : Optional.of(state);
+  }
+
+  /** Time of ejection, infinite without a delay. */
+  double ejectionS() {
+    return ejectionS;
+  }
+
+  /** Largest speed over the ground up to apogee. */
+  double maxSpeedMps() {
+    return maxSpeedMps;
+  }
+
+  double apogeeM() {
+    return apogeeM;
+  }
+
+  double apogeeS() {
+    return apogeeS;
+  }
+}
