@@ -112,7 +112,7 @@ public final class Flight {
               new TimeSpan(delay.seconds() - best),
               fired.isPresent(),
               new Length(fired.isPresent() ? state[2] : 0),
-              speed(state),
+              new Speed(Forces.speedMps(state)),
               new Speed(path.airspeedMps(state))));
     }
     return fits;
@@ -122,11 +122,7 @@ public final class Flight {
     return new Prediction.Ejection(
         new TimeSpan(path.passage().ejectionS()),
         new Length(state[2]),
-        speed(state),
+        new Speed(Forces.speedMps(state)),
         new Speed(path.airspeedMps(state)));
-  }
-
-  private static Speed speed(double[] state) {
-    return new Speed(Math.sqrt(state[3] * state[3] + state[4] * state[4] + state[5] * state[5]));
   }
 }

@@ -130,6 +130,11 @@ final class Forces {
     return thrustN + slopeNps * tau - massAt(tau) * gravityMps2 * rodUp;
   }
 
+  /** Speed over the ground of a state. */
+  static double speedMps(double[] state) {
+    return Math.sqrt(state[3] * state[3] + state[4] * state[4] + state[5] * state[5]);
+  }
+
   /** Writes the rates of {@code state} at time {@code t} into {@code slope}. */
   void rates(double t, double[] state, double[] slope) {
     double tau = t - startS;

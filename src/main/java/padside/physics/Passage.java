@@ -39,8 +39,7 @@ final class Passage {
   /** Looks through the tried step of a path up to {@code theta}, where it may land. */
   void look(DormandPrince path, double theta, boolean lands) {
     if (!topped) {
-      lookForMaxSpeed(path, theta);
-      lookForApogee(path, theta);
+      lookForMaxSpeed(path, lookForApogee(path, theta));
     }
     double until = path.timeAt(theta);
     while (nextRow < tableS.length && tableS[nextRow] <= until) {
@@ -55,13 +54,16 @@ final class Passage {
     }
   }
 
-  private void lookForApogee(DormandPrince path, double theta) {
-    if (path.within(theta, 5) < 0) {
-      double top = path.crossing(5, 0);
-      topped = true;
-      apogeeM = path.within(top, 2);
-      apogeeS = path.timeAt(top);
+  /** Answers where the climb ends within the step: the apogee or the step's own end. */
+  private double lookForApogee(DormandPrince path, double theta) {
+    if (path.within(theta, 5) >= 0) {
+      return theta;
     }
+    double top = path.crossing(5, 0);
+    topped = true;
+    apogeeM = path.within(top, 2);
+    apogeeS = path.timeAt(top);
+    return top;
   }
 
   /** The speed is stationary at its largest, so a straight line finds the place well enough. */

@@ -37,6 +37,6 @@ final class Tracker {
         new Length(state[0]),
         new Length(state[1]),
         new Length(state[2]),
-        new Speed(Math.sqrt(state[3] * state[3] + state[4] * state[4] + state[5] * state[5])));
+        new Speed(Forces.speedMps(state)));
   }
 }
