@@ -14,8 +14,10 @@ import padside.units.Reading;
  * Values chosen from a list by typing part of what they are called.
  *
  * @param noun what is chosen, for objections: {@code rocket}
+ * @param otherwise reads what is called differently or not listed, where anything may be typed
  */
-public record Choices<T>(String noun, List<Option<T>> options) implements Notation<T> {
+public record Choices<T>(String noun, List<Option<T>> options, Optional<Notation<T>> otherwise)
+    implements Notation<T> {
   /**
    * One choice.
    *
@@ -27,6 +29,16 @@ public record Choices<T>(String noun, List<Option<T>> options) implements Notati
   /** Keeps its own list; of options called the same the later ones get a number behind. */
   public Choices {
     options = distinct(options);
+  }
+
+  /** Choices of which one must be taken. */
+  public Choices(String noun, List<Option<T>> options) {
+    this(noun, options, Optional.empty());
+  }
+
+  /** The same list, with another notation for what is not in it. */
+  public Choices<T> or(Notation<T> notation) {
+    return new Choices<>(noun, options, Optional.of(notation));
   }
 
   /**
@@ -52,14 +64,18 @@ public record Choices<T>(String noun, List<Option<T>> options) implements Notati
     if (same.isPresent()) {
       return Reading.of(same.get().value);
     }
+    Optional<Reading<T>> other = otherwise.map(notation -> notation.read(typed));
     List<Option<T>> matching = matching(typed);
+    if (other.isPresent() && (other.get().value().isPresent() || matching.isEmpty())) {
+      return other.get();
+    }
     if (wanted.isEmpty() || matching.isEmpty()) {
       return Reading.refused(
-          "No " + noun + " is called \"" + typed.strip() + "\"; choose " + some(options) + ".");
+          "No " + noun + " is called " + Reading.echo(typed) + "; choose " + some(options) + ".");
     }
     return matching.size() == 1
         ? Reading.of(matching.get(0).value)
-        : Reading.refused("\"" + typed.strip() + "\" could be " + some(matching) + "; type more.");
+        : Reading.refused(Reading.echo(typed) + " could be " + some(matching) + "; type more.");
   }
 
   @Override
@@ -68,6 +84,7 @@ public record Choices<T>(String noun, List<Option<T>> options) implements Notati
         .filter(option -> option.value.equals(value))
         .map(Option::text)
         .findFirst()
+        .or(() -> otherwise.map(notation -> notation.show(value)))
         .orElse("");
   }
 

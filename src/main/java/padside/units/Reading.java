@@ -21,4 +21,9 @@ public record Reading<T>(Optional<T> value, Optional<String> objection) {
   public static <T> Reading<T> refused(String objection) {
     return new Reading<>(Optional.empty(), Optional.of(objection));
   }
+
+  /** A typed text in quotes as an objection may repeat it: short, nothing a terminal obeys. */
+  public static String echo(String typed) {
+    return Typed.echo(typed);
+  }
 }
