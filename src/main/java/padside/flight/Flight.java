@@ -145,6 +145,12 @@ public record Flight(RecordId id, Facts facts) {
           "altitude_m", "highest altitude above the pad as measured", Length::new, Length::metres);
   public static final Column<String> DAMAGE = Column.text("damage", "what broke");
 
+  public static final Column<String> TO_MEND =
+      Column.text("to_mend", "what to mend, from a debrief not kept yet; a fix once it is");
+  public static final Column<Fix.Severity> TO_MEND_SEVERITY =
+      Column.word(
+          "to_mend_severity", "look_at or grounds_it", Fix.Severity::find, Fix.Severity::code);
+
   static final List<Column<?>> COLUMNS =
       List.of(
           STATUS,
@@ -183,6 +189,8 @@ public record Flight(RecordId id, Facts facts) {
           LANDING_DISTANCE,
           ALTITUDE,
           DAMAGE,
+          TO_MEND,
+          TO_MEND_SEVERITY,
           NOTE);
 
   /** The set-up fields a new card takes over from that rocket's last flight. */

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.Reader;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * The words an outcome is told in, by aspect: boost, burn, ejection, recovery, landing, landed_on.
@@ -53,6 +54,37 @@ public record OutcomeTable(List<Outcome> outcomes) {
   /** How a stored code is shown; a code of a newer version shows as it is. */
   public String words(String aspect, String code) {
     return find(aspect, code).map(Outcome::words).orElse(code);
+  }
+
+  /**
+   * What came of a flight in a few words: {@code nominal}, or what was not, such as {@code ejection
+   * late, landed on tree}; empty when nothing was told.
+   */
+  public String told(Facts facts) {
+    List<String> aspects = outcomes.stream().map(Outcome::aspect).distinct().toList();
+    List<String> known =
+        aspects.stream().filter(aspect -> code(facts, aspect).isPresent()).toList();
+    String amiss =
+        known.stream()
+            .filter(aspect -> !isNominal(aspect, code(facts, aspect).orElseThrow()))
+            .map(aspect -> phrase(aspect, code(facts, aspect).orElseThrow()))
+            .collect(Collectors.joining(", "));
+    return known.isEmpty() || !amiss.isEmpty() ? amiss : "nominal";
+  }
+
+  private boolean isNominal(String aspect, String code) {
+    return find(aspect, code).filter(outcome -> outcome.mark() == Mark.NOMINAL).isPresent();
+  }
+
+  private String phrase(String aspect, String code) {
+    return aspect.replace('_', ' ') + " " + words(aspect, code);
+  }
+
+  private static Optional<String> code(Facts facts, String aspect) {
+    return Optional.ofNullable(facts.cells().get(aspect))
+        .flatMap(Facts.Cell::value)
+        .filter(String.class::isInstance)
+        .map(String.class::cast);
   }
 
   private static Outcome outcome(NamedCsvRecord row) {

@@ -14,9 +14,9 @@ import padside.units.Reading;
  * Values chosen from a list by typing part of what they are called.
  *
  * @param noun what is chosen, for objections: {@code rocket}
- * @param otherwise reads what is called differently or not listed, where anything may be typed
+ * @param beyond reads and shows what the list does not hold, where more than the list is allowed
  */
-public record Choices<T>(String noun, List<Option<T>> options, Optional<Notation<T>> otherwise)
+public record Choices<T>(String noun, List<Option<T>> options, Optional<Notation<T>> beyond)
     implements Notation<T> {
   /**
    * One choice.
@@ -31,13 +31,13 @@ public record Choices<T>(String noun, List<Option<T>> options, Optional<Notation
     options = distinct(options);
   }
 
-  /** Choices of which one must be taken. */
+  /** Nothing but what the list holds. */
   public Choices(String noun, List<Option<T>> options) {
     this(noun, options, Optional.empty());
   }
 
-  /** The same list, with another notation for what is not in it. */
-  public Choices<T> or(Notation<T> notation) {
+  /** The list with another way to read what it does not hold. */
+  public Choices<T> orElse(Notation<T> notation) {
     return new Choices<>(noun, options, Optional.of(notation));
   }
 
@@ -64,10 +64,11 @@ public record Choices<T>(String noun, List<Option<T>> options, Optional<Notation
     if (same.isPresent()) {
       return Reading.of(same.get().value);
     }
-    Optional<Reading<T>> other = otherwise.map(notation -> notation.read(typed));
+    Optional<Reading<T>> more = beyond.map(notation -> notation.read(typed));
     List<Option<T>> matching = matching(typed);
-    if (other.isPresent() && (other.get().value().isPresent() || matching.isEmpty())) {
-      return other.get();
+    boolean single = matching.size() == 1 && !wanted.isEmpty();
+    if (more.isPresent() && (more.get().value().isPresent() || !single)) {
+      return more.get();
     }
     if (wanted.isEmpty() || matching.isEmpty()) {
       return Reading.refused(
@@ -84,7 +85,7 @@ public record Choices<T>(String noun, List<Option<T>> options, Optional<Notation
         .filter(option -> option.value.equals(value))
         .map(Option::text)
         .findFirst()
-        .or(() -> otherwise.map(notation -> notation.show(value)))
+        .or(() -> beyond.map(notation -> notation.show(value)))
         .orElse("");
   }
 

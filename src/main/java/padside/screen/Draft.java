@@ -1,6 +1,9 @@
 package padside.screen;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import padside.flight.Action;
 import padside.flight.Facts;
@@ -30,17 +33,26 @@ record Draft(
 
   /** Sends what differs from what was sent; nothing while the id of a new record is awaited. */
   Kept keep(String label, Facts now) {
+    return keep(label, now, List.of());
+  }
+
+  /** As {@link #keep(String, Facts)} with changes of other records that belong to the same act. */
+  Kept keep(String label, Facts now, List<Action.Change> also) {
     Facts changed = now.changedSince(sent);
-    boolean awaitingId = record.isEmpty() && serial > 0;
-    if (changed.isEmpty() || awaitingId) {
+    if (changed.isEmpty() || awaitsId()) {
       return new Kept(this, List.of());
     }
-    Action action =
-        record
-            .map(id -> Action.change(label, kind, id, changed))
-            .orElse(Action.create(label, kind, changed));
+    List<Action.Change> changes = new ArrayList<>();
+    changes.add(new Action.Change(kind, record, record.isEmpty() ? filled(changed) : changed));
+    changes.addAll(also);
     Draft next = new Draft(kind, record, sent.with(changed), screen, serial + 1, acknowledged);
-    return new Kept(next, List.of(new Effect.Save(new Ticket(screen, next.serial), action)));
+    Effect save = new Effect.Save(new Ticket(screen, next.serial), new Action(label, changes));
+    return new Kept(next, List.of(save));
+  }
+
+  /** True while a new record's first save is under way, so that nothing more can be sent. */
+  boolean awaitsId() {
+    return record.isEmpty() && serial > 0;
   }
 
   /** Learns that a save is on the medium, and the id of a new record. */
@@ -61,5 +73,17 @@ record Draft(
   /** True when all that was sent is on the medium. */
   boolean allKept() {
     return acknowledged == serial;
+  }
+
+  /** True when these facts are on the medium, all of them. */
+  boolean allKept(Facts now) {
+    return record.isPresent() && allKept() && now.changedSince(sent).isEmpty();
+  }
+
+  /** Without the cells that say no more than a new record does: nothing there. */
+  private static Facts filled(Facts facts) {
+    Map<String, Facts.Cell> cells = new LinkedHashMap<>(facts.cells());
+    cells.values().removeIf(Facts.Cell.emptied()::equals);
+    return new Facts(cells);
   }
 }

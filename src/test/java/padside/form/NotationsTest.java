@@ -96,7 +96,7 @@ class NotationsTest {
   void a_list_may_be_backed_by_a_notation_for_what_is_not_in_it() {
     Choices<Integer> choices =
         new Choices<>("count", List.of(new Choices.Option<>(3, "a pack of three", "")))
-            .or(new Counts(false));
+            .orElse(new Counts(false));
 
     assertThat(choices.read("a pack").value()).contains(3);
     assertThat(choices.read("12").value()).contains(12);

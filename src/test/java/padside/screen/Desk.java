@@ -10,6 +10,7 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
@@ -66,6 +67,15 @@ final class Desk {
   /** Answers every check from now on. */
   Desk checking(Function<Card, Answer> function) {
     checker = function;
+    return this;
+  }
+
+  /** Puts a screen on top, as another screen's key would. */
+  Desk opening(Function<World, Screen> opener) {
+    World world = session.world().next(now);
+    List<Screen> stack = new ArrayList<>(session.stack());
+    stack.add(opener.apply(world));
+    session = new Session(stack, world, Optional.empty());
     return this;
   }
 
