@@ -1,0 +1,129 @@
+package padside.safety;
+
+import java.util.Optional;
+import padside.flight.MotorChoice;
+import padside.flight.Ruling.Verdict;
+import padside.units.Length;
+import padside.units.Notations;
+import padside.units.Speed;
+import padside.units.TimeSpan;
+
+/** Rules about the flight itself: clouds, the delay, the landing. */
+record AirRules(Basis basis) {
+  void on(Case flown, Findings out) {
+    sky(flown, out);
+    delay(flown, out);
+    landing(flown.predicted().touchdown(), out);
+  }
+
+  private void sky(Case flown, Findings out) {
+    String source = basis.code().cited(Caution.Topic.FLIGHT).orElse(basis.code().title());
+    Optional<Length> base = flown.sky().cloudBase();
+    if (base.isEmpty()) {
+      out.told("sky", "cloud base not noted; never into cloud", source);
+      return;
+    }
+    Optional<Length> apogee = flown.predicted().apogee();
+    if (apogee.isEmpty()) {
+      out.unknown("sky", "apogee is not known", source);
+      return;
+    }
+    boolean reached = apogee.get().metres() >= base.get().metres();
+    out.add(
+        "sky",
+        reached ? Verdict.NO_GO : Verdict.GO,
+        "apogee %s %s the clouds at %s"
+            .formatted(
+                basis.shown().altitude(apogee.get()),
+                reached ? "reaches" : "stays below",
+                basis.shown().altitude(base.get())),
+        source);
+  }
+
+  private void delay(Case flown, Findings out) {
+    Sourced<Double> error = basis.house().sourced(Figure.ADVISED_DELAY_ERROR_S);
+    boolean plugged =
+        !flown.craft().motors().isEmpty()
+            && flown.craft().motors().stream().allMatch(AirRules::plugged);
+    Optional<Case.Firing> firing = flown.predicted().firing();
+    if (plugged) {
+      out.told("delay", "a plugged motor has no ejection charge", error.cited());
+    } else if (firing.isPresent()) {
+      out.add("delay", fit(firing.get()), sentence(firing.get()), citedFor(firing.get()));
+    } else if (flown.predicted().touchdown().isPresent()) {
+      out.add(
+          "delay",
+          Verdict.NO_GO,
+          "the ejection charge does not fire before the ground",
+          error.cited());
+    } else {
+      out.unknown("delay", "how the delay fits is not known", error.cited());
+    }
+  }
+
+  private Verdict fit(Case.Firing firing) {
+    double airspeed = firing.airspeed().metresPerSecond();
+    if (Bounds.over(airspeed, basis.house().amount(Figure.MOST_EJECTION_AIRSPEED_MPS))) {
+      return Verdict.NO_GO;
+    }
+    boolean far =
+        Bounds.over(
+            Math.abs(firing.error().seconds()), basis.house().amount(Figure.ADVISED_DELAY_ERROR_S));
+    boolean fast =
+        Bounds.over(airspeed, basis.house().amount(Figure.ADVISED_EJECTION_AIRSPEED_MPS));
+    return far || fast ? Verdict.MARGINAL : Verdict.GO;
+  }
+
+  private String sentence(Case.Firing firing) {
+    double seconds = firing.error().seconds();
+    String when =
+        Notations.timeSpan().show(new TimeSpan(Math.abs(seconds)))
+            + (seconds < 0 ? " before" : " after");
+    String most =
+        fit(firing) == Verdict.NO_GO
+            ? ", at most " + flightSpeed(basis.house().amount(Figure.MOST_EJECTION_AIRSPEED_MPS))
+            : "";
+    return "ejection "
+        + when
+        + " apogee at "
+        + flightSpeed(firing.airspeed().metresPerSecond())
+        + most;
+  }
+
+  private String citedFor(Case.Firing firing) {
+    Figure figure =
+        fit(firing) == Verdict.NO_GO
+            ? Figure.MOST_EJECTION_AIRSPEED_MPS
+            : Figure.ADVISED_DELAY_ERROR_S;
+    return basis.house().sourced(figure).cited();
+  }
+
+  private void landing(Optional<Case.Touchdown> touchdown, Findings out) {
+    Sourced<Speed> advised = basis.house().sourced(Figure.ADVISED_LANDING_MPS, Speed::new);
+    if (touchdown.isEmpty()) {
+      out.unknown("landing", "landing speed is not known", advised.cited());
+      return;
+    }
+    Speed speed = touchdown.get().speed();
+    String found = basis.shown().descent(speed);
+    if (!touchdown.get().opened()) {
+      String source = basis.code().cited(Caution.Topic.RECOVERY).orElse(advised.cited());
+      out.add("landing", Verdict.NO_GO, "nothing opens: hits the ground at " + found, source);
+      return;
+    }
+    boolean hard = Bounds.over(speed.metresPerSecond(), advised.value().metresPerSecond());
+    out.add(
+        "landing",
+        hard ? Verdict.MARGINAL : Verdict.GO,
+        "lands at " + found + ", " + basis.shown().descent(advised.value()) + " at most advised",
+        advised.cited());
+  }
+
+  private String flightSpeed(double mps) {
+    return basis.shown().flightSpeed(new Speed(mps));
+  }
+
+  private static boolean plugged(MotorChoice motor) {
+    return motor.delaySeconds().isEmpty();
+  }
+}

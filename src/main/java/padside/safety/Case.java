@@ -1,0 +1,128 @@
+package padside.safety;
+
+import java.util.List;
+import java.util.Optional;
+import padside.flight.Field;
+import padside.flight.Fix;
+import padside.flight.MotorChoice;
+import padside.flight.Ruling;
+import padside.units.Angle;
+import padside.units.Impulse;
+import padside.units.Length;
+import padside.units.Mass;
+import padside.units.Speed;
+import padside.units.TimeSpan;
+import padside.units.Wind;
+
+/**
+ * The facts of one flight card that rules are held against. What is not known is absent.
+ *
+ * @param missing what the card lacks besides what can be seen here, in the flier's words: {@code
+ *     rod length}, {@code parachute or streamer}
+ * @param further findings of others, ruled on together with those of the rules
+ */
+public record Case(
+    Craft craft,
+    Predicted predicted,
+    Ground ground,
+    Sky sky,
+    List<String> missing,
+    List<Ruling.Finding> further) {
+
+  /**
+   * What flies.
+   *
+   * @param motors one, or all of a cluster or stack; empty when none is chosen
+   * @param liftoffMass with motors
+   * @param propellantMass of all motors
+   * @param totalImpulse installed, all motors together
+   * @param tilt of the rod from vertical
+   * @param ownLimit the flier's own largest wind for it
+   */
+  public record Craft(
+      List<MotorChoice> motors,
+      Optional<Mass> liftoffMass,
+      Optional<Mass> propellantMass,
+      Optional<Impulse> totalImpulse,
+      Angle tilt,
+      Optional<Speed> ownLimit,
+      List<Fix> openFixes) {
+    /** Keeps its own lists. */
+    public Craft {
+      motors = List.copyOf(motors);
+      openFixes = List.copyOf(openFixes);
+    }
+  }
+
+  /**
+   * How it is predicted to fly.
+   *
+   * @param thrustToWeight average thrust over lift-off weight
+   * @param rodExitSpeed zero when it does not leave the rod
+   * @param apogee of the free flight, above the pad
+   * @param firing absent when no charge fires before the ground
+   */
+  public record Predicted(
+      Optional<Double> thrustToWeight,
+      Optional<Speed> rodExitSpeed,
+      Optional<Length> apogee,
+      Optional<Firing> firing,
+      Optional<Touchdown> touchdown) {
+    /** Nothing could be predicted. */
+    public static Predicted nothing() {
+      return new Predicted(
+          Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+    }
+  }
+
+  /**
+   * The ejection charge firing.
+   *
+   * @param error ejection minus apogee: negative is early
+   * @param airspeed through the air at that moment
+   */
+  public record Firing(TimeSpan error, Speed airspeed) {}
+
+  /**
+   * Coming down.
+   *
+   * @param speed downward at the ground
+   * @param opened whether anything was open by then
+   */
+  public record Touchdown(Speed speed, boolean opened) {}
+
+  /**
+   * Where it flies.
+   *
+   * @param smallestSide of the field
+   * @param limit the largest wind whose landings stay inside
+   * @param permission the owner of the land has allowed it
+   */
+  public record Ground(
+      Optional<Length> smallestSide,
+      Optional<FieldLimit> limit,
+      Optional<Boolean> permission,
+      Optional<Boolean> fireBan) {}
+
+  /**
+   * The largest wind whose landings stay inside the field.
+   *
+   * @param wind zero when not even calm air keeps them inside
+   * @param edge what is gone past above it, absent when nothing was up to that wind
+   */
+  public record FieldLimit(Speed wind, Optional<Field.Edge> edge) {}
+
+  /**
+   * The air.
+   *
+   * @param wind at pad height
+   * @param cloudBase above the pad
+   */
+  public record Sky(Optional<Wind> wind, Optional<Length> cloudBase) {}
+
+  /** Keeps its own lists. */
+  public Case {
+    missing = List.copyOf(missing);
+    further = List.copyOf(further);
+  }
+}

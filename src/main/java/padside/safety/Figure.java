@@ -1,0 +1,54 @@
+package padside.safety;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Every single number a rule file may hold, named with its unit as in the file. */
+enum Figure {
+  // Of the codes.
+  WIND_LIMIT_MPS,
+  LAUNCHER_ANGLE_DEG,
+  LONG_ROD_WIND_MPS,
+  LIFTOFF_MASS_KG,
+  PROPELLANT_MASS_KG,
+  TOTAL_IMPULSE_NS,
+  MISFIRE_WAIT_S,
+  COUNTDOWN_S,
+  NO_FLAMES_WITHIN_M,
+  BUILDINGS_M,
+  SPARKS_SHARE,
+  SITE_AT_LEAST_M,
+  SITE_ALTITUDE_SHARE,
+  SMALL_SITE_M,
+  SMALL_SITE_IMPULSE_NS,
+  SMALL_SITE_MASS_KG,
+  SMALL_SITE_ALTITUDE_M,
+  MANY_COUNT,
+  MANY_COMPLEX_SHARE,
+  MANY_MOST_M,
+  MANY_ALTITUDE_SHARE,
+  // Of a code and of the house.
+  LEAST_THRUST_TO_WEIGHT,
+  // Of the house.
+  MARGINAL_SHARE,
+  ADVISED_THRUST_TO_WEIGHT,
+  LEAST_ROD_EXIT_MPS,
+  ADVISED_ROD_EXIT_MPS,
+  LEAST_ROD_DIVISOR,
+  ADVISED_ROD_DIVISOR,
+  ADVISED_DELAY_ERROR_S,
+  ADVISED_EJECTION_AIRSPEED_MPS,
+  MOST_EJECTION_AIRSPEED_MPS,
+  USUAL_LANDING_MPS,
+  ADVISED_LANDING_MPS;
+
+  /** As rule files name it. */
+  String key() {
+    return name().toLowerCase(Locale.ROOT);
+  }
+
+  static Optional<Figure> find(String key) {
+    return List.of(values()).stream().filter(figure -> figure.key().equals(key)).findFirst();
+  }
+}

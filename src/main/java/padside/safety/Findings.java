@@ -1,0 +1,68 @@
+package padside.safety;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.DoubleFunction;
+import padside.flight.Ruling.Finding;
+import padside.flight.Ruling.Verdict;
+
+/** Findings as they are gathered, in the few forms they come in. */
+final class Findings {
+  private final List<Finding> list = new ArrayList<>();
+
+  List<Finding> list() {
+    return List.copyOf(list);
+  }
+
+  void add(String rule, Verdict verdict, String sentence, String source) {
+    list.add(new Finding(rule, verdict, sentence, source));
+  }
+
+  void add(Finding finding) {
+    list.add(finding);
+  }
+
+  /** Something worth knowing that changes no verdict. */
+  void told(String rule, String sentence, String source) {
+    add(rule, Verdict.GO, sentence, source);
+  }
+
+  /** What the rule needs is missing. */
+  void unknown(String rule, String sentence, String source) {
+    add(rule, Verdict.UNKNOWN, sentence, source);
+  }
+
+  /** NO-GO when the value is over the most. */
+  <T> void atMost(
+      String rule, double value, Sourced<T> most, DoubleFunction<String> show, double bound) {
+    add(
+        rule,
+        Bounds.over(value, bound) ? Verdict.NO_GO : Verdict.GO,
+        rule + " " + show.apply(value) + ", at most " + show.apply(bound),
+        most.cited());
+  }
+
+  /** Two bounds: past the outer one NO-GO, past the inner one MARGINAL. */
+  record Floor(String rule, Sourced<Double> least, Sourced<Double> advised) {}
+
+  /** NO-GO under the least, MARGINAL under the advised value. */
+  void atLeast(Floor floor, Optional<Double> value, DoubleFunction<String> show) {
+    if (value.isEmpty()) {
+      unknown(floor.rule(), floor.rule() + " is not known", floor.advised().cited());
+      return;
+    }
+    String found = floor.rule() + " " + show.apply(value.get());
+    if (Bounds.under(value.get(), floor.least().value())) {
+      String least = ", at least " + show.apply(floor.least().value());
+      add(floor.rule(), Verdict.NO_GO, found + least, floor.least().cited());
+      return;
+    }
+    boolean under = Bounds.under(value.get(), floor.advised().value());
+    add(
+        floor.rule(),
+        under ? Verdict.MARGINAL : Verdict.GO,
+        found + ", " + show.apply(floor.advised().value()) + " advised",
+        floor.advised().cited());
+  }
+}

@@ -1,0 +1,60 @@
+package padside.safety;
+
+import java.util.Optional;
+import padside.flight.Ruling.Verdict;
+import padside.units.Angle;
+import padside.units.Impulse;
+import padside.units.Notations;
+import padside.units.Speed;
+
+/** Rules about the pad: the rod, and how far people stand back. */
+record PadRules(Basis basis) {
+  void on(Case flown, Findings out) {
+    out.atLeast(
+        new Findings.Floor(
+            "rod-exit speed",
+            basis.house().sourced(Figure.LEAST_ROD_EXIT_MPS),
+            basis.house().sourced(Figure.ADVISED_ROD_EXIT_MPS)),
+        flown.predicted().rodExitSpeed().map(Speed::metresPerSecond),
+        speed -> basis.shown().flightSpeed(new Speed(speed)));
+    tilt(flown.craft().tilt(), out);
+    standBack(flown.craft(), out);
+  }
+
+  private void tilt(Angle tilt, Findings out) {
+    Optional<Sourced<Angle>> most = basis.code().launcherAngle();
+    double degrees = Math.abs(tilt.inDegrees());
+    if (most.isEmpty()) {
+      String sentence = "rod " + angle(degrees) + " from vertical; no largest angle is known here";
+      out.told("tilt", sentence, basis.code().title());
+      return;
+    }
+    double bound = most.get().value().inDegrees();
+    out.add(
+        "tilt",
+        Bounds.over(degrees, bound) ? Verdict.NO_GO : Verdict.GO,
+        "rod " + angle(degrees) + " from vertical, at most " + angle(bound),
+        most.get().cited());
+  }
+
+  private void standBack(Case.Craft craft, Findings out) {
+    Optional<Impulse> installed = craft.totalImpulse();
+    if (installed.isEmpty()) {
+      return;
+    }
+    basis
+        .code()
+        .standBack(installed.get(), craft.motors().size() > 1)
+        .ifPresentOrElse(
+            far ->
+                out.told(
+                    "stand back", "stand back " + basis.shown().distance(far.value()), far.cited()),
+            () ->
+                out.told(
+                    "stand back", "no distance to stand back is known here", basis.code().title()));
+  }
+
+  private static String angle(double degrees) {
+    return Notations.angle().show(Angle.ofDegrees(degrees));
+  }
+}

@@ -1,0 +1,95 @@
+package padside.safety;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import padside.flight.Field;
+import padside.flight.Ruling.Limit;
+import padside.flight.Ruling.Verdict;
+import padside.units.Speed;
+import padside.units.Wind;
+
+/** The largest winds of all rules that have one, and the verdict of a wind against them. */
+record WindLimits(Basis basis) {
+
+  List<Limit> of(Case flown) {
+    List<Limit> limits = new ArrayList<>();
+    RuleSet code = basis.code();
+    code.windLimit()
+        .map(wind -> new Limit("code", wind.value(), Verdict.NO_GO, code.title(), wind.cited()))
+        .ifPresent(limits::add);
+    flown
+        .craft()
+        .ownLimit()
+        .map(wind -> new Limit("own", wind, Verdict.NO_GO, "own limit", "set by the flier"))
+        .ifPresent(limits::add);
+    flown
+        .predicted()
+        .rodExitSpeed()
+        .ifPresent(
+            exit -> {
+              limits.add(rod(exit, Figure.ADVISED_ROD_DIVISOR, Verdict.MARGINAL));
+              limits.add(rod(exit, Figure.LEAST_ROD_DIVISOR, Verdict.NO_GO));
+            });
+    flown.ground().limit().map(this::field).ifPresent(limits::add);
+    return limits;
+  }
+
+  /** A wind against one limit; a limit of no wind at all is passed by calm air too. */
+  Verdict verdict(Wind wind, Limit limit) {
+    double tested = wind.tested().metresPerSecond();
+    double most = limit.wind().metresPerSecond();
+    if (most <= 0 || Bounds.over(tested, most)) {
+      return limit.past();
+    }
+    boolean close = Bounds.over(tested, most * (1 - basis.house().amount(Figure.MARGINAL_SHARE)));
+    return close && limit.past() == Verdict.NO_GO ? Verdict.MARGINAL : Verdict.GO;
+  }
+
+  /** A code without a wind limit is no licence: the flier's own limit has to stand in for it. */
+  void on(Case flown, Findings out) {
+    RuleSet code = basis.code();
+    if (code.windLimit().isPresent()) {
+      return;
+    }
+    String sentence = "the wind limit of the " + code.title() + " is not known here; ";
+    if (flown.craft().ownLimit().isPresent()) {
+      out.told("code", sentence + "your own stands in for it", code.title());
+    } else {
+      out.unknown("code", sentence + "set your own", code.title());
+    }
+  }
+
+  /** A limit in words: {@code 13 mph (field edge NE 280 ft)}. */
+  String shown(Limit limit) {
+    return basis.shown().limit(limit.wind()) + " (" + limit.words() + ")";
+  }
+
+  private Limit rod(Speed exit, Figure divisor, Verdict past) {
+    Sourced<Double> by = basis.house().sourced(divisor);
+    return new Limit(
+        "rod",
+        new Speed(exit.metresPerSecond() / by.value()),
+        past,
+        "rod-exit speed " + basis.shown().flightSpeed(exit) + " ÷ " + Shown.ratio(by.value()),
+        by.cited());
+  }
+
+  private Limit field(Case.FieldLimit limit) {
+    Optional<Field.Edge> edge = limit.edge();
+    String words =
+        edge.map(
+                each ->
+                    "field edge "
+                        + each.bearing().compassPoint()
+                        + " "
+                        + basis.shown().distance(each.distance()))
+            .orElse("landings stay inside the field");
+    return new Limit(
+        "field",
+        limit.wind(),
+        Verdict.NO_GO,
+        words,
+        "predicted landing against the field's edges as paced");
+  }
+}
