@@ -5,6 +5,8 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import padside.safety.RuleBlock.Broken;
 import padside.units.Reading;
 
@@ -13,6 +15,7 @@ public final class RuleSets {
   private static final List<String> NAMES =
       List.of("us-model", "us-high-power", "canada-model", "canada-high-power", "uk-club");
   private static final String HOUSE = "house";
+  private static final Map<String, RuleSet> READ = new ConcurrentHashMap<>();
 
   private RuleSets() {}
 
@@ -24,7 +27,7 @@ public final class RuleSets {
   /** The rule set of that name, or a sentence that lists the names. */
   public static Reading<RuleSet> find(String name) {
     return NAMES.contains(name)
-        ? Reading.of(shipped(name))
+        ? Reading.of(READ.computeIfAbsent(name, RuleSets::shipped))
         : Reading.refused("No rule set \"" + name + "\"; choose " + String.join(", ", NAMES) + ".");
   }
 
@@ -43,7 +46,7 @@ public final class RuleSets {
 
   /** The rules beside the codes, as they come with the program. */
   public static HouseRules house() {
-    return new HouseRules(shipped(HOUSE));
+    return new HouseRules(READ.computeIfAbsent(HOUSE, RuleSets::shipped));
   }
 
   private static RuleSet shipped(String name) {

@@ -2,9 +2,6 @@ package padside.safety;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
@@ -13,16 +10,12 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import padside.flight.Facts;
-import padside.flight.Field;
 import padside.flight.Fix;
-import padside.flight.MotorChoice;
-import padside.flight.MotorTable;
 import padside.flight.RecordId;
 import padside.flight.Ruling;
 import padside.flight.Ruling.Finding;
 import padside.flight.Ruling.Verdict;
 import padside.units.Angle;
-import padside.units.Bearing;
 import padside.units.Impulse;
 import padside.units.Length;
 import padside.units.Mass;
@@ -33,8 +26,6 @@ import padside.units.Wind;
 
 /** Verdicts against the US model code (2012, seen) and the house rules of common practice. */
 class RulesTest {
-  private static final MotorChoice C6_5 = motor("C6-5");
-
   @Test
   void all_known_and_well_is_go_with_the_least_limit() {
     Ruling ruling = ruling(new Draft());
@@ -61,19 +52,19 @@ class RulesTest {
     Draft draft = new Draft();
     draft.fieldLimit = Optional.of(new Case.FieldLimit(Speed.ofMph(40), Optional.empty()));
     draft.rodExit = Optional.of(new Speed(60));
-    draft.wind = wind(mph, mph);
+    draft.wind = Draft.wind(mph, mph);
 
     assertThat(ruling(draft).verdict().word()).isEqualTo(word);
-    draft.wind = wind(0, mph);
+    draft.wind = Draft.wind(0, mph);
     assertThat(ruling(draft).verdict().word()).as("the gust is what counts").isEqualTo(word);
   }
 
   @Test
   void near_a_limit_and_past_it_the_reason_is_that_limit() {
     Draft draft = new Draft();
-    draft.wind = wind(9, 11);
+    draft.wind = Draft.wind(9, 11);
     assertThat(ruling(draft).reason()).isEqualTo("near limit 13 mph (field edge NE 280 ft)");
-    draft.wind = wind(9, 13.1);
+    draft.wind = Draft.wind(9, 13.1);
     assertThat(ruling(draft).verdict()).isEqualTo(Verdict.NO_GO);
     assertThat(ruling(draft).reason()).isEqualTo("limit 13 mph (field edge NE 280 ft)");
     draft.ownLimit = Optional.of(Speed.ofMph(8));
@@ -169,7 +160,7 @@ class RulesTest {
   /** The motor table's own figure for C6-5; from memory, as the table says. */
   @Test
   void the_motor_lifts_no_more_than_its_maker_says() {
-    Mass most = C6_5.type().maxLiftoffMass("5").orElseThrow();
+    Mass most = Draft.C6_5.type().maxLiftoffMass("5").orElseThrow();
     Draft draft = new Draft();
     draft.liftoffMass = Optional.of(most);
     assertThat(finding(draft, "motor mass limit").verdict()).isEqualTo(Verdict.GO);
@@ -301,7 +292,7 @@ class RulesTest {
   void what_is_missing_does_not_excuse_what_fails() {
     Draft draft = new Draft();
     draft.liftoffMass = Optional.empty();
-    draft.wind = wind(21, 21);
+    draft.wind = Draft.wind(21, 21);
 
     assertThat(ruling(draft).verdict()).isEqualTo(Verdict.NO_GO);
     assertThat(ruling(draft).reason()).startsWith("limit 13 mph");
@@ -349,7 +340,7 @@ class RulesTest {
       String name = RuleSets.names().get(random.nextInt(RuleSets.names().size()));
       Verdict before = Verdict.GO;
       for (double mph = 0; mph <= 40; mph += 2) {
-        draft.wind = wind(mph * 0.7, mph);
+        draft.wind = Draft.wind(mph * 0.7, mph);
         Verdict verdict = rules(name).on(draft.built(), UnitSystem.US).verdict();
         assertThat(verdict)
             .as("seed 21, case %d, %s at %.0f mph", i, name, mph)
@@ -390,60 +381,8 @@ class RulesTest {
     return new Rules(RuleSets.find(name).value().orElseThrow(), RuleSets.house());
   }
 
-  private static Optional<Wind> wind(double meanMph, double gustMph) {
-    return Optional.of(new Wind(Speed.ofMph(meanMph), Speed.ofMph(gustMph), Optional.empty()));
-  }
-
   private static Fix fix(String text, Fix.Severity severity) {
     return new Fix(
         new RecordId("f"), Facts.none().with(Fix.TEXT, text).with(Fix.SEVERITY, severity));
-  }
-
-  private static MotorChoice motor(String designation) {
-    try (var table = Files.newBufferedReader(Path.of("data/motors.csv"))) {
-      return new MotorTable(MotorTable.read(table, "motors.csv").types())
-          .choose(designation)
-          .value()
-          .orElseThrow();
-    } catch (IOException e) {
-      throw new AssertionError(e);
-    }
-  }
-
-  /** A card that is well in every way, to be spoilt in one. */
-  private static final class Draft {
-    List<MotorChoice> motors = List.of(C6_5);
-    Optional<Mass> liftoffMass = Optional.of(new Mass(0.08));
-    Optional<Mass> propellantMass = Optional.of(new Mass(0.0108));
-    Optional<Impulse> impulse = Optional.of(new Impulse(8.82));
-    Angle tilt = Angle.ofDegrees(3);
-    Optional<Speed> ownLimit = Optional.empty();
-    List<Fix> fixes = List.of();
-    Optional<Double> thrustToWeight = Optional.of(6.0);
-    Optional<Speed> rodExit = Optional.of(new Speed(30));
-    Optional<Length> apogee = Optional.of(new Length(250));
-    Optional<Case.Firing> firing = Optional.of(new Case.Firing(new TimeSpan(-0.4), new Speed(6)));
-    Optional<Case.Touchdown> touchdown = Optional.of(new Case.Touchdown(new Speed(4), true));
-    Optional<Length> smallestSide = Optional.of(new Length(150));
-    Optional<Case.FieldLimit> fieldLimit =
-        Optional.of(
-            new Case.FieldLimit(
-                Speed.ofMph(13),
-                Optional.of(new Field.Edge(new Bearing(40), Length.ofFeet(280), "lane", "road"))));
-    Optional<Boolean> permission = Optional.of(true);
-    Optional<Boolean> fireBan = Optional.of(false);
-    Optional<Wind> wind = wind(6, 9);
-    Optional<Length> cloudBase = Optional.of(new Length(600));
-    List<Finding> further = List.of();
-
-    Case built() {
-      return new Case(
-          new Case.Craft(motors, liftoffMass, propellantMass, impulse, tilt, ownLimit, fixes),
-          new Case.Predicted(thrustToWeight, rodExit, apogee, firing, touchdown),
-          new Case.Ground(smallestSide, fieldLimit, permission, fireBan),
-          new Case.Sky(wind, cloudBase),
-          List.of(),
-          further);
-    }
   }
 }
