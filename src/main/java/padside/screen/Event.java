@@ -12,6 +12,9 @@ import padside.preflight.Answer;
  * its own by the ticket it gave with the effect.
  */
 public sealed interface Event {
+  /** The screen was just put on top; told to that screen alone. */
+  record Opened() implements Event {}
+
   /** A key was pressed at a moment of the machine's clock. */
   record Pressed(Key key, Instant at) implements Event {}
 

@@ -119,8 +119,12 @@ public record Session(List<Screen> stack, World world, Optional<String> notice) 
     List<Screen> screens = new ArrayList<>(stack.subList(0, index));
     step.self().ifPresent(screens::add);
     screens.addAll(stack.subList(index + 1, stack.size()));
-    screens.addAll(step.over());
     List<Effect> effects = new ArrayList<>(step.effects());
+    for (Screen opened : step.over()) {
+      Step first = opened.on(new Event.Opened(), world);
+      first.self().ifPresent(screens::add);
+      effects.addAll(first.effects());
+    }
     if (screens.isEmpty()) {
       screens.add(stack.get(index));
       effects.add(new Effect.Quit());
