@@ -42,11 +42,14 @@ public record Outlook(
    *
    * @param error ejection minus apogee: negative is early
    * @param altitude above the pad when the charge fires
+   * @param speed over the ground
+   * @param airspeed through the air, which loads the canopy
    */
-  public record DelayFit(String delay, TimeSpan error, Length altitude, Speed speed) {}
+  public record DelayFit(
+      String delay, TimeSpan error, Length altitude, Speed speed, Speed airspeed) {}
 
   /** Where and how fast the rocket is when the charge of the chosen delay fires. */
-  public record Ejection(TimeSpan time, Length altitude, Speed speed) {}
+  public record Ejection(TimeSpan time, Length altitude, Speed speed, Speed airspeed) {}
 
   /** Keeps its own list. */
   public Outlook {

@@ -47,8 +47,19 @@ public record Session(List<Screen> stack, World world, Optional<String> notice) 
     return new Session(more, world, notice);
   }
 
-  /** Takes one event. */
+  /** Takes one event. Before the program is left every screen may keep what it holds. */
   public Turn on(Event event) {
+    Turn turn = taken(event);
+    if (turn.effects.stream().noneMatch(Effect.Quit.class::isInstance)) {
+      return turn;
+    }
+    Turn leaving = turn.session.toEveryScreen(new Event.Leaving());
+    List<Effect> effects = new ArrayList<>(leaving.effects);
+    effects.addAll(turn.effects);
+    return new Turn(leaving.session, effects);
+  }
+
+  private Turn taken(Event event) {
     if (event instanceof Event.Pressed pressed) {
       Session now = new Session(stack, world.next(pressed.at()), Optional.empty());
       return now.pressed(pressed);

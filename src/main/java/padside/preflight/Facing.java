@@ -1,0 +1,139 @@
+package padside.preflight;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import padside.flight.Day;
+import padside.flight.Rocket;
+import padside.flight.Ruling;
+import padside.flight.Weather;
+import padside.physics.Prediction;
+import padside.physics.ThrustCurve;
+import padside.safety.Case;
+import padside.site.FieldShape;
+import padside.units.Speed;
+import padside.units.TimeSpan;
+
+/**
+ * A card and its flight in the form the rules are held against.
+ *
+ * @param missing what the flight model lacks
+ * @param refused why the flight is impossible as entered
+ */
+record Facing(
+    Card card,
+    List<String> missing,
+    Optional<Flown> flown,
+    Optional<String> refused,
+    Settings settings) {
+
+  Case asCase() {
+    return new Case(craft(), predicted(), ground(), sky(), lacks(), further());
+  }
+
+  private Case.Craft craft() {
+    return new Case.Craft(
+        card.motor().stream().toList(),
+        flown.map(f -> f.prediction().liftoffMass()),
+        flown.map(f -> f.launch().motor().propellantMass()),
+        flown.map(f -> f.prediction().totalImpulse()),
+        card.tilt(),
+        ownLimit(),
+        card.openFixes());
+  }
+
+  /** The lesser of the flier's figures for all rockets and for this one. */
+  private Optional<Speed> ownLimit() {
+    return Stream.concat(
+            settings.ownLimit().stream(), card.rocket().flatMap(Rocket::ownLimit).stream())
+        .min(java.util.Comparator.comparingDouble(Speed::metresPerSecond));
+  }
+
+  private Case.Predicted predicted() {
+    if (flown.isEmpty()) {
+      return Case.Predicted.nothing();
+    }
+    Prediction flight = flown.get().prediction();
+    boolean opens = flown.get().launch().recovery().isPresent();
+    return new Case.Predicted(
+        Optional.of(flight.thrustToWeight()),
+        Optional.of(flight.rodExitSpeed()),
+        flight.leftRod() ? Optional.of(flight.apogee()) : Optional.empty(),
+        flight.ejection().map(ejection -> firing(flight, ejection)),
+        flight.leftRod() && opens
+            ? Optional.of(new Case.Touchdown(flight.landing().verticalSpeed(), !flight.ballistic()))
+            : Optional.empty());
+  }
+
+  private static Case.Firing firing(Prediction flight, Prediction.Ejection ejection) {
+    double late = ejection.time().seconds() - flight.timeToApogee().seconds();
+    return new Case.Firing(new TimeSpan(late), ejection.airspeed());
+  }
+
+  private Case.Ground ground() {
+    return new Case.Ground(
+        card.field().flatMap(FieldShape::of).map(FieldShape::smallestSide),
+        flown.flatMap(Flown::field),
+        card.day().flatMap(Day::permission),
+        card.day().flatMap(Day::fireBan));
+  }
+
+  private Case.Sky sky() {
+    return new Case.Sky(card.wind(), card.weather().flatMap(Weather::cloudBase));
+  }
+
+  private List<String> lacks() {
+    List<String> lacks = new ArrayList<>(missing);
+    if (card.field().isEmpty()) {
+      lacks.add("field");
+    }
+    if (card.tilt().radians() > 0 && card.tiltToward().isEmpty()) {
+      lacks.add("where the rod leans toward");
+    }
+    return lacks;
+  }
+
+  private List<Ruling.Finding> further() {
+    List<Ruling.Finding> findings = new ArrayList<>();
+    refused.ifPresent(
+        sentence ->
+            findings.add(
+                new Ruling.Finding("flight", Ruling.Verdict.UNKNOWN, sentence, "flight model")));
+    flown
+        .filter(flight -> !flight.prediction().leftRod())
+        .ifPresent(
+            flight ->
+                findings.add(
+                    new Ruling.Finding(
+                        "flight",
+                        Ruling.Verdict.NO_GO,
+                        Sentences.tooHeavy(flight.prediction(), card),
+                        "flight model")));
+    flown
+        .filter(flight -> flight.prediction().impactUnderPower())
+        .ifPresent(flight -> findings.add(underPower()));
+    flown
+        .filter(f -> f.launch().motor().curve().quality() == ThrustCurve.Quality.APPROXIMATE)
+        .ifPresent(flight -> findings.add(approximate()));
+    return findings;
+  }
+
+  private static Ruling.Finding underPower() {
+    return new Ruling.Finding(
+        "flight",
+        Ruling.Verdict.NO_GO,
+        "it hits the ground while the motor still burns; set the rod upright or choose a stronger"
+            + " motor",
+        "flight model");
+  }
+
+  private static Ruling.Finding approximate() {
+    return new Ruling.Finding(
+        "motor data",
+        Ruling.Verdict.GO,
+        "thrust is taken as constant, so rod-exit speed is approximate and on the low side for"
+            + " motors with an ignition spike",
+        "flight model");
+  }
+}

@@ -1,0 +1,178 @@
+package padside.preflight;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import padside.flight.Field;
+import padside.flight.MotorChoice;
+import padside.flight.MotorType;
+import padside.flight.RecoveryDevice;
+import padside.flight.Rocket;
+import padside.flight.Weather;
+import padside.physics.Air;
+import padside.physics.Airframe;
+import padside.physics.CanopyDrag;
+import padside.physics.Launch;
+import padside.physics.Motor;
+import padside.physics.RefusedInput;
+import padside.physics.Rod;
+import padside.physics.ThrustCurve;
+import padside.physics.WindProfile;
+import padside.units.Bearing;
+import padside.units.Length;
+import padside.units.Mass;
+import padside.units.TimeSpan;
+import padside.units.Wind;
+
+/**
+ * Makes of a card the launch that the flight model flies, or says what is missing or impossible.
+ */
+final class Launches {
+  /** Near 0.75 at zero angle of attack for a model rocket: NASA Glenn Research Center, termvr. */
+  static final double USUAL_ROCKET_DRAG = 0.75;
+
+  /** Flat sheet parachute on the area of the canopy laid flat: two club pages, 0.75. */
+  static final double USUAL_PARACHUTE_DRAG = 0.75;
+
+  /** Streamer on one side: 0.1 to 0.2, recalled from memory with low confidence, unconfirmed. */
+  static final double USUAL_STREAMER_DRAG = 0.15;
+
+  private final Card card;
+  private final List<String> missing = new ArrayList<>();
+
+  private Launches(Card card) {
+    this.card = card;
+  }
+
+  /**
+   * What came of a card.
+   *
+   * @param launch as far as it can be flown; with nothing to open while the recovery is missing
+   * @param missing what the flight model still lacks, as nouns
+   * @param refused why the flight is impossible as entered, one sentence
+   */
+  record Prepared(Optional<Launch> launch, List<String> missing, Optional<String> refused) {}
+
+  /** The launch of a card in still air where no wind is entered. */
+  static Prepared of(Card card) {
+    Launches launches = new Launches(card);
+    try {
+      Optional<Launch> launch = launches.launch();
+      return new Prepared(launch, List.copyOf(launches.missing), Optional.empty());
+    } catch (RefusedInput refused) {
+      return new Prepared(Optional.empty(), List.of(), Optional.of(refused.getMessage()));
+    }
+  }
+
+  private Optional<Launch> launch() {
+    Optional<Mass> mass = needed("mass without motor", card.mass());
+    Optional<Length> diameter = needed("body diameter", card.rocket().flatMap(Rocket::diameter));
+    Optional<MotorChoice> motor = needed("motor", card.motor());
+    Optional<Motor> burning = motor.flatMap(choice -> motor(choice.type()));
+    Optional<Length> rod = needed("rod length", card.rod());
+    boolean flies = missing.isEmpty();
+    Optional<CanopyDrag> canopy = canopy();
+    if (!flies) {
+      return Optional.empty();
+    }
+    double drag = card.rocket().flatMap(Rocket::dragCoefficient).orElse(USUAL_ROCKET_DRAG);
+    return Optional.of(
+        new Launch(
+            new Airframe(mass.orElseThrow(), diameter.orElseThrow(), drag),
+            burning.orElseThrow(),
+            new Rod(rod.orElseThrow(), card.tilt(), card.tiltToward().orElse(new Bearing(0))),
+            air(),
+            profile(card.wind().orElse(Wind.calm())),
+            delay(motor.orElseThrow()),
+            canopy,
+            delaysOnSale(motor.orElseThrow().type())));
+  }
+
+  private <T> Optional<T> needed(String noun, Optional<T> value) {
+    if (value.isEmpty()) {
+      missing.add(noun);
+    }
+    return value;
+  }
+
+  private WindProfile profile(Wind wind) {
+    return new WindProfile(
+        wind, card.weather().map(Weather::windHeight).orElse(WindProfile.HAND_HELD));
+  }
+
+  private Air air() {
+    Length elevation = card.field().flatMap(Field::elevation).orElse(new Length(0));
+    OptionalDouble humidity =
+        card.weather()
+            .flatMap(Weather::humidity)
+            .map(OptionalDouble::of)
+            .orElse(OptionalDouble.empty());
+    return Air.at(
+        elevation,
+        card.weather().flatMap(Weather::temperature),
+        card.weather().flatMap(Weather::pressure),
+        humidity);
+  }
+
+  private Optional<Motor> motor(MotorType type) {
+    Optional<Mass> total = needed("mass of motor " + type.designation(), type.totalMass());
+    Optional<Mass> propellant =
+        needed("propellant mass of motor " + type.designation(), type.propellantMass());
+    return curve(type)
+        .flatMap(curve -> total.flatMap(t -> propellant.map(p -> new Motor(curve, t, p))));
+  }
+
+  private Optional<ThrustCurve> curve(MotorType type) {
+    Optional<List<MotorType.CurvePoint>> entered = type.facts().get(MotorType.CURVE);
+    if (entered.isPresent()) {
+      return entered.map(
+          points ->
+              ThrustCurve.ofPoints(
+                  points.stream()
+                      .map(point -> new ThrustCurve.Point(point.time(), point.thrust()))
+                      .toList()));
+    }
+    if (type.totalImpulse().isEmpty() || type.burnTime().isEmpty()) {
+      missing.add("impulse and burn time of motor " + type.designation());
+      return Optional.empty();
+    }
+    Optional<ThrustCurve.Peak> peak =
+        ThrustCurve.Peak.of(
+            type.facts().get(MotorType.PEAK_THRUST),
+            type.facts().get(MotorType.TIME_TO_PEAK),
+            type.facts().get(MotorType.TIME_TO_SUSTAIN));
+    return Optional.of(ThrustCurve.of(type.totalImpulse().get(), type.burnTime().get(), peak));
+  }
+
+  private Optional<CanopyDrag> canopy() {
+    if (card.device().isEmpty()) {
+      missing.add("recovery device");
+      return Optional.empty();
+    }
+    RecoveryDevice device = card.device().get();
+    boolean streamer = device.shape().equals(Optional.of(RecoveryDevice.Shape.STREAMER));
+    double drag =
+        device.dragCoefficient().orElse(streamer ? USUAL_STREAMER_DRAG : USUAL_PARACHUTE_DRAG);
+    Optional<CanopyDrag> canopy =
+        streamer
+            ? device.width().flatMap(w -> device.length().map(l -> CanopyDrag.streamer(w, l, drag)))
+            : device.diameter().map(diameter -> CanopyDrag.parachute(diameter, drag));
+    return needed("size of " + device.name(), canopy);
+  }
+
+  private static Optional<TimeSpan> delay(MotorChoice motor) {
+    return motor.delaySeconds().isPresent()
+        ? Optional.of(new TimeSpan(motor.delaySeconds().getAsDouble()))
+        : Optional.empty();
+  }
+
+  /** The delays in seconds; plugged and other labels without a time have no row in the table. */
+  private static List<TimeSpan> delaysOnSale(MotorType type) {
+    return type.delays().stream()
+        .map(delay -> new MotorChoice(type, delay).delaySeconds())
+        .filter(OptionalDouble::isPresent)
+        .map(seconds -> new TimeSpan(seconds.getAsDouble()))
+        .toList();
+  }
+}

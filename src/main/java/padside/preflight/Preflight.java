@@ -1,0 +1,81 @@
+package padside.preflight;
+
+import java.util.List;
+import java.util.Optional;
+import padside.flight.Ruling;
+import padside.physics.Flight;
+import padside.physics.Launch;
+import padside.physics.Prediction;
+import padside.physics.RefusedInput;
+import padside.safety.Case;
+import padside.safety.HouseRules;
+import padside.safety.RuleSet;
+import padside.safety.RuleSets;
+import padside.safety.Rules;
+import padside.site.FieldShape;
+import padside.units.Reading;
+
+/**
+ * The check: one card put to flight model, field and rules. The same card and settings always get
+ * the same answer.
+ */
+public final class Preflight {
+  private final Settings settings;
+  private final Reading<RuleSet> code;
+  private final HouseRules house;
+
+  /** The check under these settings; with an unknown rule set every answer is UNKNOWN. */
+  public Preflight(Settings settings) {
+    this.settings = settings;
+    this.code = RuleSets.find(settings.ruleSet());
+    this.house =
+        settings
+            .rodDivisor()
+            .map(divisor -> RuleSets.house().withRodDivisor(divisor))
+            .orElse(RuleSets.house());
+  }
+
+  /** Checks a card. */
+  public Answer answer(Card card) {
+    Launches.Prepared prepared = Launches.of(card);
+    Optional<Flown> flown = Optional.empty();
+    Optional<String> refused = prepared.refused();
+    if (prepared.launch().isPresent()) {
+      try {
+        flown = Optional.of(fly(prepared.launch().get(), card));
+      } catch (RefusedInput impossible) {
+        refused = Optional.of(impossible.getMessage());
+      }
+    }
+    Ruling ruling = ruling(new Facing(card, prepared.missing(), flown, refused, settings).asCase());
+    Optional<Outlook> outlook =
+        flown
+            .filter(flight -> flight.prediction().leftRod())
+            .map(f -> Outlooks.of(f.launch(), card.motor().orElseThrow(), f.prediction()));
+    return new Answer(ruling, Headline.of(ruling, card.wind(), settings.units()), outlook);
+  }
+
+  private Ruling ruling(Case faced) {
+    return code.value()
+        .map(rules -> new Rules(rules, house).on(faced, settings.units()))
+        .orElseGet(() -> unknownCode(code.objection().orElseThrow()));
+  }
+
+  private static Ruling unknownCode(String objection) {
+    Ruling.Finding finding =
+        new Ruling.Finding("code", Ruling.Verdict.UNKNOWN, objection, "settings");
+    return new Ruling(
+        Ruling.Verdict.UNKNOWN, Optional.empty(), objection, List.of(), List.of(finding));
+  }
+
+  private static Flown fly(Launch launch, Card card) {
+    Prediction prediction = Flight.predict(launch);
+    boolean lands = prediction.leftRod() && launch.recovery().isPresent();
+    Optional<Case.FieldLimit> limit =
+        card.field()
+            .flatMap(FieldShape::of)
+            .filter(shape -> lands)
+            .map(shape -> FieldLimits.of(launch, shape));
+    return new Flown(launch, prediction, limit);
+  }
+}
