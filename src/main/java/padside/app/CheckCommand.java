@@ -1,0 +1,150 @@
+package padside.app;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import padside.flight.Fault;
+import padside.flight.Flight;
+import padside.flight.FlightLog;
+import padside.flight.Kind;
+import padside.flight.Logbook;
+import padside.flight.RecordId;
+import padside.flight.Ruling;
+import padside.preflight.Answer;
+import padside.preflight.Card;
+import padside.preflight.Preflight;
+import padside.preflight.Settings;
+import padside.units.Notations;
+import padside.units.UnitSystem;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Gives the verdict for options or for a card in the log. */
+@Command(
+    name = "check",
+    description = "The verdict for a flight from options, or for a card in the log.",
+    footer = {
+      "",
+      "Example: padside check --mass 45g --diameter 24.8mm --motor C6-5 --chute 12in --rod 90cm"
+          + " --wind 6g9mph --wind-from SW --field-radius 300ft",
+      "The check advises; the flier decides.",
+      "Exit status: 0 GO or MARGINAL, 3 NO-GO, 4 UNKNOWN, 2 wrong or impossible input, 1 the log"
+          + " or a file failed."
+    })
+final class CheckCommand implements Callable<Integer> {
+  @Mixin private FlightOptions options;
+  @Mixin private Output output;
+  @Mixin private LogOption log;
+
+  @Option(
+      names = "--card",
+      paramLabel = "ID",
+      description = "a card in the log in place of the options that describe a flight")
+  private String card;
+
+  @Option(
+      names = "--units",
+      paramLabel = "US|METRIC",
+      description = "units shown without --json (the settings file's)")
+  private UnitSystem units;
+
+  @Override
+  public Integer call() throws Fault {
+    Settings usual = SettingsFile.read(Folders.of(System.getenv()).settings()).settings();
+    Settings settings =
+        new Settings(
+            Optional.ofNullable(units).orElse(usual.units()),
+            options.rules == null ? usual.ruleSet() : options.rules,
+            usual.ownLimit(),
+            usual.rodDivisor());
+    Answer answer = new Preflight(settings).answer(card == null ? options.card() : cardInLog());
+    output.print(json(answer), () -> lines(answer, settings.units()));
+    return switch (answer.ruling().verdict()) {
+      case GO, MARGINAL -> Exit.DONE;
+      case NO_GO -> Exit.NO_GO;
+      case UNKNOWN -> Exit.UNKNOWN;
+    };
+  }
+
+  private Card cardInLog() throws Fault {
+    try (FlightLog open = log.open()) {
+      Flight flight =
+          open.find(Kind.FLIGHT, new RecordId(card))
+              .map(stored -> new Flight(stored.id(), stored.facts()))
+              .orElseThrow(
+                  () ->
+                      new Fault(
+                          "no-such-card",
+                          "There is no card " + card + " in this log.",
+                          "See padside flights for the ids."));
+      return Card.of(flight, Logbook.read(open, Shipped.motors()));
+    }
+  }
+
+  private static Map<String, Object> json(Answer answer) {
+    Map<String, Object> json =
+        answer.outlook().map(PredictionJson::of).orElseGet(LinkedHashMap::new);
+    Ruling ruling = answer.ruling();
+    json.put("verdict", ruling.verdict().word());
+    json.put("reason", ruling.reason());
+    json.put("limit_mps", ruling.limit().map(limit -> limit.metresPerSecond()).orElse(null));
+    json.put("limits", ruling.limits().stream().map(CheckCommand::json).toList());
+    json.put("findings", ruling.findings().stream().map(CheckCommand::json).toList());
+    return json;
+  }
+
+  private static Map<String, Object> json(Ruling.Limit limit) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("rule", limit.rule());
+    json.put("limit_mps", limit.wind().metresPerSecond());
+    json.put("kind", kind(limit.past()));
+    json.put("words", limit.words());
+    json.put("source", limit.source());
+    return json;
+  }
+
+  private static Map<String, Object> json(Ruling.Finding finding) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("rule", finding.rule());
+    json.put("kind", kind(finding.verdict()));
+    json.put("sentence", finding.sentence());
+    json.put("source", finding.source());
+    return json;
+  }
+
+  private static String kind(Ruling.Verdict verdict) {
+    return verdict.word().toLowerCase(java.util.Locale.ROOT);
+  }
+
+  private static List<String> lines(Answer answer, UnitSystem units) {
+    List<String> lines = new ArrayList<>();
+    lines.add(answer.headline());
+    lines.add("");
+    for (Ruling.Limit limit : answer.ruling().limits()) {
+      lines.add(
+          String.format(
+              java.util.Locale.ROOT,
+              "limit %-8s %10s  %s [%s]",
+              limit.rule(),
+              Notations.windSpeed(units).showDown(limit.wind()),
+              limit.words(),
+              limit.source()));
+    }
+    for (Ruling.Finding finding : answer.ruling().findings()) {
+      lines.add(
+          finding.verdict().word() + "  " + finding.sentence() + " [" + finding.source() + "]");
+    }
+    answer
+        .outlook()
+        .ifPresent(
+            flight -> {
+              lines.add("");
+              lines.addAll(OutlookText.lines(flight, units));
+            });
+    return lines;
+  }
+}

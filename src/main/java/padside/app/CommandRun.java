@@ -1,0 +1,52 @@
+package padside.app;
+
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import padside.flight.Fault;
+import picocli.CommandLine;
+import picocli.CommandLine.TypeConversionException;
+
+/** One run of the command line: what was typed, put to its command; how it ended, in a sentence. */
+final class CommandRun {
+  private CommandRun() {}
+
+  /** Runs the command line; returns the exit status. */
+  static int of(String... arguments) {
+    PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
+    PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+    return of(out, err, arguments);
+  }
+
+  static int of(PrintWriter out, PrintWriter err, String... arguments) {
+    CommandLine line = new CommandLine(new RootCommand());
+    line.setOut(out);
+    line.setErr(err);
+    line.setCaseInsensitiveEnumValuesAllowed(true);
+    line.setUsageHelpAutoWidth(true);
+    line.setExecutionExceptionHandler((failure, command, parsed) -> told(failure, command));
+    line.setParameterExceptionHandler(
+        (refused, typed) -> refused(refused.getMessage(), refused.getCommandLine()));
+    return line.execute(arguments);
+  }
+
+  private static int told(Exception failure, CommandLine command) throws Exception {
+    if (failure instanceof Fault fault) {
+      fault
+          .sentence()
+          .lines()
+          .forEach(line -> command.getErr().println("padside: " + Shown.of(line)));
+      command.getErr().println(Shown.of(fault.nextStep()));
+      return Exit.FAULT;
+    }
+    if (failure instanceof TypeConversionException unreadable) {
+      return refused(unreadable.getMessage(), command);
+    }
+    throw failure;
+  }
+
+  private static int refused(String sentence, CommandLine command) {
+    command.getErr().println("padside: " + Shown.of(sentence));
+    command.getErr().println("See " + command.getCommandSpec().qualifiedName() + " --help.");
+    return Exit.USAGE;
+  }
+}

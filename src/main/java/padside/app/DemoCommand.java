@@ -1,0 +1,48 @@
+package padside.app;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import padside.flight.Fault;
+import padside.store.LogFolder;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Opens the screens on a made-up season in a log of its own. */
+@Command(
+    name = "demo",
+    description = "Opens the screens on a made-up season in a log of its own.",
+    footer = {
+      "",
+      "The season is invented; its altitudes come from the flight model with a seeded scatter.",
+      "Your own log is not touched. Exit status: 0 done, 1 a folder failed."
+    })
+final class DemoCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+
+  @Option(
+      names = "--log",
+      paramLabel = "FOLDER",
+      description = "where the season is kept (padside/demo in the user's data folder)")
+  private Path folder;
+
+  @Option(names = "--no-screens", description = "only write the season, don't open the screens")
+  private boolean noScreens;
+
+  @Override
+  public Integer call() throws Fault {
+    Path season = folder == null ? Folders.of(System.getenv()).demo() : folder;
+    if (!Files.exists(season)) {
+      try (LogFolder log = LogFolder.open(season, new ThisMachine())) {
+        DemoSeason.write(log);
+      }
+    }
+    if (noScreens) {
+      spec.commandLine().getOut().println("The made-up season is in " + season);
+      return Exit.DONE;
+    }
+    return ScreensRun.over(season);
+  }
+}

@@ -1,0 +1,157 @@
+package padside.app;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import padside.flight.Day;
+import padside.flight.Facts;
+import padside.flight.Fault;
+import padside.flight.Flight;
+import padside.flight.FlightLog;
+import padside.flight.Logbook;
+import padside.flight.OutcomeTable;
+import padside.flight.RecordId;
+import padside.flight.Rocket;
+import padside.flight.Ruling;
+import padside.preflight.Settings;
+import padside.units.Notations;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Lists flights. */
+@Command(
+    name = "flights",
+    description = "Lists flights, newest first.",
+    footer = {"", "Exit status: 0 done, 1 the log failed, 2 wrong input."})
+final class FlightsCommand implements Callable<Integer> {
+  @Mixin private Output output;
+  @Mixin private LogOption log;
+
+  @Option(names = "--rocket", paramLabel = "NAME", description = "only this rocket's flights")
+  private String rocket;
+
+  @Option(
+      names = "--date",
+      paramLabel = "DATE",
+      description = "only this day's, such as 2026-05-02")
+  private String date;
+
+  @Option(names = "--text", paramLabel = "WORDS", description = "only those with these words")
+  private String words;
+
+  @Option(
+      names = "--limit",
+      paramLabel = "NUMBER",
+      defaultValue = "100",
+      description = "at most so many (${DEFAULT-VALUE})")
+  private int limit;
+
+  @Override
+  public Integer call() throws Fault {
+    try (FlightLog open = log.open()) {
+      Logbook book = Logbook.read(open, Shipped.motors());
+      List<Flight> flights =
+          open
+              .flights(
+                  new FlightLog.FlightQuery(
+                      rocketId(book), dayId(book), text(), Math.max(1, limit)))
+              .stream()
+              .map(stored -> new Flight(stored.id(), stored.facts()))
+              .toList();
+      output.print(
+          flights.stream().map(flight -> json(flight, book)).toList(), () -> lines(flights, book));
+    }
+    return Exit.DONE;
+  }
+
+  private Optional<String> text() {
+    return Optional.ofNullable(words).filter(typed -> !typed.isBlank());
+  }
+
+  private Optional<RecordId> rocketId(Logbook book) throws Fault {
+    if (rocket == null) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        book.rockets().stream()
+            .filter(known -> known.name().equalsIgnoreCase(rocket.strip()))
+            .map(Rocket::id)
+            .findFirst()
+            .orElseThrow(
+                () ->
+                    new Fault(
+                        "no-such-rocket",
+                        "There is no rocket called \"" + rocket + "\" in this log.",
+                        "Leave --rocket out to see all flights.")));
+  }
+
+  private Optional<RecordId> dayId(Logbook book) throws Fault {
+    if (date == null) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        book.days().stream()
+            .filter(
+                day -> day.facts().get(Day.DATE).map(Object::toString).equals(Optional.of(date)))
+            .map(Day::id)
+            .findFirst()
+            .orElseThrow(
+                () ->
+                    new Fault(
+                        "no-such-day",
+                        "There is no day \"" + date + "\" in this log.",
+                        "Write the date like 2026-05-02, or leave --date out.")));
+  }
+
+  /** Every field of the record as it is stored, and what it refers to by name. */
+  private static Map<String, Object> json(Flight flight, Logbook book) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("id", flight.id().text());
+    json.put("date", date(flight, book).orElse(null));
+    json.put("rocket_name", rocketName(flight, book));
+    for (Map.Entry<String, Facts.Cell> cell : flight.facts().cells().entrySet()) {
+      json.put(cell.getKey(), cell.getValue().value().orElse(null));
+    }
+    return json;
+  }
+
+  private static List<String> lines(List<Flight> flights, Logbook book) {
+    if (flights.isEmpty()) {
+      return List.of("No flights.");
+    }
+    Settings settings = SettingsFile.read(Folders.of(System.getenv()).settings()).settings();
+    OutcomeTable outcomes = Shipped.outcomes();
+    List<String> lines = new ArrayList<>();
+    for (Flight flight : flights) {
+      lines.add(
+          String.format(
+              Locale.ROOT,
+              "%-10s  %-18s %-7s %-9s %-9s %8s  %s",
+              date(flight, book).orElse("no day"),
+              rocketName(flight, book),
+              flight.motor().orElse("-"),
+              flight.status().words(),
+              flight.verdict().map(Ruling.Verdict::word).orElse("-"),
+              flight.altitude().map(Notations.altitude(settings.units())::show).orElse("-"),
+              flight
+                  .facts()
+                  .get(Flight.BURN)
+                  .map(code -> outcomes.words(Flight.BURN.name(), code))
+                  .orElse("")));
+    }
+    return lines;
+  }
+
+  private static Optional<String> date(Flight flight, Logbook book) {
+    return flight.day().flatMap(book::day).flatMap(Day::date).map(Object::toString);
+  }
+
+  private static String rocketName(Flight flight, Logbook book) {
+    return flight.rocket().flatMap(book::rocket).map(Rocket::name).orElse("no rocket");
+  }
+}

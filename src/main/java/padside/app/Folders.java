@@ -1,0 +1,38 @@
+package padside.app;
+
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Optional;
+
+/** Where this flier's files lie, by the XDG base directory specification 0.8. */
+record Folders(Path data, Path config) {
+  /** Reads the environment; without a home the working folder must do. */
+  static Folders of(Map<String, String> environment) {
+    Path home = Path.of(environment.getOrDefault("HOME", "."));
+    return new Folders(
+        set(environment, "XDG_DATA_HOME").orElse(home.resolve(".local/share")).resolve("padside"),
+        set(environment, "XDG_CONFIG_HOME").orElse(home.resolve(".config")).resolve("padside"));
+  }
+
+  /** The log that is opened when none is named. */
+  Path log() {
+    return data.resolve("log");
+  }
+
+  /** The log of the made-up season. */
+  Path demo() {
+    return data.resolve("demo");
+  }
+
+  Path settings() {
+    return config.resolve("settings.properties");
+  }
+
+  /** The specification has relative paths ignored. */
+  private static Optional<Path> set(Map<String, String> environment, String name) {
+    return Optional.ofNullable(environment.get(name))
+        .filter(value -> !value.isBlank())
+        .map(Path::of)
+        .filter(Path::isAbsolute);
+  }
+}

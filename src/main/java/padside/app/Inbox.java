@@ -1,0 +1,70 @@
+package padside.app;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
+import padside.screen.Event;
+import padside.terminal.Input;
+
+/** Everything that waits for the screens' thread, in the order it came. */
+final class Inbox {
+  private static final long TICK_SECONDS = 60;
+
+  private final BlockingQueue<Item> waiting = new LinkedBlockingQueue<>();
+  private final BlockingQueue<LogKeeper.Opened> opened = new LinkedBlockingQueue<>();
+
+  /** One thing that came. */
+  sealed interface Item permits FromTerminal, Answered, Tick, Gone {}
+
+  /** A key, a resize or a hang-up. */
+  record FromTerminal(Input input) implements Item {}
+
+  /** An effect was done. */
+  record Answered(Event event) implements Item {}
+
+  /** Nothing came for a minute. */
+  record Tick() implements Item {}
+
+  /** Everything is kept; the program may end. */
+  record Gone() implements Item {}
+
+  void input(Input input) {
+    waiting.add(new FromTerminal(input));
+  }
+
+  void answer(Event event) {
+    waiting.add(new Answered(event));
+  }
+
+  void gone() {
+    waiting.add(new Gone());
+  }
+
+  void opened(LogKeeper.Opened result) {
+    opened.add(result);
+  }
+
+  /** Waits for the log; keys pressed meanwhile stay in the queue. */
+  LogKeeper.Opened awaitOpened() {
+    try {
+      return opened.take();
+    } catch (InterruptedException e) {
+      throw new IllegalStateException("nothing interrupts the screens' thread", e);
+    }
+  }
+
+  /** Waits for something and takes all that has come. */
+  List<Item> take() {
+    try {
+      Item first = waiting.poll(TICK_SECONDS, TimeUnit.SECONDS);
+      List<Item> items = new ArrayList<>();
+      items.add(first == null ? new Tick() : first);
+      waiting.drainTo(items);
+      return items;
+    } catch (InterruptedException e) {
+      throw new IllegalStateException("nothing interrupts the screens' thread", e);
+    }
+  }
+}

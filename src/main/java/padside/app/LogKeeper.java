@@ -1,0 +1,108 @@
+package padside.app;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicInteger;
+import padside.flight.Fault;
+import padside.flight.Logbook;
+import padside.flight.MotorTable;
+import padside.flight.RecordId;
+import padside.screen.Effect;
+import padside.screen.Event;
+import padside.store.LogFolder;
+
+/** The one thread that has the log: opens it, keeps actions in order, reads it anew after them. */
+final class LogKeeper {
+  private static final long CLOSING_SECONDS = 30;
+
+  private final Path folder;
+  private final Inbox inbox;
+  private final AtomicInteger savesWaiting = new AtomicInteger();
+  private final ExecutorService thread =
+      Executors.newSingleThreadExecutor(
+          work -> {
+            Thread named = new Thread(work, "log");
+            named.setDaemon(true);
+            return named;
+          });
+
+  // Only the log's own thread touches these.
+  private MotorTable motors = new MotorTable(List.of());
+  private Optional<LogFolder> log = Optional.empty();
+  private Optional<Logbook> book = Optional.empty();
+
+  LogKeeper(Path folder, Inbox inbox) {
+    this.folder = folder;
+    this.inbox = inbox;
+  }
+
+  /** What came of opening the log: a first reading of it, or a fault. */
+  record Opened(Optional<Logbook> book, List<String> notices, Optional<Fault> fault) {}
+
+  void open() {
+    thread.execute(() -> inbox.opened(opened()));
+  }
+
+  void save(Effect.Save save) {
+    savesWaiting.incrementAndGet();
+    thread.execute(() -> inbox.answer(kept(save)));
+  }
+
+  /** Tells the inbox once everything handed over so far is kept. */
+  void finish() {
+    thread.execute(inbox::gone);
+  }
+
+  /** Waits for what is being kept, then lets go of the log. */
+  void close() {
+    thread.execute(this::letGo);
+    thread.shutdown();
+    try {
+      if (!thread.awaitTermination(CLOSING_SECONDS, TimeUnit.SECONDS)) {
+        throw new IllegalStateException("the log could not be closed in time");
+      }
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+
+  private Opened opened() {
+    try {
+      motors = Shipped.motors();
+      LogFolder opened = LogFolder.open(folder, new ThisMachine());
+      log = Optional.of(opened);
+      book = Optional.of(Logbook.read(opened, motors));
+      return new Opened(book, opened.notices(), Optional.empty());
+    } catch (Fault fault) {
+      return new Opened(Optional.empty(), List.of(), Optional.of(fault));
+    }
+  }
+
+  private Event kept(Effect.Save save) {
+    int stillWaiting = savesWaiting.decrementAndGet();
+    try {
+      LogFolder open = log.orElseThrow();
+      List<RecordId> records = open.save(save.action());
+      if (stillWaiting == 0) {
+        book = Optional.of(Logbook.read(open, motors));
+      }
+      return new Event.Saved(save.ticket(), records, book.orElseThrow());
+    } catch (Fault fault) {
+      return new Event.NotSaved(save.ticket(), fault);
+    }
+  }
+
+  private void letGo() {
+    try {
+      if (log.isPresent()) {
+        log.get().close();
+      }
+    } catch (Fault fault) {
+      System.err.println("padside: " + Shown.of(fault.sentence()));
+    }
+  }
+}

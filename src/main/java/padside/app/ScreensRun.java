@@ -1,0 +1,147 @@
+package padside.app;
+
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import padside.flight.Fault;
+import padside.flight.Logbook;
+import padside.screen.Effect;
+import padside.screen.Event;
+import padside.screen.Session;
+import padside.screen.World;
+import padside.terminal.Console;
+import padside.terminal.Input;
+import padside.terminal.Tty;
+
+/**
+ * Shows the screens until the flier leaves: takes events one at a time, paints once all that waits
+ * is taken, and hands effects to the threads that do them.
+ */
+final class ScreensRun implements AutoCloseable {
+  private final Inbox inbox = new Inbox();
+  private final SettingsFile settings;
+  private final Console console;
+  private final LogKeeper keeper;
+  private final Checker checker;
+
+  private ScreensRun(Path folder, SettingsFile settings) {
+    this.settings = settings;
+    this.console = Console.open(Tty.of(System.getProperties()), settings.looks(), inbox::input);
+    this.keeper = new LogKeeper(folder, inbox);
+    this.checker = new Checker(settings.settings(), inbox);
+  }
+
+  /** Opens the screens on the flier's own log. */
+  static int overOwnLog() {
+    Folders folders = Folders.of(System.getenv());
+    return over(folders.log());
+  }
+
+  /** Opens the screens on a log; returns the exit status. */
+  static int over(Path folder) {
+    SettingsFile settings = SettingsFile.read(Folders.of(System.getenv()).settings());
+    Fault failed;
+    try (ScreensRun run = new ScreensRun(folder, settings)) {
+      LogKeeper.Opened opened = run.awaitLog();
+      if (opened.fault().isEmpty()) {
+        run.loop(run.start(opened));
+        return Exit.DONE;
+      }
+      failed = opened.fault().get();
+    }
+    System.err.println("padside: " + Shown.of(failed.sentence()));
+    System.err.println(Shown.of(failed.nextStep()));
+    return Exit.FAULT;
+  }
+
+  /** Waits for the log while the console already shows that it is being opened. */
+  private LogKeeper.Opened awaitLog() {
+    console.paint(OpeningFrame.of(console.size()));
+    keeper.open();
+    return inbox.awaitOpened();
+  }
+
+  private Session start(LogKeeper.Opened opened) {
+    Logbook book = opened.book().orElseThrow();
+    World world =
+        new World(
+            Instant.now(),
+            ZoneId.systemDefault(),
+            settings.settings(),
+            book,
+            Shipped.outcomes(),
+            0);
+    List<String> told = new ArrayList<>(settings.told());
+    told.addAll(opened.notices());
+    Session session = Session.start(world);
+    return told.isEmpty() ? session : session.telling(told.get(0));
+  }
+
+  private void loop(Session first) {
+    Session session = first;
+    console.repaint(session.view(console.size()));
+    while (true) {
+      List<Inbox.Item> items = inbox.take();
+      boolean all = false;
+      for (Inbox.Item item : items) {
+        if (item instanceof Inbox.Gone) {
+          return;
+        }
+        Session.Turn turn = turn(session, item);
+        session = turn.session();
+        all |= does(turn.effects());
+        all |= item instanceof Inbox.FromTerminal from && from.input() instanceof Input.Resized;
+      }
+      if (all) {
+        console.repaint(session.view(console.size()));
+      } else {
+        console.paint(session.view(console.size()));
+      }
+    }
+  }
+
+  private Session.Turn turn(Session session, Inbox.Item item) {
+    if (item instanceof Inbox.FromTerminal from) {
+      if (from.input() instanceof Input.Pressed pressed) {
+        return session.on(new Event.Pressed(pressed.key(), Instant.now()));
+      }
+      if (from.input() instanceof Input.HungUp) {
+        Session.Turn turn = session.on(new Event.Leaving());
+        List<Effect> effects = new ArrayList<>(turn.effects());
+        effects.add(new Effect.Quit());
+        return new Session.Turn(turn.session(), effects);
+      }
+    }
+    if (item instanceof Inbox.Answered answered) {
+      return session.on(answered.event());
+    }
+    return new Session.Turn(session.at(Instant.now()), List.of()); // a minute has passed
+  }
+
+  /** Starts what is to be done; true when everything is to be painted anew. */
+  private boolean does(List<Effect> effects) {
+    boolean repaint = false;
+    for (Effect effect : effects) {
+      if (effect instanceof Effect.Save save) {
+        keeper.save(save);
+      } else if (effect instanceof Effect.Check check) {
+        checker.check(check);
+      } else if (effect instanceof Effect.Bell) {
+        console.bell();
+      } else if (effect instanceof Effect.Repaint) {
+        repaint = true;
+      } else if (effect instanceof Effect.Quit) {
+        keeper.finish();
+      }
+    }
+    return repaint;
+  }
+
+  @Override
+  public void close() {
+    console.close();
+    keeper.close();
+  }
+}

@@ -1,0 +1,131 @@
+package padside.app;
+
+import java.io.IOException;
+import java.io.Reader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Properties;
+import java.util.TreeSet;
+import padside.preflight.Settings;
+import padside.terminal.Looks;
+import padside.units.Notations;
+import padside.units.Speed;
+import padside.units.UnitSystem;
+
+/**
+ * The settings as the flier's file has them: one {@code name = value} a line, {@code #} begins a
+ * comment. What cannot be read is told and the usual setting stands.
+ *
+ * @param told a sentence for every line that was not taken
+ */
+record SettingsFile(Settings settings, Looks looks, List<String> told) {
+  private static final String UNITS = "units";
+  private static final String RULES = "rules";
+  private static final String OWN_LIMIT = "own-limit";
+  private static final String ROD_DIVISOR = "rod-divisor";
+  private static final String LOOKS = "looks";
+
+  /** Reads the file; no file means the usual settings. */
+  static SettingsFile read(Path file) {
+    Properties lines = new Properties();
+    if (!Files.exists(file)) {
+      return new Lines(file, lines).read();
+    }
+    try (Reader text = Files.newBufferedReader(file, StandardCharsets.UTF_8)) {
+      lines.load(text);
+    } catch (IOException | IllegalArgumentException e) {
+      SettingsFile usual = new Lines(file, new Properties()).read();
+      return new SettingsFile(
+          usual.settings,
+          usual.looks,
+          List.of("The settings file " + file + " cannot be read; the usual settings stand."));
+    }
+    return new Lines(file, lines).read();
+  }
+
+  /** The lines of one file being read. */
+  private static final class Lines {
+    private final Path file;
+    private final Properties lines;
+    private final List<String> told = new ArrayList<>();
+
+    Lines(Path file, Properties lines) {
+      this.file = file;
+      this.lines = lines;
+    }
+
+    SettingsFile read() {
+      UnitSystem units = word(UNITS, UnitSystem.class, UnitSystem.US);
+      Settings settings =
+          new Settings(
+              units,
+              lines.getProperty(RULES, Settings.standard().ruleSet()).strip(),
+              ownLimit(units),
+              rodDivisor());
+      Looks looks = word(LOOKS, Looks.class, Looks.BLACK_ON_WHITE);
+      for (String name : new TreeSet<>(lines.stringPropertyNames())) {
+        if (!List.of(UNITS, RULES, OWN_LIMIT, ROD_DIVISOR, LOOKS).contains(name)) {
+          tell(name, "is no setting; known are units, rules, own-limit, rod-divisor, looks");
+        }
+      }
+      return new SettingsFile(settings, looks, List.copyOf(told));
+    }
+
+    private <E extends Enum<E>> E word(String name, Class<E> type, E usual) {
+      Optional<String> value = value(name);
+      if (value.isEmpty()) {
+        return usual;
+      }
+      String wanted = value.get().toUpperCase(Locale.ROOT).replace('-', '_');
+      for (E constant : type.getEnumConstants()) {
+        if (constant.name().equals(wanted)) {
+          return constant;
+        }
+      }
+      List<String> known = new ArrayList<>();
+      for (E constant : type.getEnumConstants()) {
+        known.add(constant.name().toLowerCase(Locale.ROOT).replace('_', '-'));
+      }
+      tell(name, "is \"" + value.get() + "\"; choose " + String.join(" or ", known));
+      return usual;
+    }
+
+    private Optional<Speed> ownLimit(UnitSystem units) {
+      Optional<String> typed = value(OWN_LIMIT);
+      if (typed.isEmpty()) {
+        return Optional.empty();
+      }
+      var reading = Notations.windSpeed(units).read(typed.get());
+      reading.objection().ifPresent(objection -> tell(OWN_LIMIT, "was not taken: " + objection));
+      return reading.value();
+    }
+
+    private Optional<Double> rodDivisor() {
+      Optional<String> typed = value(ROD_DIVISOR);
+      if (typed.isEmpty()) {
+        return Optional.empty();
+      }
+      Optional<Double> divisor =
+          Notations.number().read(typed.get()).value().filter(number -> number >= 1);
+      if (divisor.isEmpty()) {
+        tell(ROD_DIVISOR, "is \"" + typed.get() + "\"; write a number of at least 1, like 4");
+      }
+      return divisor;
+    }
+
+    private Optional<String> value(String name) {
+      return Optional.ofNullable(lines.getProperty(name))
+          .map(String::strip)
+          .filter(value -> !value.isEmpty());
+    }
+
+    private void tell(String name, String what) {
+      told.add("Settings file " + file + ": " + name + " " + what + ".");
+    }
+  }
+}

@@ -1,0 +1,41 @@
+package padside.app;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import padside.flight.MotorTable;
+import padside.flight.OutcomeTable;
+
+/** The data that comes inside the jar. */
+final class Shipped {
+  private Shipped() {}
+
+  static MotorTable motors() {
+    return read("motors.csv", csv -> new MotorTable(MotorTable.read(csv, "motors.csv").types()));
+  }
+
+  static OutcomeTable outcomes() {
+    return read("outcomes.csv", OutcomeTable::read);
+  }
+
+  /** Reads one file of the folder {@code data}. */
+  private static <T> T read(String name, Reading<T> reading) {
+    InputStream bytes = Shipped.class.getResourceAsStream("/data/" + name);
+    if (bytes == null) {
+      throw new IllegalStateException("not in the jar: data/" + name);
+    }
+    try (Reader text = new InputStreamReader(bytes, StandardCharsets.UTF_8)) {
+      return reading.of(text);
+    } catch (IOException e) {
+      throw new UncheckedIOException("unreadable in the jar: data/" + name, e);
+    }
+  }
+
+  /** Makes something of a text. */
+  private interface Reading<T> {
+    T of(Reader text) throws IOException;
+  }
+}

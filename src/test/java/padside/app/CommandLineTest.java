@@ -1,0 +1,233 @@
+package padside.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.jr.ob.JSON;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class CommandLineTest {
+  private static final String FLIGHT =
+      "--mass 36g --diameter 24.8mm --motor A8-3 --rod 90cm --chute 12in";
+
+  @TempDir Path folder;
+
+  /** What a command printed and how it ended. */
+  private record Ran(int status, String out, String err) {
+    Map<String, Object> json() throws IOException {
+      return JSON.std.mapFrom(out);
+    }
+  }
+
+  private static Ran run(String line) {
+    return run(line, "");
+  }
+
+  private static Ran run(String line, String input) {
+    StringWriter out = new StringWriter();
+    StringWriter err = new StringWriter();
+    InputStream before = System.in;
+    System.setIn(new ByteArrayInputStream(input.getBytes(StandardCharsets.UTF_8)));
+    try {
+      int status = CommandRun.of(new PrintWriter(out), new PrintWriter(err), line.split(" ", -1));
+      return new Ran(status, out.toString(), err.toString());
+    } finally {
+      System.setIn(before);
+    }
+  }
+
+  private static Map<?, ?> object(Map<String, Object> json, String name) {
+    return (Map<?, ?>) json.get(name);
+  }
+
+  private static double number(Map<?, ?> json, String name) {
+    return ((Number) json.get(name)).doubleValue();
+  }
+
+  /** The names are the contract of the command. */
+  @Test
+  void predict_answers_one_object_in_si_with_units_in_the_names() throws IOException {
+    Map<String, Object> json = run("predict " + FLIGHT + " --json").json();
+
+    assertThat(json.keySet())
+        .containsExactly(
+            "liftoff_mass_kg",
+            "total_impulse_ns",
+            "thrust_to_weight",
+            "rod_exit_speed_mps",
+            "max_speed_mps",
+            "burnout_altitude_m",
+            "burnout_time_s",
+            "apogee_m",
+            "time_to_apogee_s",
+            "best_delay_s",
+            "delays",
+            "ejection",
+            "descent_rate_mps",
+            "flight_time_s",
+            "landing");
+    assertThat(object(json, "ejection").keySet()).hasToString("[time_s, altitude_m, speed_mps]");
+    assertThat(object(json, "landing").keySet())
+        .hasToString("[east_m, north_m, distance_m, bearing_deg]");
+    Map<?, ?> delay = (Map<?, ?>) ((List<?>) json.get("delays")).get(0);
+    assertThat(delay.keySet()).hasToString("[delay_s, error_s, altitude_m, speed_mps]");
+    assertThat(number(json, "liftoff_mass_kg")).isCloseTo(0.036 + 0.0163, within(1e-12));
+  }
+
+  @Test
+  void without_a_chute_there_is_no_descent_rate() throws IOException {
+    Map<String, Object> json =
+        run("predict --mass 36g --diameter 24.8mm --motor A8-3 --json").json();
+
+    assertThat(json).containsEntry("descent_rate_mps", null);
+  }
+
+  @Test
+  void check_adds_verdict_limits_and_findings() throws IOException {
+    Ran ran = run("check " + FLIGHT + " --wind 2g3mph --wind-from 225 --field-radius 200m --json");
+    Map<String, Object> json = ran.json();
+
+    assertThat(json).containsEntry("verdict", "GO").containsKeys("apogee_m", "findings");
+    Map<?, ?> code = (Map<?, ?>) ((List<?>) json.get("limits")).get(0);
+    // US model rocket code, NAR 2012: 20 mph, 8.9408 m/s exactly.
+    assertThat(code.get("rule")).isEqualTo("code");
+    assertThat(number(code, "limit_mps")).isEqualTo(8.9408);
+    assertThat(code.get("kind")).isEqualTo("no-go");
+    assertThat(number(json, "limit_mps")).isLessThanOrEqualTo(8.9408);
+    assertThat(ran.status()).isEqualTo(Exit.DONE);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "2g3mph,200m,0",
+    "7g9mph,200m,0",
+    "20g21mph,200m,3",
+    "2g3mph,10m,3",
+  })
+  void check_tells_the_verdict_by_its_exit_status(String wind, String radius, int status) {
+    Ran ran =
+        run("check " + FLIGHT + " --wind " + wind + " --wind-from SW --field-radius " + radius);
+
+    assertThat(ran.status()).isEqualTo(status);
+  }
+
+  @Test
+  void check_without_wind_is_unknown_with_status_four() {
+    Ran ran = run("check " + FLIGHT + " --field-radius 200m");
+
+    assertThat(ran.status()).isEqualTo(Exit.UNKNOWN);
+    assertThat(ran.out()).startsWith("UNKNOWN  no wind entered · missing: wind");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "predict --mass 36 --diameter 24.8mm --motor A8-3|has no unit",
+        "predict --mass 36g --diameter 24.8mm --motor A8-9|choose A8-0, A8-3, A8-5",
+        "predict --mass 36g --diameter 24.8mm --motor Q7-1|No motor",
+        "predict --mass 0g --diameter 24.8mm --motor A8-3|--mass is zero",
+        "predict --mass -5g --diameter 24.8mm --motor A8-3|-5g",
+        "predict --mass 5kg --diameter 24.8mm --motor A8-3|too heavy to leave the rod",
+        "predict --mass 36g|Still missing",
+        "predict --mass 36g --streamer 40in|4x40in",
+        "predict --edge NE280ft|NE:280ft",
+        "check --wind 6|has no unit",
+        "flights --limit x|limit",
+        "add ufo|There is no kind of record",
+        "nonsense|nonsense",
+      })
+  void wrong_input_is_told_in_a_sentence_with_status_two(String line, String told) {
+    Ran ran = run(line + (line.startsWith("flights") ? " --log " + folder : ""));
+
+    assertThat(ran.err()).contains(told).doesNotContain("Exception").doesNotContain("\tat ");
+    assertThat(ran.status()).isEqualTo(Exit.USAGE);
+  }
+
+  @Test
+  void a_motor_file_with_broken_rows_names_row_and_column() throws IOException {
+    Path file = folder.resolve("mine.csv");
+    Files.writeString(
+        file,
+        """
+        designation,delays_s,total_impulse_ns,burn_time_s,total_mass_g,propellant_mass_g
+        A8,3,2.32,0.73,16.3,3.3
+        B6,4,,0.86,19.3,5.6
+        """);
+    Ran ran = run("predict " + FLIGHT + " --motors " + file);
+
+    assertThat(ran.status()).isEqualTo(Exit.FAULT);
+    assertThat(ran.err()).contains("line 3: column total_impulse_ns is missing or empty");
+  }
+
+  @Test
+  void what_is_added_is_listed() throws IOException {
+    String log = " --log " + folder;
+    Ran added = run("add rocket --json" + log, "{\"name\": \"Alder\", \"mass_kg\": 0.042}");
+    String rocket = (String) ((List<?>) added.json().get("ids")).get(0);
+    run(
+        "add flight" + log,
+        "[{\"status\": \"flown\", \"rocket\": \"" + rocket + "\", \"altitude_m\": 81.5}]");
+    Ran listed = run("flights --rocket alder --json" + log);
+
+    assertThat(JSON.std.listFrom(listed.out()))
+        .singleElement()
+        .asString()
+        .contains("rocket_name=Alder")
+        .contains("altitude_m=81.5");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "{\"name\": 5}|is no value for name",
+        "{\"mass_kg\": \"42g\"}|is no value for mass_kg",
+        "{\"colour\": \"red\"}|has no field",
+        "[{\"name\": \"Alder\"}, 5]|Record 2 is not a JSON object",
+        "{\"name\": \"Alder\", \"name\": \"Birch\"}|not JSON as expected",
+        "[]|empty array",
+        "{|not JSON as expected",
+        "{\"id\": \"no.1\", \"name\": \"Alder\"}|There is no rocket no.1",
+      })
+  void what_cannot_be_added_adds_nothing(String input, String told) {
+    String log = " --log " + folder;
+    Ran ran = run("add rocket" + log, input);
+
+    assertThat(ran.status()).isEqualTo(Exit.USAGE);
+    assertThat(ran.err()).contains(told);
+    assertThat(run("flights" + log).out()).contains("No flights");
+  }
+
+  @Test
+  void every_command_has_help_with_its_exit_statuses() {
+    for (String command : List.of("predict", "check", "flights", "add", "demo")) {
+      Ran ran = run(command + " --help");
+
+      assertThat(ran.status()).isEqualTo(Exit.DONE);
+      assertThat(ran.out()).contains("Usage: padside " + command).contains("xit status");
+    }
+  }
+
+  @Test
+  void a_log_below_a_file_is_a_fault_in_a_sentence() throws IOException {
+    Path file = Files.writeString(folder.resolve("file"), "");
+    Ran ran = run("flights --log " + file.resolve("log"));
+
+    assertThat(ran.status()).isEqualTo(Exit.FAULT);
+    assertThat(ran.err()).contains("padside: ").doesNotContain("\tat ");
+  }
+}
