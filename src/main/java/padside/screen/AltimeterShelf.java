@@ -1,0 +1,81 @@
+package padside.screen;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import padside.flight.Action;
+import padside.flight.Altimeter;
+import padside.flight.Facts;
+import padside.flight.Kind;
+import padside.flight.RecordId;
+
+/** The altimeters in the range box. */
+record AltimeterShelf() implements Shelf {
+  @Override
+  public String title(World world) {
+    return RangeBoxScreen.title();
+  }
+
+  @Override
+  public String banner(World world) {
+    return RangeBoxScreen.banner(RangeBoxScreen.Group.ALTIMETERS);
+  }
+
+  @Override
+  public List<ListPane.Heading> headings(World world) {
+    return List.of(ListPane.Heading.of("Name"), ListPane.Heading.of("Note"));
+  }
+
+  @Override
+  public List<ListPane.Item> items(World world) {
+    return world.log().altimeters().stream()
+        .map(
+            altimeter ->
+                new ListPane.Item(
+                    altimeter.id(),
+                    List.of(altimeter.name(), altimeter.facts().get(Altimeter.NOTE).orElse(""))))
+        .toList();
+  }
+
+  @Override
+  public String empty() {
+    return "No altimeters yet. n adds one.";
+  }
+
+  @Override
+  public Screen open(RecordId id, World world) {
+    Facts facts = world.log().altimeter(id).map(Altimeter::facts).orElse(Facts.none());
+    return RecordForm.of(RangeBoxFields.altimeter(), id, facts, world);
+  }
+
+  @Override
+  public Optional<Screen> create(World world) {
+    return Optional.of(RecordForm.ofNew(RangeBoxFields.altimeter(), Facts.none(), world));
+  }
+
+  @Override
+  public Optional<Removal> removal(RecordId id, World world) {
+    return world
+        .log()
+        .altimeter(id)
+        .map(
+            altimeter ->
+                new Removal(
+                    "Remove " + altimeter.name() + "? Its flights stay in the log.",
+                    Action.remove("remove altimeter", Kind.ALTIMETER, id)));
+  }
+
+  @Override
+  public List<Binding> ownBindings() {
+    List<Binding> table = new ArrayList<>();
+    table.add(RecordList.toAdd("an altimeter"));
+    table.add(RecordList.toRemove("the altimeter"));
+    table.addAll(RangeBoxScreen.BINDINGS);
+    return List.copyOf(table);
+  }
+
+  @Override
+  public Optional<Step> press(Key key, RecordList list, World world) {
+    return RangeBoxScreen.press(key, RangeBoxScreen.Group.ALTIMETERS, list, world);
+  }
+}

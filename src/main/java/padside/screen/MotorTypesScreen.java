@@ -1,0 +1,100 @@
+package padside.screen;
+
+import java.util.List;
+import java.util.Optional;
+import padside.flight.Action;
+import padside.flight.Facts;
+import padside.flight.Kind;
+import padside.flight.MotorType;
+import padside.flight.RecordId;
+import padside.units.Notations;
+
+/** The motor types known, each with where its numbers come from; the flier's own among them. */
+record MotorTypesScreen() implements Shelf {
+  private static final String OF_TABLE = "table.";
+
+  static RecordList open(World world) {
+    return RecordList.of(new MotorTypesScreen(), world);
+  }
+
+  @Override
+  public String title(World world) {
+    return "Motor types";
+  }
+
+  @Override
+  public List<ListPane.Heading> headings(World world) {
+    return List.of(
+        ListPane.Heading.of("Type"),
+        ListPane.Heading.ofNumbers("Case"),
+        ListPane.Heading.of("Delays"),
+        ListPane.Heading.ofNumbers("Impulse"),
+        ListPane.Heading.ofNumbers("Burn"),
+        ListPane.Heading.ofNumbers("Mass"),
+        ListPane.Heading.of("Where the numbers come from"));
+  }
+
+  @Override
+  public List<ListPane.Item> items(World world) {
+    return world.log().motors().types().stream().map(type -> item(type, world)).toList();
+  }
+
+  private static ListPane.Item item(MotorType type, World world) {
+    return new ListPane.Item(
+        type.id(),
+        List.of(
+            type.designation(),
+            type.diameter().map(FleetScreen::millimetres).orElse("?"),
+            type.delays().isEmpty() ? "not sold" : String.join(";", type.delays()),
+            type.totalImpulse().map(Notations.impulse()::show).orElse("?"),
+            type.burnTime().map(Notations.timeSpan()::show).orElse("?"),
+            type.totalMass().map(Notations.mass(world.settings().units())::show).orElse("?"),
+            (isOwn(type.id()) ? "your own: " : "") + type.provenance()));
+  }
+
+  private static boolean isOwn(RecordId id) {
+    return !id.text().startsWith(OF_TABLE);
+  }
+
+  @Override
+  public String empty() {
+    return "No motor types. n adds one.";
+  }
+
+  /** A type of the table opens as the start of the flier's own, which then stands before it. */
+  @Override
+  public Screen open(RecordId id, World world) {
+    Facts facts =
+        world.log().motors().types().stream()
+            .filter(type -> type.id().equals(id))
+            .findFirst()
+            .map(MotorType::facts)
+            .orElse(Facts.none());
+    RecordForm.Sheet sheet = MotorFields.sheet(world);
+    return isOwn(id)
+        ? RecordForm.of(sheet, id, facts, world)
+        : RecordForm.ofNew(sheet, facts, world);
+  }
+
+  @Override
+  public Optional<Screen> create(World world) {
+    return Optional.of(RecordForm.ofNew(MotorFields.sheet(world), Facts.none(), world));
+  }
+
+  @Override
+  public Optional<Removal> removal(RecordId id, World world) {
+    return isOwn(id)
+        ? Optional.of(
+            new Removal(
+                "Remove your own motor type? What the motor table says counts again.",
+                Action.remove("remove motor type", Kind.MOTOR, id)))
+        : Optional.empty();
+  }
+
+  @Override
+  public List<Binding> ownBindings() {
+    return List.of(
+        RecordList.toAdd("a motor type; Enter on one of the table starts your own from it"),
+        RecordList.toRemove("a type of your own"));
+  }
+}

@@ -1,0 +1,149 @@
+package padside.screen;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import padside.flight.Facts;
+import padside.flight.Kind;
+import padside.flight.RecordId;
+import padside.form.Form;
+import padside.form.FormField;
+
+/**
+ * A form over one record of any kind. Every field left is kept at once; there is nothing to confirm
+ * and nothing to lose.
+ *
+ * @param leaving the flier has left, the last save is under way
+ */
+record RecordForm(Sheet sheet, Form form, Draft draft, boolean leaving) implements Screen {
+  private static final Binding DONE =
+      Binding.of("<f2><esc>", "done", "leave the form; all that was typed is kept");
+  private static final Binding NEXT =
+      Binding.of("<tab><enter>", "next", "accept the field and go on; Enter in the last is done");
+
+  /**
+   * What is filled in.
+   *
+   * @param noun as titles and the history call it: {@code rocket}
+   */
+  record Sheet(Kind kind, String noun, List<FormField<?>> fields) {
+    Sheet {
+      fields = List.copyOf(fields);
+    }
+  }
+
+  /**
+   * A form for a new record, which is created by the first thing typed.
+   *
+   * @param given facts it has from the start; shown where the form has a field for them
+   */
+  static RecordForm ofNew(Sheet sheet, Facts given, World world) {
+    return new RecordForm(
+        sheet, Form.of(sheet.fields(), given), Draft.ofNew(sheet.kind(), world), false);
+  }
+
+  static RecordForm of(Sheet sheet, RecordId id, Facts facts, World world) {
+    return new RecordForm(
+        sheet, Form.of(sheet.fields(), facts), Draft.of(sheet.kind(), id, facts, world), false);
+  }
+
+  /** The form with the cursor in the field of that name. */
+  RecordForm at(String field) {
+    return new RecordForm(sheet, form.to(field), draft, leaving);
+  }
+
+  @Override
+  public Step on(Event event, World world) {
+    if (event instanceof Event.Pressed pressed) {
+      return pressed(pressed.key());
+    }
+    if (event instanceof Event.QuitAsked) {
+      return keeping(form);
+    }
+    Draft heard = draft.on(event);
+    if (heard.equals(draft)) {
+      return Step.stay(this);
+    }
+    boolean failed = event instanceof Event.NotSaved;
+    RecordForm now = new RecordForm(sheet, form, heard, leaving && !failed);
+    return failed ? Step.stay(now) : now.goneOn();
+  }
+
+  /** After a save: what was typed meanwhile follows, and a form already left goes for good. */
+  private Step goneOn() {
+    return leaving ? left(form) : keeping(form);
+  }
+
+  private Step pressed(Key key) {
+    boolean last = form.at() == form.fields().size() - 1;
+    if (DONE.has(key) || (key.equals(Key.ENTER) && last)) {
+      return left(form.accepted());
+    }
+    Optional<Form> next = FormKeys.press(form, key);
+    if (next.isEmpty()) {
+      return Step.stay(this);
+    }
+    boolean accepts = FormKeys.NEXT.has(key) || next.get().at() != form.at();
+    return accepts
+        ? keeping(next.get())
+        : Step.stay(new RecordForm(sheet, next.get(), draft, leaving));
+  }
+
+  private Step keeping(Form now) {
+    Draft.Kept kept = kept(now);
+    return Step.stay(new RecordForm(sheet, now, kept.draft(), leaving)).and(kept.effects());
+  }
+
+  private Step left(Form now) {
+    Draft.Kept kept = kept(now);
+    boolean nothingUnderWay = kept.effects().isEmpty() && kept.draft().allKept();
+    return nothingUnderWay
+        ? Step.close()
+        : Step.stay(new RecordForm(sheet, now, kept.draft(), true)).and(kept.effects());
+  }
+
+  private Draft.Kept kept(Form now) {
+    if (!now.touched()) {
+      return new Draft.Kept(draft, List.of());
+    }
+    String label = (draft.record().isEmpty() ? "add " : "change ") + sheet.noun();
+    return draft.keep(label, now.opened().with(now.facts()));
+  }
+
+  @Override
+  public void draw(Canvas canvas, World world) {
+    Size size = canvas.size();
+    FormPane.draw(canvas, form, new FormPane.Area(1, 2, size.columns() - 3, size.rows() - 5));
+    String state = state();
+    canvas.put(size.columns() - state.length() - 2, size.rows() - 2, state, Style.PLAIN);
+  }
+
+  private String state() {
+    if (!form.touched()) {
+      return "";
+    }
+    boolean all = draft.allKept(form.opened().with(form.facts()));
+    return all ? "all kept" : draft.allKept() ? "kept when you go on" : "keeping …";
+  }
+
+  @Override
+  public String title(World world) {
+    String name = form.entries().get(0).typed();
+    String noun =
+        sheet.noun().substring(0, 1).toUpperCase(java.util.Locale.ROOT) + sheet.noun().substring(1);
+    return name.isBlank() ? noun : noun + ": " + name;
+  }
+
+  @Override
+  public List<Binding> bindings() {
+    List<Binding> table = new ArrayList<>(List.of(NEXT));
+    table.addAll(FormKeys.TABLE.subList(1, FormKeys.TABLE.size()));
+    table.add(DONE);
+    return List.copyOf(table);
+  }
+
+  @Override
+  public boolean takesText() {
+    return true;
+  }
+}

@@ -1,0 +1,239 @@
+package padside.screen;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import padside.flight.Action;
+import padside.flight.RecordId;
+
+/**
+ * A screen with a list of records: a cursor, find-as-you-type, and keys that open, add and remove.
+ *
+ * @param asked what is about to be removed, while the question stands
+ * @param child the number of the screen opened last: what it saves first, the cursor goes to
+ */
+record RecordList(
+    Shelf shelf, ListCursor cursor, Optional<RecordId> asked, Serials serials, long child)
+    implements Screen {
+  private static final Binding OPEN = Binding.of("<enter>", "open", "open the line");
+  private static final Binding NEW = toAdd("one");
+  private static final Binding REMOVE = toRemove("the line");
+  private static final Binding FIND =
+      Binding.of("/", "find", "type words, only lines that hold them stay; Esc shows all again");
+  private static final Binding BACK = Binding.of("<esc>", "back", "back to the screen before");
+  private static final Binding MOVE =
+      Binding.of("<down><up><pagedown><pageup><home><end>", "", "with ↑, Page and Home, End: move");
+
+  private static final Binding KEEP = Binding.of("<esc>", "keep it", "nothing is removed");
+  private static final Binding SHOW_ALL = Binding.of("<esc>", "all", "show all lines again");
+  private static final Binding FOUND =
+      Binding.of("<tab>", "to the list", "keep the lines found; letters are commands again");
+
+  /**
+   * The numbers of what was sent to be kept.
+   *
+   * @param sent of the last save sent
+   * @param answered how many were answered
+   */
+  record Serials(long screen, long sent, long answered) {
+    Ticket next() {
+      return new Ticket(screen, sent + 1);
+    }
+  }
+
+  static RecordList of(Shelf shelf, World world) {
+    return new RecordList(
+        shelf, ListCursor.start(), Optional.empty(), new Serials(world.turn(), 0, 0), -1);
+  }
+
+  @Override
+  public Step on(Event event, World world) {
+    if (event instanceof Event.Pressed pressed) {
+      return pressed(pressed.key(), world);
+    }
+    if (event instanceof Event.Saved saved) {
+      return Step.stay(
+          saved.ticket().screen() == child ? following(saved, world) : answered(saved.ticket()));
+    }
+    return Step.stay(event instanceof Event.NotSaved failed ? answered(failed.ticket()) : this);
+  }
+
+  private Step pressed(Key key, World world) {
+    if (asked.isPresent()) {
+      return removing(key, world);
+    }
+    Optional<ListCursor> moved = cursor.press(key, shelf.items(world));
+    if (moved.isPresent()) {
+      return Step.stay(at(moved.get()));
+    }
+    if (OPEN.has(key)) {
+      return current(world)
+          .map(id -> opening(shelf.open(id, world), world))
+          .orElse(Step.stay(this));
+    }
+    return cursor.finding() ? finding(key, world) : commanded(key, world);
+  }
+
+  private Step finding(Key key, World world) {
+    if (SHOW_ALL.has(key)) {
+      return Step.stay(at(cursor.whole(shelf.items(world))));
+    }
+    return Step.stay(FOUND.has(key) ? at(cursor.found()) : this);
+  }
+
+  private Step commanded(Key key, World world) {
+    if (BACK.has(key)) {
+      return cursor.find().isEmpty()
+          ? Step.close()
+          : Step.stay(at(cursor.whole(shelf.items(world))));
+    }
+    if (FIND.has(key)) {
+      return Step.stay(at(cursor.toFind()));
+    }
+    if (NEW.has(key)) {
+      return shelf.create(world).map(form -> opening(form, world)).orElse(Step.stay(this));
+    }
+    if (REMOVE.has(key)) {
+      Optional<RecordId> going = current(world).filter(id -> removal(id, world).isPresent());
+      return Step.stay(new RecordList(shelf, cursor, going, serials, child));
+    }
+    return shelf.press(key, this, world).orElse(Step.stay(this));
+  }
+
+  private Step removing(Key key, World world) {
+    RecordList back = new RecordList(shelf, cursor, Optional.empty(), serials, child);
+    Optional<Shelf.Removal> removal = asked.flatMap(id -> removal(id, world));
+    if (removal.isEmpty() || !REMOVE.has(key)) {
+      return Step.stay(back);
+    }
+    RecordList beside = back.at(cursor.besides(shelf.items(world)));
+    return beside.saving(removal.get().action());
+  }
+
+  private Optional<Shelf.Removal> removal(RecordId id, World world) {
+    return shelf.removal(id, world);
+  }
+
+  /** The record of the line the cursor is in. */
+  Optional<RecordId> current(World world) {
+    return cursor.current(shelf.items(world));
+  }
+
+  /** Opens a screen over the list and remembers whose record to go to. */
+  Step opening(Screen screen, World world) {
+    return Step.stay(new RecordList(shelf, cursor.found(), asked, serials, world.turn()))
+        .open(screen);
+  }
+
+  /** Sends an act to be kept. */
+  Step saving(Action action) {
+    Serials next = new Serials(serials.screen(), serials.sent() + 1, serials.answered());
+    return Step.stay(new RecordList(shelf, cursor, asked, next, child))
+        .and(new Effect.Save(serials.next(), action));
+  }
+
+  /** Shows another shelf, all of its lines. */
+  RecordList showing(Shelf other) {
+    return new RecordList(other, ListCursor.start(), asked, serials, child);
+  }
+
+  /** The same lines, the shelf knowing more. */
+  RecordList with(Shelf same) {
+    return new RecordList(same, cursor, asked, serials, child);
+  }
+
+  private RecordList at(ListCursor moved) {
+    return new RecordList(shelf, moved, asked, serials, child);
+  }
+
+  private RecordList following(Event.Saved saved, World world) {
+    return saved.records().stream()
+        .filter(id -> shelf.items(world).stream().anyMatch(item -> item.id().equals(id)))
+        .findFirst()
+        .map(id -> at(cursor.on(id)))
+        .orElse(this);
+  }
+
+  private RecordList answered(Ticket ticket) {
+    if (ticket.screen() != serials.screen()) {
+      return this;
+    }
+    Serials next = new Serials(serials.screen(), serials.sent(), serials.answered() + 1);
+    Shelf now = next.sent() == next.answered() ? shelf.settled() : shelf;
+    return new RecordList(now, cursor, asked, next, child);
+  }
+
+  @Override
+  public void draw(Canvas canvas, World world) {
+    List<ListPane.Item> all = shelf.items(world);
+    List<ListPane.Item> shown = cursor.shown(all);
+    int last = canvas.size().rows() - 2;
+    canvas.put(2, 1, shelf.banner(world), Style.STRONG);
+    String count = shown.size() < all.size() ? shown.size() + " of " + all.size() : "" + all.size();
+    canvas.put(canvas.size().columns() - count.length() - 2, 1, count, Style.PLAIN);
+    if (all.isEmpty()) {
+      Paragraph.draw(canvas, 3, shelf.empty(), Style.PLAIN);
+    } else if (shown.isEmpty()) {
+      Paragraph.draw(
+          canvas, 3, "No line holds \"" + cursor.find() + "\". Esc shows all.", Style.PLAIN);
+    } else {
+      ListPane.draw(
+          canvas,
+          shelf.headings(world),
+          shown,
+          cursor.index(shown),
+          new ListPane.Rows(2, last - 2));
+    }
+    drawLastLine(canvas, last, world);
+  }
+
+  private void drawLastLine(Canvas canvas, int row, World world) {
+    Optional<Shelf.Removal> removal = asked.flatMap(id -> removal(id, world));
+    if (removal.isPresent()) {
+      String question = removal.get().question() + " x removes it, any other key keeps it.";
+      int lines = Paragraph.lines(question, canvas.size().columns() - 4).size();
+      Paragraph.draw(canvas, row - lines + 1, question, Style.STRONG);
+    } else if (cursor.finding() || !cursor.find().isEmpty()) {
+      String label = "Find: ";
+      canvas.put(2, row, label, Style.LABEL);
+      canvas.put(2 + label.length(), row, cursor.find(), Style.FIELD);
+      if (cursor.finding()) {
+        canvas.cursorAt(2 + label.length() + cursor.find().length(), row);
+      }
+    }
+  }
+
+  @Override
+  public String title(World world) {
+    return shelf.title(world);
+  }
+
+  @Override
+  public List<Binding> bindings() {
+    if (asked.isPresent()) {
+      return List.of(REMOVE, KEEP);
+    }
+    if (cursor.finding()) {
+      return List.of(OPEN, FOUND, SHOW_ALL, MOVE);
+    }
+    List<Binding> table = new ArrayList<>(List.of(OPEN));
+    table.addAll(shelf.ownBindings());
+    table.addAll(List.of(BACK, FIND, MOVE));
+    return List.copyOf(table);
+  }
+
+  @Override
+  public boolean takesText() {
+    return cursor.finding();
+  }
+
+  /** For shelves that can add. */
+  static Binding toAdd(String what) {
+    return Binding.of("n", "new", "add " + what);
+  }
+
+  /** For shelves that can remove. */
+  static Binding toRemove(String what) {
+    return Binding.of("x", "remove", "remove " + what + "; asks once");
+  }
+}

@@ -1,0 +1,157 @@
+package padside.screen;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import padside.flight.Kind;
+import padside.flight.RecoveryDevice;
+import padside.flight.Rocket;
+import padside.form.Choices;
+import padside.form.FormField;
+import padside.form.Range;
+import padside.form.Texts;
+import padside.units.Length;
+import padside.units.Mass;
+import padside.units.Notations;
+import padside.units.Speed;
+import padside.units.UnitNotation;
+import padside.units.UnitSystem;
+
+/** The form of a rocket. */
+final class RocketFields {
+  private RocketFields() {}
+
+  static RecordForm.Sheet sheet(World world) {
+    UnitSystem units = world.settings().units();
+    return new RecordForm.Sheet(
+        Kind.ROCKET,
+        "rocket",
+        List.of(
+            FormField.of(Rocket.NAME, "Name", new Texts("Skylark"), "What you call it."),
+            mass(units),
+            diameter(units),
+            drag(),
+            mount(),
+            rod(units),
+            ownLimit(units),
+            FormField.choice(
+                Rocket.DEVICE,
+                "Usual recovery",
+                devices(world),
+                "What it usually comes down on; the range box holds parachutes and streamers."),
+            FormField.of(Rocket.FLIER, "Flier", new Texts(""), "Whose it is."),
+            FormField.of(Rocket.NOTE, "Note", new Texts(""), "Anything worth knowing.")));
+  }
+
+  /** The model code's lift-off mass is 1500 g at most (NAR Model Rocket Safety Code, 2012). */
+  private static FormField<Mass> mass(UnitSystem units) {
+    UnitNotation<Mass> notation = Notations.mass(units);
+    return FormField.of(
+            Rocket.MASS,
+            "Bare mass",
+            notation,
+            "Ready to fly, recovery packed, but without any motor: like "
+                + notation.example()
+                + ".")
+        .doubting(
+            new Range<>(
+                "Bare mass", notation, Mass::kilograms, Mass.ofGrams(5), Mass.ofGrams(1500)));
+  }
+
+  private static FormField<Length> diameter(UnitSystem units) {
+    UnitNotation<Length> notation = Notations.bodyLength(units);
+    return FormField.of(
+            Rocket.DIAMETER,
+            "Body diameter",
+            notation,
+            "Outside, of the widest body tube: like " + notation.example() + ".")
+        .doubting(
+            new Range<>(
+                "Body diameter",
+                notation,
+                Length::metres,
+                Length.ofMillimetres(8),
+                Length.ofMillimetres(160)));
+  }
+
+  private static FormField<Double> drag() {
+    return FormField.of(
+            Rocket.DRAG_COEFFICIENT,
+            "Drag coefficient",
+            Notations.number(),
+            "On the body tube's frontal area; 0.75 is near for a model rocket (NASA Glenn). Blank"
+                + " takes that.")
+        .doubting(
+            new Range<>("Drag coefficient", Notations.number(), Double::doubleValue, 0.2, 2.0));
+  }
+
+  private static FormField<Length> mount() {
+    List<Choices.Option<Length>> sizes =
+        IntStream.of(13, 18, 24, 29, 38)
+            .mapToObj(Length::ofMillimetres)
+            .map(size -> new Choices.Option<>(size, FleetScreen.millimetres(size), ""))
+            .toList();
+    return FormField.choice(
+        Rocket.MOUNT,
+        "Motor mount",
+        new Choices<>("motor mount", sizes).orElse(Notations.bodyLength(UnitSystem.METRIC)),
+        "Inner diameter in mm, as motors are named: 18.");
+  }
+
+  private static FormField<Length> rod(UnitSystem units) {
+    UnitNotation<Length> notation = Notations.rodLength(units);
+    return FormField.of(
+            Rocket.ROD,
+            "Usual rod",
+            notation,
+            "The length that guides it, rod or rail: like " + notation.example() + ".")
+        .doubting(
+            new Range<>("Rod length", notation, Length::metres, new Length(0.3), new Length(6)));
+  }
+
+  private static FormField<Speed> ownLimit(UnitSystem units) {
+    UnitNotation<Speed> notation = Notations.windSpeed(units);
+    return FormField.of(
+            Rocket.OWN_LIMIT,
+            "Own wind limit",
+            notation,
+            "The largest wind you fly it in, if you have one: like " + notation.example() + ".")
+        .doubting(
+            new Range<>(
+                "Own wind limit",
+                notation,
+                Speed::metresPerSecond,
+                Speed.ofMph(1),
+                Speed.ofMph(20)));
+  }
+
+  private static Choices<padside.flight.RecordId> devices(World world) {
+    return new Choices<>(
+        "parachute or streamer",
+        world.log().devices().stream()
+            .map(
+                device ->
+                    new Choices.Option<>(
+                        device.id(), device.name(), size(device, world.settings().units())))
+            .toList());
+  }
+
+  /** A device's size as it is told beside its name. */
+  static String size(RecoveryDevice device, UnitSystem units) {
+    UnitNotation<Length> lengths = Notations.bodyLength(units);
+    return device
+        .diameter()
+        .map(lengths::show)
+        .or(
+            () ->
+                device
+                    .width()
+                    .flatMap(
+                        width ->
+                            device
+                                .length()
+                                .map(
+                                    length ->
+                                        lengths.showBare(width) + " × " + lengths.show(length))))
+        .orElse("");
+  }
+}

@@ -1,0 +1,61 @@
+package padside.screen;
+
+import java.util.List;
+import java.util.Optional;
+import padside.flight.Action;
+import padside.flight.RecordId;
+
+/** What a {@link RecordList} lists and what its keys do. */
+interface Shelf {
+  /** The title bar's text. */
+  String title(World world);
+
+  /** One line above the headings, such as the groups of the range box. */
+  default String banner(World world) {
+    return "";
+  }
+
+  List<ListPane.Heading> headings(World world);
+
+  List<ListPane.Item> items(World world);
+
+  /** What to do when there is nothing yet. */
+  String empty();
+
+  /** The screen a line opens into. */
+  Screen open(RecordId id, World world);
+
+  /** The screen a new record is made in. */
+  default Optional<Screen> create(World world) {
+    return Optional.empty();
+  }
+
+  /** The act that takes a line away; absent where nothing is to be removed. */
+  default Optional<Removal> removal(RecordId id, World world) {
+    return Optional.empty();
+  }
+
+  /**
+   * A removal and the question before it.
+   *
+   * @param question what will be gone and what stays, ended by a question mark or full stop
+   */
+  record Removal(String question, Action action) {}
+
+  /** Keys of its own, behind those of every list. */
+  default List<Binding> ownBindings() {
+    return List.of();
+  }
+
+  /** Whether and what becomes of the list by one of its own keys. */
+  default Optional<Step> press(Key key, RecordList list, World world) {
+    return Optional.empty();
+  }
+
+  /**
+   * The shelf once everything sent to be kept is kept or has failed: the log is the truth again.
+   */
+  default Shelf settled() {
+    return this;
+  }
+}
