@@ -23,6 +23,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
 /** Adds records from JSON on standard input: all of them or none. */
@@ -44,7 +45,7 @@ final class AddCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
   @Mixin private Output output;
-  @Mixin private LogOption log;
+  @ParentCommand private RootCommand root;
 
   @Parameters(
       paramLabel = "KIND",
@@ -68,7 +69,7 @@ final class AddCommand implements Callable<Integer> {
     for (Object item : items(input())) {
       changes.add(change(known, item, changes.size() + 1));
     }
-    try (FlightLog open = log.open()) {
+    try (FlightLog open = root.openLog()) {
       for (Action.Change change : changes) {
         if (change.record().isPresent() && open.find(known, change.record().get()).isEmpty()) {
           throw refused(

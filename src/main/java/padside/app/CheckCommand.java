@@ -22,6 +22,7 @@ import padside.units.UnitSystem;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParentCommand;
 
 /** Gives the verdict for options or for a card in the log. */
 @Command(
@@ -38,7 +39,7 @@ import picocli.CommandLine.Option;
 final class CheckCommand implements Callable<Integer> {
   @Mixin private FlightOptions options;
   @Mixin private Output output;
-  @Mixin private LogOption log;
+  @ParentCommand private RootCommand root;
 
   @Option(
       names = "--card",
@@ -71,7 +72,7 @@ final class CheckCommand implements Callable<Integer> {
   }
 
   private Card cardInLog() throws Fault {
-    try (FlightLog open = log.open()) {
+    try (FlightLog open = root.openLog()) {
       Flight flight =
           open.find(Kind.FLIGHT, new RecordId(card))
               .map(stored -> new Flight(stored.id(), stored.facts()))

@@ -8,6 +8,7 @@ import padside.store.LogFolder;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
 /** Opens the screens on a made-up season in a log of its own. */
@@ -16,24 +17,21 @@ import picocli.CommandLine.Spec;
     description = "Opens the screens on a made-up season in a log of its own.",
     footer = {
       "",
+      "The season is kept in padside/demo in the user's data folder, or where --log says.",
       "The season is invented; its altitudes come from the flight model with a seeded scatter.",
       "Your own log is not touched. Exit status: 0 done, 1 a folder failed."
     })
 final class DemoCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
 
-  @Option(
-      names = "--log",
-      paramLabel = "FOLDER",
-      description = "where the season is kept (padside/demo in the user's data folder)")
-  private Path folder;
+  @ParentCommand private RootCommand root;
 
   @Option(names = "--no-screens", description = "only write the season, don't open the screens")
   private boolean noScreens;
 
   @Override
   public Integer call() throws Fault {
-    Path season = folder == null ? Folders.of(System.getenv()).demo() : folder;
+    Path season = root.folderOr(Folders.of(System.getenv()).demo());
     if (!Files.exists(season)) {
       try (LogFolder log = LogFolder.open(season, new ThisMachine())) {
         DemoSeason.write(log);

@@ -22,6 +22,7 @@ import padside.units.Notations;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParentCommand;
 
 /** Lists flights. */
 @Command(
@@ -30,7 +31,7 @@ import picocli.CommandLine.Option;
     footer = {"", "Exit status: 0 done, 1 the log failed, 2 wrong input."})
 final class FlightsCommand implements Callable<Integer> {
   @Mixin private Output output;
-  @Mixin private LogOption log;
+  @ParentCommand private RootCommand root;
 
   @Option(names = "--rocket", paramLabel = "NAME", description = "only this rocket's flights")
   private String rocket;
@@ -53,7 +54,7 @@ final class FlightsCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Fault {
-    try (FlightLog open = log.open()) {
+    try (FlightLog open = root.openLog()) {
       Logbook book = Logbook.read(open, Shipped.motors());
       List<Flight> flights =
           open

@@ -1,11 +1,13 @@
 package padside.app;
 
+import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import padside.flight.Fault;
+import padside.store.LogFolder;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.HelpCommand;
 import picocli.CommandLine.IVersionProvider;
-import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.ScopeType;
 
 /** The command without a name opens the screens. */
@@ -30,11 +32,26 @@ import picocli.CommandLine.ScopeType;
       "Exit status: 0 done, 1 a file or folder failed, 2 wrong input, 3 NO-GO, 4 UNKNOWN."
     })
 final class RootCommand implements Callable<Integer> {
-  @Mixin private LogOption log;
+  @Option(
+      names = "--log",
+      paramLabel = "FOLDER",
+      scope = ScopeType.INHERIT,
+      description = "the log's folder (padside/log in the user's data folder)")
+  private Path folder;
 
   @Override
   public Integer call() throws Fault {
-    return ScreensRun.over(log.folder());
+    return ScreensRun.over(folderOr(Folders.of(System.getenv()).log()));
+  }
+
+  /** The folder named, else another. */
+  Path folderOr(Path usual) {
+    return folder == null ? usual : folder;
+  }
+
+  /** Opens the log named, else the flier's own. */
+  LogFolder openLog() throws Fault {
+    return LogFolder.open(folderOr(Folders.of(System.getenv()).log()), new ThisMachine());
   }
 
   /** The version, for {@code --version}. */

@@ -13,6 +13,7 @@ import padside.screen.Session;
 import padside.screen.World;
 import padside.terminal.Console;
 import padside.terminal.Input;
+import padside.terminal.Looks;
 import padside.terminal.Tty;
 
 /**
@@ -28,7 +29,8 @@ final class ScreensRun implements AutoCloseable {
 
   private ScreensRun(Path folder, SettingsFile settings) {
     this.settings = settings;
-    this.console = Console.open(Tty.of(System.getProperties()), settings.looks(), inbox::input);
+    Looks looks = noColour() ? Looks.MONOCHROME : settings.looks();
+    this.console = Console.open(Tty.of(System.getProperties()), looks, inbox::input);
     this.keeper = new LogKeeper(folder, inbox);
     this.checker = new Checker(settings.settings(), inbox);
   }
@@ -54,6 +56,12 @@ final class ScreensRun implements AutoCloseable {
     System.err.println("padside: " + Shown.of(failed.sentence()));
     System.err.println(Shown.of(failed.nextStep()));
     return Exit.FAULT;
+  }
+
+  /** The convention of no-color.org: set and not empty. */
+  private static boolean noColour() {
+    String value = System.getenv("NO_COLOR");
+    return value != null && !value.isEmpty();
   }
 
   /** Waits for the log while the console already shows that it is being opened. */
