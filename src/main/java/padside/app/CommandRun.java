@@ -3,6 +3,7 @@ package padside.app;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import padside.flight.Fault;
+import padside.units.PrintableText;
 import picocli.CommandLine;
 import picocli.CommandLine.TypeConversionException;
 
@@ -34,8 +35,8 @@ final class CommandRun {
       fault
           .sentence()
           .lines()
-          .forEach(line -> command.getErr().println("padside: " + Shown.of(line)));
-      command.getErr().println(Shown.of(fault.nextStep()));
+          .forEach(line -> command.getErr().println("padside: " + PrintableText.of(line)));
+      command.getErr().println(PrintableText.of(fault.nextStep()));
       return Exit.FAULT;
     }
     if (failure instanceof TypeConversionException unreadable) {
@@ -45,7 +46,7 @@ final class CommandRun {
   }
 
   private static int refused(String sentence, CommandLine command) {
-    command.getErr().println("padside: " + Shown.of(sentence));
+    command.getErr().println("padside: " + PrintableText.of(sentence));
     command.getErr().println("See " + command.getCommandSpec().qualifiedName() + " --help.");
     return Exit.USAGE;
   }

@@ -14,6 +14,7 @@ import padside.flight.RecordId;
 import padside.screen.Effect;
 import padside.screen.Event;
 import padside.store.LogFolder;
+import padside.units.PrintableText;
 
 /** The one thread that has the log: opens it, keeps actions in order, reads it anew after them. */
 final class LogKeeper {
@@ -102,7 +103,7 @@ final class LogKeeper {
         log.get().close();
       }
     } catch (Fault fault) {
-      System.err.println("padside: " + Shown.of(fault.sentence()));
+      System.err.println("padside: " + PrintableText.of(fault.sentence()));
     }
   }
 }

@@ -6,6 +6,7 @@ import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.function.Supplier;
+import padside.units.PrintableText;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
@@ -24,7 +25,7 @@ final class Output {
     if (json) {
       out.println(text(object));
     } else {
-      lines.get().forEach(line -> out.println(Shown.of(line)));
+      lines.get().forEach(line -> out.println(PrintableText.of(line)));
     }
     out.flush();
   }

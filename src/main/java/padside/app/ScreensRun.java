@@ -15,6 +15,7 @@ import padside.terminal.Console;
 import padside.terminal.Input;
 import padside.terminal.Looks;
 import padside.terminal.Tty;
+import padside.units.PrintableText;
 
 /**
  * Shows the screens until the flier leaves: takes events one at a time, paints once all that waits
@@ -53,8 +54,8 @@ final class ScreensRun implements AutoCloseable {
       }
       failed = opened.fault().get();
     }
-    System.err.println("padside: " + Shown.of(failed.sentence()));
-    System.err.println(Shown.of(failed.nextStep()));
+    System.err.println("padside: " + PrintableText.of(failed.sentence()));
+    System.err.println(PrintableText.of(failed.nextStep()));
     return Exit.FAULT;
   }
 

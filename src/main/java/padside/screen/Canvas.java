@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import padside.units.PrintableText;
 
 /**
  * A grid that a view draws on; what falls outside is cut, never an error. Every cell holds one

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import padside.units.PrintableText;
 
 /**
  * One key as pressed: a printable character as itself, any other by its name in angle brackets,

@@ -103,22 +103,8 @@ final class Typed {
     String line = typed.strip();
     line.codePoints()
         .limit(LONGEST_ECHO)
-        .map(point -> isPrintable(point) ? point : '?')
+        .map(point -> PrintableText.isPrintable(point) ? point : '?')
         .forEach(safe::appendCodePoint);
     return safe.append(line.codePoints().count() > LONGEST_ECHO ? "…\"" : "\"").toString();
-  }
-
-  private static boolean isPrintable(int point) {
-    return switch (Character.getType(point)) {
-      case Character.CONTROL,
-          Character.FORMAT,
-          Character.SURROGATE,
-          Character.PRIVATE_USE,
-          Character.UNASSIGNED,
-          Character.LINE_SEPARATOR,
-          Character.PARAGRAPH_SEPARATOR ->
-          false;
-      default -> true;
-    };
   }
 }
