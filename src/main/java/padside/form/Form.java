@@ -177,6 +177,11 @@ public record Form(
     return entries.stream().anyMatch(Entry::touched);
   }
 
+  /** True once the flier has changed the field of that name. */
+  public boolean touched(String name) {
+    return indexOf(name).map(i -> entries.get(i).touched()).orElse(false);
+  }
+
   public FormField<?> field() {
     return fields.get(at);
   }

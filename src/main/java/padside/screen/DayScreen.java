@@ -1,28 +1,188 @@
 package padside.screen;
 
+import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import padside.flight.Action;
+import padside.flight.Day;
+import padside.flight.Facts;
+import padside.flight.Flight;
+import padside.flight.Kind;
+import padside.flight.Ruling;
 
-/** The day at the field: weather, cards, tally. */
-record DayScreen() implements Screen {
+/**
+ * The day at the field: weather, cards in their order, the tally. Shows today's day, or the latest
+ * one while none is open today.
+ *
+ * @param cursor in the list of cards
+ * @param gone the save that marks a flight as flown, its debrief to be opened once it is kept
+ */
+record DayScreen(ListCursor cursor, Optional<Ticket> gone) implements Screen {
   static DayScreen open(World world) {
-    return new DayScreen();
+    return new DayScreen(ListCursor.start(), Optional.empty());
+  }
+
+  /** Today's day, the last opened one of several; else the latest of all. */
+  static Optional<Day> day(World world) {
+    LocalDate today = today(world);
+    return world.log().days().stream()
+        .filter(day -> day.date().equals(Optional.of(today)))
+        .reduce((first, second) -> second)
+        .or(() -> world.log().latestDay());
+  }
+
+  static LocalDate today(World world) {
+    return LocalDate.ofInstant(world.now(), world.zone());
+  }
+
+  /** The day's cards in their order. */
+  static List<Flight> flights(World world) {
+    return day(world).map(day -> world.log().flightsOf(day.id())).orElse(List.of());
+  }
+
+  /** The card under the cursor; before it was moved the next one to fly, else the last. */
+  Optional<Flight> marked(World world) {
+    List<Flight> flights = flights(world);
+    Optional<Flight> chosen =
+        flights.stream().filter(flight -> cursor.at().equals(Optional.of(flight.id()))).findFirst();
+    return chosen
+        .or(() -> flights.stream().filter(f -> f.status() == Flight.Status.CARD).findFirst())
+        .or(() -> flights.stream().reduce((first, second) -> second));
   }
 
   @Override
   public Step on(Event event, World world) {
+    if (event instanceof Event.Pressed pressed) {
+      return pressed(pressed.key(), world);
+    }
+    if (event instanceof Event.Saved saved) {
+      return saved(saved, world);
+    }
     return Step.stay(this);
   }
 
+  private Step saved(Event.Saved saved, World world) {
+    Optional<Flight> flight =
+        flights(world).stream().filter(each -> saved.records().contains(each.id())).findFirst();
+    DayScreen now = flight.map(each -> new DayScreen(cursor.on(each.id()), gone)).orElse(this);
+    if (flight.isPresent() && gone.equals(Optional.of(saved.ticket()))) {
+      return Step.stay(new DayScreen(now.cursor, Optional.empty()))
+          .open(CardScreen.open(flight.get(), world));
+    }
+    return Step.stay(now);
+  }
+
+  private Step pressed(Key key, World world) {
+    List<ListPane.Item> items = DayView.items(world);
+    ListCursor placed = marked(world).map(flight -> cursor.on(flight.id())).orElse(cursor);
+    Optional<ListCursor> moved = placed.press(key, items);
+    if (moved.isPresent()) {
+      return Step.stay(new DayScreen(moved.get(), gone));
+    }
+    return DayKeys.find(key).map(does -> does(does, world)).orElse(Step.stay(this));
+  }
+
+  private Step does(DayKeys key, World world) {
+    return switch (key) {
+      case NEW -> onDay(world, day -> opening(CardScreen.create(world, day)));
+      case OPEN -> onMarked(world, flight -> opening(inside(flight, world)));
+      case WEATHER -> onDay(world, day -> opening(WeatherScreen.create(day, world)));
+      case GONE -> onMarked(world, flight -> leavesThePad(flight, world));
+      case SCRUB -> onMarked(world, flight -> scrubbed(flight, world));
+      case UNDO -> onMarked(world, flight -> waitsAgain(flight, world));
+      case CARD -> onMarked(world, flight -> opening(CardScreen.open(flight, world)));
+      case FLEET -> opening(FleetScreen.open(world));
+      case RANGE_BOX -> opening(RangeBoxScreen.open(world));
+      case FIELDS -> opening(FieldsScreen.open(world));
+      case OPEN_DAY -> opening(DayForm.create(world));
+      case EDIT_DAY -> onDay(world, day -> opening(DayForm.open(day, world)));
+      case QUIT -> opening(new QuitQuestion());
+    };
+  }
+
+  private Step opening(Screen screen) {
+    return Step.stay(this).open(screen);
+  }
+
+  private Step onDay(World world, java.util.function.Function<Day, Step> act) {
+    return day(world).map(act).orElseGet(() -> opening(DayForm.create(world)));
+  }
+
+  private Step onMarked(World world, java.util.function.Function<Flight, Step> act) {
+    return marked(world).map(act).orElse(Step.stay(this));
+  }
+
+  private static Screen inside(Flight flight, World world) {
+    return CardScreen.open(flight, world);
+  }
+
+  private Step leavesThePad(Flight flight, World world) {
+    if (flight.status() == Flight.Status.FLOWN) {
+      return opening(CardScreen.open(flight, world));
+    }
+    boolean against =
+        flight.status() == Flight.Status.CARD
+            && flight.verdict().equals(Optional.of(Ruling.Verdict.NO_GO));
+    if (against) {
+      return opening(AgainstScreen.of(flight, world));
+    }
+    Ticket ticket = new Ticket(world.turn(), 1);
+    return Step.stay(new DayScreen(cursor.on(flight.id()), Optional.of(ticket)))
+        .and(new Effect.Save(ticket, goneAction(flight, Facts.none(), world)));
+  }
+
+  /** The flight has left the pad. */
+  static Action goneAction(Flight flight, Facts more, World world) {
+    Facts facts =
+        more.with(Flight.STATUS, Flight.Status.FLOWN).with(Flight.LIFTOFF_AT, world.now());
+    return Action.change("gone", Kind.FLIGHT, flight.id(), facts);
+  }
+
+  private Step scrubbed(Flight flight, World world) {
+    return flight.status() == Flight.Status.CARD || flight.status() == Flight.Status.DRAFT
+        ? changing("scrub", flight, Facts.none().with(Flight.STATUS, Flight.Status.SCRUBBED), world)
+        : Step.stay(this);
+  }
+
+  /** Takes back "gone" as long as nothing was told of the flight, and "scrub". */
+  private Step waitsAgain(Flight flight, World world) {
+    if (!flight.awaitsDebrief() && flight.status() != Flight.Status.SCRUBBED) {
+      return Step.stay(this);
+    }
+    Flight.Status status = flight.verdict().isPresent() ? Flight.Status.CARD : Flight.Status.DRAFT;
+    Facts facts =
+        Facts.none()
+            .with(Flight.STATUS, status)
+            .with(Flight.LIFTOFF_AT.name(), Facts.Cell.emptied())
+            .with(Flight.AGAINST.name(), Facts.Cell.emptied());
+    return changing("back in the queue", flight, facts, world);
+  }
+
+  private Step changing(String label, Flight flight, Facts facts, World world) {
+    Action action = Action.change(label, Kind.FLIGHT, flight.id(), facts);
+    return Step.stay(new DayScreen(cursor.on(flight.id()), gone))
+        .and(new Effect.Save(new Ticket(world.turn(), 1), action));
+  }
+
   @Override
-  public void draw(Canvas canvas, World world) {}
+  public void draw(Canvas canvas, World world) {
+    DayView.draw(canvas, this, world);
+  }
 
   @Override
   public String title(World world) {
-    return "Day";
+    return day(world)
+        .map(day -> "Day · " + DayWords.of(day, world.log()))
+        .orElse("Day · " + DayWords.of(today(world)));
   }
 
   @Override
   public List<Binding> bindings() {
-    return List.of();
+    List<Binding> table = new ArrayList<>();
+    for (DayKeys key : DayKeys.values()) {
+      table.add(key.binding());
+    }
+    return table;
   }
 }

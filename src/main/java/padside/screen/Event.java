@@ -28,12 +28,9 @@ public sealed interface Event {
   /** An action could not be kept; nothing of it is in the log. */
   record NotSaved(Ticket ticket, Fault fault) implements Event {}
 
-  /** The program is about to end: what stands in a field and was not yet sent is to be kept now. */
+  /** The program may be about to end: what stands in a field and was not yet sent goes out now. */
   record Leaving() implements Event {}
 
   /** The check has answered. */
   record Checked(Ticket ticket, Answer answer) implements Event {}
-
-  /** The flier asked to quit, or the terminal is gone: what was typed goes out to be kept. */
-  record QuitAsked() implements Event {}
 }

@@ -1,6 +1,7 @@
 package padside.screen;
 
 import java.util.List;
+import java.util.Optional;
 import padside.form.Choices;
 import padside.form.Entry;
 import padside.form.Form;
@@ -61,13 +62,19 @@ final class FormPane {
   }
 
   private static String mark(Form form, int index) {
-    if (form.objection(index).isPresent()) {
+    if (objection(form, index).isPresent()) {
       return "!";
     }
     if (form.doubt(index).isPresent()) {
       return "?";
     }
     return index == form.at() ? ">" : " ";
+  }
+
+  /** Nothing to object to while an option of the open list stands for what is typed. */
+  private static Optional<String> objection(Form form, int index) {
+    boolean picking = index == form.at() && form.listOpen();
+    return picking ? Optional.empty() : form.objection(index);
   }
 
   /** Shows a text that is longer than its box whole, where rows are left below the fields. */
@@ -87,7 +94,7 @@ final class FormPane {
 
   private void tell(Form form) {
     int row = area.top() + area.height() - 2;
-    String doubt = form.objection(form.at()).or(() -> form.doubt(form.at())).orElse("");
+    String doubt = objection(form, form.at()).or(() -> form.doubt(form.at())).orElse("");
     String text = doubt.isEmpty() ? form.field().hint() : doubt;
     Style style = doubt.isEmpty() ? Style.PLAIN : Style.OBJECTION;
     List<String> lines = Paragraph.lines(text, area.width());

@@ -57,7 +57,7 @@ record RecordForm(Sheet sheet, Form form, Draft draft, boolean leaving) implemen
     if (event instanceof Event.Pressed pressed) {
       return pressed(pressed.key());
     }
-    if (event instanceof Event.QuitAsked) {
+    if (event instanceof Event.Leaving) {
       return keeping(form);
     }
     Draft heard = draft.on(event);

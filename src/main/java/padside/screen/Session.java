@@ -110,7 +110,7 @@ public record Session(List<Screen> stack, World world, Optional<String> notice) 
   }
 
   private Turn askingToQuit() {
-    Turn turn = toEveryScreen(new Event.QuitAsked());
+    Turn turn = toEveryScreen(new Event.Leaving());
     return new Turn(turn.session.over(new QuitQuestion()), turn.effects);
   }
 

@@ -134,11 +134,17 @@ final class Desk {
     return this;
   }
 
+  /** Answers the check that has waited longest. */
+  Desk answerOldestCheck() {
+    Effect.Check check = (Effect.Check) checks.remove();
+    take(new Event.Checked(check.ticket(), checker.apply(check.card())));
+    return this;
+  }
+
   /** Answers all checks that wait; of several the app would answer only the newest. */
   Desk answerChecks() {
     while (!checks.isEmpty()) {
-      Effect.Check check = (Effect.Check) checks.remove();
-      take(new Event.Checked(check.ticket(), checker.apply(check.card())));
+      answerOldestCheck();
     }
     return this;
   }

@@ -1,0 +1,29 @@
+package padside.screen;
+
+import java.time.Duration;
+import java.util.Optional;
+import padside.flight.Weather;
+
+/** How long ago something was, by the machine's clock. */
+final class Ages {
+  private Ages() {}
+
+  /** How long ago a reading was taken; negative when the clock was set back since. */
+  static Optional<Duration> since(Weather reading, World world) {
+    return reading.at().map(at -> Duration.between(at, world.now()));
+  }
+
+  /** In words: {@code just now}, {@code 4 min ago}, {@code 3 days ago}. */
+  static String words(Duration age) {
+    if (age.isNegative()) {
+      return "later than now by this clock";
+    }
+    if (age.toMinutes() < 1) {
+      return "just now";
+    }
+    if (age.toHours() < 2) {
+      return age.toMinutes() + " min ago";
+    }
+    return age.toDays() < 2 ? age.toHours() + " h ago" : age.toDays() + " days ago";
+  }
+}

@@ -1,0 +1,219 @@
+package padside.screen;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import padside.flight.Fix;
+import padside.flight.Flight;
+import padside.flight.Logbook;
+import padside.flight.Lot;
+import padside.flight.MotorChoice;
+import padside.flight.MotorTable;
+import padside.flight.RecordId;
+import padside.flight.RecoveryDevice;
+import padside.flight.Rocket;
+import padside.form.Choices;
+import padside.units.Length;
+import padside.units.Notation;
+import padside.units.Notations;
+import padside.units.Reading;
+import padside.units.UnitSystem;
+
+/** The lists a card's fields are filled from, what is most likely wanted first. */
+final class CardChoices {
+  /** Cases and mounts are named by whole millimetres; up to half of one is play. */
+  private static final Length PLAY = Length.ofMillimetres(0.5);
+
+  private final Logbook book;
+  private final Map<String, List<Lot>> lots;
+
+  CardChoices(Logbook book) {
+    this.book = book;
+    this.lots =
+        book.lots().stream()
+            .collect(Collectors.groupingBy(lot -> designation(lot.motor()).orElse(lot.motor())));
+  }
+
+  /** A designation with its delay, anything in the motor table allowed. */
+  record Designations(MotorTable motors) implements Notation<String> {
+    @Override
+    public Reading<String> read(String typed) {
+      Reading<MotorChoice> choice = motors.choose(typed);
+      return choice
+          .value()
+          .map(motor -> Reading.of(motor.designation()))
+          .orElseGet(() -> Reading.refused(choice.objection().orElseThrow()));
+    }
+
+    @Override
+    public String show(String value) {
+      return value;
+    }
+
+    @Override
+    public String example() {
+      return "C6-5";
+    }
+  }
+
+  /** How a motor meets the mount, the best first. */
+  private enum Fit {
+    SNUG(""),
+    WITH_ADAPTER("with adapter"),
+    TOO_WIDE("too wide");
+
+    private final String words;
+
+    Fit(String words) {
+      this.words = words;
+    }
+  }
+
+  /** The fleet, last flown first, then those that never flew. */
+  Choices<RecordId> rockets() {
+    List<RecordId> flown =
+        book.flights().stream().flatMap(flight -> flight.rocket().stream()).distinct().toList();
+    return new Choices<>(
+        "rocket",
+        book.rockets().stream()
+            .sorted(Comparator.comparing(rocket -> rank(flown.indexOf(rocket.id()))))
+            .map(rocket -> new Choices.Option<>(rocket.id(), rocket.name(), note(rocket)))
+            .toList());
+  }
+
+  /**
+   * Motors in the range box, then those used up, then the rest of the table; fitting ones first.
+   */
+  Choices<String> motors(Optional<Length> mount) {
+    List<MotorChoice> motors = new ArrayList<>(book.motors().choices());
+    motors.sort(
+        Comparator.comparing((MotorChoice motor) -> fit(motor, mount) == Fit.TOO_WIDE)
+            .thenComparing(motor -> stockRank(motor.designation()))
+            .thenComparing(motor -> fit(motor, mount)));
+    List<Choices.Option<String>> options = new ArrayList<>();
+    for (MotorChoice motor : motors) {
+      String designation = motor.designation();
+      options.add(new Choices.Option<>(designation, designation, note(motor, mount)));
+    }
+    return new Choices<>("motor", options).orElse(new Designations(book.motors()));
+  }
+
+  /** The lots of one motor, those with motors left first. */
+  Choices<RecordId> lots(Optional<String> motor) {
+    return new Choices<>(
+        "lot" + motor.map(each -> " of " + each).orElse(""),
+        lotsOf(motor).stream()
+            .sorted(Comparator.comparing(this::usedUp))
+            .map(lot -> new Choices.Option<>(lot.id(), lot.code(), left(lot)))
+            .toList());
+  }
+
+  Choices<RecordId> devices(UnitSystem units) {
+    return new Choices<>(
+        "parachute or streamer",
+        book.devices().stream()
+            .map(device -> new Choices.Option<>(device.id(), device.name(), size(device, units)))
+            .toList());
+  }
+
+  Choices<RecordId> altimeters() {
+    return new Choices<>(
+        "altimeter",
+        book.altimeters().stream()
+            .map(each -> new Choices.Option<>(each.id(), each.name(), ""))
+            .toList());
+  }
+
+  /** The lot a motor comes from when there is no doubt: the only one with motors left. */
+  Optional<Lot> onlyLot(Optional<String> motor) {
+    List<Lot> stocked = lotsOf(motor).stream().filter(lot -> !usedUp(lot)).toList();
+    return stocked.size() == 1 ? Optional.of(stocked.get(0)) : Optional.empty();
+  }
+
+  List<Lot> lotsOf(Optional<String> motor) {
+    return motor
+        .flatMap(this::designation)
+        .map(each -> lots.getOrDefault(each, List.of()))
+        .orElse(List.of());
+  }
+
+  /** True when a lot was counted and none of it is left. */
+  boolean usedUp(Lot lot) {
+    return book.left(lot).map(left -> left <= 0).orElse(false);
+  }
+
+  private String note(Rocket rocket) {
+    if (book.openFixes(rocket.id()).stream()
+        .anyMatch(fix -> fix.severity() == Fix.Severity.GROUNDS_IT)) {
+      return "grounded until mended";
+    }
+    return book.lastFlight(rocket.id())
+        .flatMap(Flight::motor)
+        .map(motor -> "last on " + motor)
+        .orElse("not flown yet");
+  }
+
+  private String note(MotorChoice motor, Optional<Length> mount) {
+    List<String> notes = new ArrayList<>();
+    List<Lot> own = lots.getOrDefault(motor.designation(), List.of());
+    List<Lot> stocked = own.stream().filter(lot -> !usedUp(lot)).toList();
+    if (stocked.size() == 1) {
+      notes.add("lot " + stocked.get(0).code() + ", " + left(stocked.get(0)));
+    } else if (stocked.size() > 1) {
+      notes.add(stocked.size() + " lots" + total(stocked));
+    } else if (!own.isEmpty()) {
+      notes.add("none left");
+    }
+    String fit = fit(motor, mount).words;
+    if (!fit.isEmpty()) {
+      notes.add(fit);
+    }
+    return String.join(", ", notes);
+  }
+
+  private String total(List<Lot> some) {
+    return some.stream().allMatch(lot -> book.left(lot).isPresent())
+        ? ", " + some.stream().mapToInt(lot -> book.left(lot).orElse(0)).sum() + " left"
+        : "";
+  }
+
+  private String left(Lot lot) {
+    return book.left(lot)
+        .map(left -> left <= 0 ? "none left" : left + " left")
+        .orElse("not counted");
+  }
+
+  private int stockRank(String designation) {
+    List<Lot> own = lots.getOrDefault(designation, List.of());
+    if (own.isEmpty()) {
+      return 2;
+    }
+    return own.stream().allMatch(this::usedUp) ? 1 : 0;
+  }
+
+  private Optional<String> designation(String typed) {
+    return book.motors().choose(typed).value().map(MotorChoice::designation);
+  }
+
+  private static Fit fit(MotorChoice motor, Optional<Length> mount) {
+    if (mount.isEmpty() || motor.type().diameter().isEmpty()) {
+      return Fit.SNUG;
+    }
+    double over = motor.type().diameter().get().metres() - mount.get().metres();
+    if (over > PLAY.metres()) {
+      return Fit.TOO_WIDE;
+    }
+    return over < -2 * PLAY.metres() ? Fit.WITH_ADAPTER : Fit.SNUG;
+  }
+
+  private static String size(RecoveryDevice device, UnitSystem units) {
+    return device.diameter().map(Notations.bodyLength(units)::show).orElse("");
+  }
+
+  private static int rank(int index) {
+    return index < 0 ? Integer.MAX_VALUE : index;
+  }
+}

@@ -1,0 +1,87 @@
+package padside.screen;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import padside.flight.Facts;
+import padside.flight.Flight;
+import padside.flight.RecordId;
+import padside.form.Entry;
+import padside.form.Form;
+import padside.form.FormField;
+
+/**
+ * How the fields of a card hang together: a rocket brings its set-up, a motor its lot.
+ *
+ * <p>The form is opened over all facts of the flight, so that those without a field stay in.
+ */
+final class CardForm {
+  private CardForm() {}
+
+  /** The form of a new card: the list of rockets open at once. */
+  static Form ofNew(RecordId day, World world) {
+    Facts facts = Facts.none().with(Flight.DAY, day).with(Flight.STATUS, Flight.Status.DRAFT);
+    Form form = Form.of(CardFields.of(facts, world), facts);
+    return new Form(form.fields(), form.opened(), form.entries(), 0, 0);
+  }
+
+  /** The form of a card begun before, the cursor where something is wanted. */
+  static Form of(Flight flight, World world) {
+    Form form = Form.of(CardFields.of(flight.facts(), world), flight.facts());
+    return form.to(CardFields.firstWanted(form, flight.facts(), world));
+  }
+
+  /**
+   * All facts of the flight as they stand in the form. A kept card that changes is a draft again.
+   */
+  static Facts facts(Form form) {
+    Facts facts = form.opened().with(form.facts());
+    boolean kept = facts.get(Flight.STATUS).equals(Optional.of(Flight.Status.CARD));
+    return kept && form.touched() ? facts.with(Flight.STATUS, Flight.Status.DRAFT) : facts;
+  }
+
+  /** The form after a field was left: what hangs on a changed rocket or motor changes with it. */
+  static Form left(Form form, Facts before, World world) {
+    Facts now = facts(form);
+    Optional<RecordId> rocket = now.get(Flight.ROCKET);
+    if (rocket.isPresent() && !rocket.equals(before.get(Flight.ROCKET))) {
+      return withSetUp(form, rocket.get(), world);
+    }
+    if (!now.get(Flight.MOTOR).equals(before.get(Flight.MOTOR))) {
+      return withLot(CardFields.renewed(form, now, world), now, world);
+    }
+    return form;
+  }
+
+  /** Fills all that the flier has not typed from the rocket's last flight and the last weather. */
+  private static Form withSetUp(Form form, RecordId rocket, World world) {
+    Facts facts = form.opened().with(CardStart.setUp(rocket, world));
+    if (form.text(CardFields.WIND).isBlank()) {
+      facts = facts.with(CardStart.wind(facts, world));
+    }
+    if (facts.get(Flight.STATUS).equals(Optional.of(Flight.Status.CARD))) {
+      facts = facts.with(Flight.STATUS, Flight.Status.DRAFT);
+    }
+    List<FormField<?>> fields = CardFields.of(facts, world);
+    Form fresh = Form.of(fields, facts);
+    List<Entry> entries = new ArrayList<>();
+    for (int i = 0; i < fields.size(); i++) {
+      String name = fields.get(i).name();
+      boolean hangsOnIt = name.equals(Flight.ROCKET.name()) || name.equals(Flight.LOT.name());
+      boolean typed = form.entries().get(i).touched() && !hangsOnIt;
+      entries.add(typed ? form.entries().get(i) : fresh.entries().get(i));
+    }
+    Form filled = new Form(fields, facts, entries, 0, Form.NOTHING_PICKED);
+    return filled.to(CardFields.firstWanted(filled, facts(filled), world));
+  }
+
+  private static Form withLot(Form form, Facts now, World world) {
+    String lot =
+        CardStart.withLot(now, world)
+            .get(Flight.LOT)
+            .map(new CardChoices(world.log()).lots(now.get(Flight.MOTOR))::show)
+            .orElse("");
+    // Entered anew where the cursor is: nothing of it was typed by the flier.
+    return form.set(Flight.LOT.name(), lot).to(form.at());
+  }
+}

@@ -1,0 +1,244 @@
+package padside.screen;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import padside.flight.Action;
+import padside.flight.Day;
+import padside.flight.Facts;
+import padside.flight.Flight;
+import padside.flight.Kind;
+import padside.flight.RecordId;
+import padside.form.Form;
+import padside.preflight.Card;
+
+/**
+ * A flight card being filled, the check following every change. Each finished field is kept at
+ * once; keeping the card stores the check's answer with it, but only the answer to what stands on
+ * the card then.
+ *
+ * @param finished the facts as they were when a field was last left
+ */
+record CardScreen(Form form, Facts finished, Draft draft, LiveCheck check, Phase phase)
+    implements Screen {
+  /** What the screen waits for. */
+  enum Phase {
+    /** The flier. */
+    FILLING,
+    /** The check, to keep the card with its answer. */
+    CHECKING,
+    /** The medium, to close with the card kept. */
+    SAVING,
+    /** The medium, the flier being gone already. */
+    LEAVING
+  }
+
+  private static final Binding KEEP =
+      Binding.of("<f2>", "keep card", "keep the card with the check's answer and go back");
+  private static final Binding CHECK =
+      Binding.of("<f3>", "check", "the whole check with its sources");
+  private static final Binding LEAVE =
+      Binding.of("<esc>", "leave", "go back; what was typed stays as a draft");
+
+  /** A new card of a day. */
+  static CardScreen create(World world, Day day) {
+    Form form = CardForm.ofNew(day.id(), world);
+    Draft draft = Draft.ofNew(Kind.FLIGHT, world);
+    LiveCheck check = LiveCheck.of(draft.screen());
+    return new CardScreen(form, CardForm.facts(form), draft, check, Phase.FILLING);
+  }
+
+  /** The card of a flight, as far as it has come. */
+  static CardScreen open(Flight flight, World world) {
+    Form form = CardForm.of(flight, world);
+    Draft draft = Draft.of(Kind.FLIGHT, flight.id(), flight.facts(), world);
+    LiveCheck check = LiveCheck.of(draft.screen());
+    return new CardScreen(form, flight.facts(), draft, check, Phase.FILLING);
+  }
+
+  @Override
+  public Step on(Event event, World world) {
+    if (event instanceof Event.Pressed pressed) {
+      return pressed(pressed.key(), world);
+    }
+    if (event instanceof Event.Leaving) {
+      return kept(CardForm.facts(form)).settled(world);
+    }
+    CardScreen now = new CardScreen(form, finished, draft.on(event), check.on(event), phase);
+    if (event instanceof Event.NotSaved failed && isOwn(failed.ticket())) {
+      return Step.stay(now.in(Phase.FILLING));
+    }
+    // What was finished while the id of a new flight was awaited goes with its arrival.
+    boolean saved = event instanceof Event.Saved own && isOwn(own.ticket());
+    boolean waited = saved && draft.awaitsId();
+    return (waited ? now.kept(finished) : new Turn(now, List.of())).settled(world);
+  }
+
+  private boolean isOwn(Ticket ticket) {
+    return ticket.screen() == draft.screen();
+  }
+
+  private Step pressed(Key key, World world) {
+    if (CHECK.has(key)) {
+      return Step.stay(this).open(CheckScreen.of(check));
+    }
+    boolean last = form.at() == form.fields().size() - 1;
+    if (KEEP.has(key) || (last && key.equals(Key.ENTER))) {
+      return keep(world);
+    }
+    if (LEAVE.has(key)) {
+      return kept(CardForm.facts(form)).in(Phase.LEAVING).settled(world);
+    }
+    return FormKeys.press(form, key)
+        .map(next -> edited(next, key, world).settled(world))
+        .orElse(Step.stay(this));
+  }
+
+  private Turn edited(Form next, Key key, World world) {
+    boolean left = next.at() != form.at() || FormKeys.NEXT.has(key) || FormKeys.BACK.has(key);
+    if (!left) {
+      return new Turn(with(next).in(Phase.FILLING), List.of());
+    }
+    CardScreen now = with(CardForm.left(next, finished, world)).in(Phase.FILLING);
+    return now.kept(CardForm.facts(now.form));
+  }
+
+  /** Keeps the card once the check has answered to what stands on it. */
+  private Step keep(World world) {
+    Form accepted = CardForm.left(form.accepted(), finished, world);
+    Facts facts = CardForm.facts(accepted);
+    return accepted
+        .firstObjection()
+        .map(field -> with(accepted.to(field)).kept(facts).in(Phase.FILLING))
+        .orElseGet(() -> with(accepted).kept(facts).in(Phase.CHECKING))
+        .settled(world);
+  }
+
+  /** This screen with the facts sent to be kept, as far as they can be yet. */
+  private Turn kept(Facts facts) {
+    boolean nothing = isNew() && isBlank();
+    Draft.Kept sent =
+        nothing ? new Draft.Kept(draft, List.of()) : draft.keep("fill in card", facts);
+    return new Turn(new CardScreen(form, facts, sent.draft(), check, phase), sent.effects());
+  }
+
+  private boolean isNew() {
+    return draft.record().isEmpty() && draft.serial() == 0;
+  }
+
+  private boolean isBlank() {
+    return form.entries().stream().allMatch(entry -> entry.typed().isBlank());
+  }
+
+  private CardScreen with(Form next) {
+    return new CardScreen(next, finished, draft, check, phase);
+  }
+
+  private CardScreen in(Phase next) {
+    return new CardScreen(form, finished, draft, check, next);
+  }
+
+  /** The card as it stands, the option marked in an open list taken for chosen. */
+  private Card card(World world) {
+    Form shown = CardForm.left(form.accepted(), finished, world);
+    RecordId id = draft.record().orElse(new RecordId("being filled"));
+    return Card.of(new Flight(id, CardForm.facts(shown)), world.log());
+  }
+
+  /** A screen and the effects it wants, on the way to a step. */
+  private record Turn(CardScreen screen, List<Effect> effects) {
+    Turn in(Phase phase) {
+      return new Turn(screen.in(phase), effects);
+    }
+
+    /** Asks the check if the card has changed; keeps or closes if that is due. */
+    Step settled(World world) {
+      LiveCheck.Asked asked = screen.check.ask(screen.card(world));
+      Turn stored =
+          new CardScreen(screen.form, screen.finished, screen.draft, asked.check(), screen.phase)
+              .stored(world);
+      return (stored.screen.isDone() ? Step.close() : Step.stay(stored.screen))
+          .and(effects)
+          .and(asked.effects())
+          .and(stored.effects);
+    }
+  }
+
+  /** Stores the card with the answer; waits while that or the flight's id is outstanding. */
+  private Turn stored(World world) {
+    boolean flown = finished.get(Flight.STATUS).equals(Optional.of(Flight.Status.FLOWN));
+    boolean waits = draft.awaitsId() || (check.current().isEmpty() && !flown);
+    if (phase != Phase.CHECKING || waits) {
+      return new Turn(this, List.of());
+    }
+    // A flight that has flown keeps the verdict it flew with.
+    Facts facts = flown ? finished : finished.with(answered());
+    boolean wind = form.touched(CardFields.WIND) && !flown;
+    List<Action.Change> reading = wind ? CardStart.reading(facts, world) : List.of();
+    Draft.Kept sent = draft.keep("keep card", facts, reading);
+    CardScreen next = new CardScreen(form, facts, sent.draft(), check, Phase.SAVING);
+    return new Turn(next, sent.effects());
+  }
+
+  private Facts answered() {
+    return CardAnswer.facts(check.current().orElseThrow()).with(Flight.STATUS, Flight.Status.CARD);
+  }
+
+  private boolean isDone() {
+    boolean nothing = isNew() && phase == Phase.LEAVING;
+    boolean closing = phase == Phase.SAVING || phase == Phase.LEAVING;
+    return nothing || (closing && draft.allKept(finished));
+  }
+
+  @Override
+  public boolean leaving() {
+    return phase == Phase.LEAVING;
+  }
+
+  @Override
+  public void draw(Canvas canvas, World world) {
+    CardView.draw(canvas, this, world);
+  }
+
+  @Override
+  public String title(World world) {
+    Optional<Day> day = finished.get(Flight.DAY).flatMap(world.log()::day);
+    return "Card" + day.map(each -> " · " + DayWords.of(each, world.log())).orElse("");
+  }
+
+  @Override
+  public List<Binding> bindings() {
+    List<Binding> bindings = new ArrayList<>(List.of(KEEP, CHECK, LEAVE));
+    bindings.addAll(FormKeys.TABLE);
+    return bindings;
+  }
+
+  @Override
+  public boolean takesText() {
+    return true;
+  }
+
+  /** Whether what was typed is on the medium. */
+  String state() {
+    return switch (phase) {
+      case CHECKING -> "checking… kept with the answer";
+      case SAVING, LEAVING -> "saving…";
+      case FILLING -> draftState();
+    };
+  }
+
+  private String draftState() {
+    if (isNew()) {
+      return isBlank() ? "" : "not kept yet";
+    }
+    if (!draft.allKept()) {
+      return "saving…";
+    }
+    if (!draft.allKept(finished)) {
+      return "not kept: leave the field to try again";
+    }
+    boolean draftOnly = finished.get(Flight.STATUS).equals(Optional.of(Flight.Status.DRAFT));
+    String kept = draftOnly ? "draft kept" : "kept";
+    return CardForm.facts(form).equals(finished) ? kept : kept + " but for this field";
+  }
+}

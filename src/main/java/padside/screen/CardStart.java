@@ -1,0 +1,110 @@
+package padside.screen;
+
+import java.util.List;
+import java.util.Optional;
+import padside.flight.Action;
+import padside.flight.Column;
+import padside.flight.Facts;
+import padside.flight.Flight;
+import padside.flight.Kind;
+import padside.flight.Lot;
+import padside.flight.RecordId;
+import padside.flight.Rocket;
+import padside.flight.Weather;
+
+/** What a new card and a new weather reading start from. */
+final class CardStart {
+  private static final List<Column<?>> USUAL =
+      List.of(Rocket.MASS, Rocket.ROD, Rocket.DEVICE, Rocket.FLIER);
+  private static final List<Column<?>> WIND =
+      List.of(Weather.WIND_MEAN, Weather.WIND_GUST, Weather.WIND_FROM);
+
+  /** What of the weather changes slowly enough to be taken over from the reading before. */
+  private static final List<Column<?>> SLOW_WEATHER =
+      List.of(
+          Weather.WIND_HEIGHT,
+          Weather.TEMPERATURE,
+          Weather.PRESSURE,
+          Weather.HUMIDITY,
+          Weather.CLOUD_BASE,
+          Weather.SKY);
+
+  private CardStart() {}
+
+  /**
+   * The set-up of the rocket's last flight; what that does not say, as the rocket usually has it;
+   * emptied what neither says.
+   */
+  static Facts setUp(RecordId rocket, World world) {
+    Facts usual =
+        world.log().rocket(rocket).map(each -> only(each.facts(), USUAL)).orElse(Facts.none());
+    Facts last =
+        world
+            .log()
+            .lastFlight(rocket)
+            .map(flight -> only(flight.facts(), Flight.SET_UP))
+            .orElse(Facts.none());
+    Facts none = Facts.none();
+    for (Column<?> column : Flight.SET_UP) {
+      none = none.with(column.name(), Facts.Cell.emptied());
+    }
+    return withLot(none.with(usual).with(last).with(Flight.ROCKET, rocket), world);
+  }
+
+  /** The wind of the day's latest reading. */
+  static Facts wind(Facts card, World world) {
+    return latest(card, world).map(reading -> only(reading.facts(), WIND)).orElse(Facts.none());
+  }
+
+  /** A weather reading of now, with the slower values of the one before. */
+  static Facts weather(RecordId day, World world) {
+    return world
+        .log()
+        .latestWeather(day)
+        .map(reading -> only(reading.facts(), SLOW_WEATHER))
+        .orElse(Facts.none())
+        .with(Weather.DAY, day)
+        .with(Weather.AT, world.now());
+  }
+
+  /** The lot of a card's motor: kept while it is of that motor and not used up. */
+  static Facts withLot(Facts card, World world) {
+    CardChoices choices = new CardChoices(world.log());
+    Optional<String> motor = card.get(Flight.MOTOR);
+    boolean fits =
+        card.get(Flight.LOT)
+            .flatMap(world.log()::lot)
+            .filter(lot -> choices.lotsOf(motor).contains(lot) && !choices.usedUp(lot))
+            .isPresent();
+    Facts without = card.with(Flight.LOT.name(), Facts.Cell.emptied());
+    return fits ? card : without.with(Flight.LOT, choices.onlyLot(motor).map(Lot::id));
+  }
+
+  /**
+   * The wind typed on a card as a weather reading of its day, unless the latest one says the same.
+   */
+  static List<Action.Change> reading(Facts card, World world) {
+    boolean news =
+        Weather.windIn(card).isPresent()
+            && !latest(card, world).flatMap(Weather::wind).equals(Weather.windIn(card));
+    return card.get(Flight.DAY)
+        .filter(day -> news)
+        .map(day -> weather(day, world).with(only(card, WIND)))
+        .map(facts -> List.of(new Action.Change(Kind.WEATHER, Optional.empty(), facts)))
+        .orElse(List.of());
+  }
+
+  private static Optional<Weather> latest(Facts card, World world) {
+    return card.get(Flight.DAY).flatMap(world.log()::latestWeather);
+  }
+
+  private static Facts only(Facts facts, List<Column<?>> columns) {
+    Facts some = Facts.none();
+    for (Column<?> column : columns) {
+      Facts.Cell cell = facts.cells().get(column.name());
+      boolean filled = cell != null && !cell.equals(Facts.Cell.emptied());
+      some = filled ? some.with(column.name(), cell) : some;
+    }
+    return some;
+  }
+}

@@ -1,0 +1,60 @@
+package padside.screen;
+
+import padside.preflight.Answer;
+
+/**
+ * Draws a card: the form at the left and the check at the right, or the check's shortest form above
+ * where both do not fit side by side.
+ */
+final class CardView {
+  private static final int LEAST_FOR_BOTH = 76;
+  private static final int WIDE = 110;
+  private static final int FORM_WIDTH = 39;
+  private static final int WIDE_FORM_WIDTH = 50;
+
+  private CardView() {}
+
+  static void draw(Canvas canvas, CardScreen card, World world) {
+    if (canvas.size().columns() >= LEAST_FOR_BOTH) {
+      sideBySide(canvas, card, world);
+    } else {
+      above(canvas, card, world);
+    }
+  }
+
+  private static void sideBySide(Canvas canvas, CardScreen card, World world) {
+    int columns = canvas.size().columns();
+    int rows = canvas.size().rows();
+    int formWidth = columns >= WIDE ? WIDE_FORM_WIDTH : FORM_WIDTH;
+    int divider = formWidth + 1;
+    for (int row = 1; row < rows - 2; row++) {
+      canvas.put(divider, row, "│", Style.LABEL);
+    }
+    CheckPane.draw(
+        canvas,
+        card.check(),
+        world.settings().units(),
+        new FormPane.Area(divider + 2, 1, columns - divider - 3, rows - 3));
+    canvas.put(2, rows - 3, card.state(), Style.LABEL);
+    FormPane.draw(canvas, card.form(), new FormPane.Area(0, 2, formWidth, rows - 6));
+  }
+
+  private static void above(Canvas canvas, CardScreen card, World world) {
+    int columns = canvas.size().columns();
+    int rows = canvas.size().rows();
+    int top = CheckPane.verdict(canvas, card.check(), new FormPane.Area(0, 1, columns, 3));
+    canvas.put(1, top, brief(card, world), Style.PLAIN);
+    canvas.put(2, rows - 3, card.state(), Style.LABEL);
+    FormPane.draw(canvas, card.form(), new FormPane.Area(0, top + 1, columns - 1, rows - top - 4));
+  }
+
+  private static String brief(CardScreen card, World world) {
+    return card.check()
+        .answer()
+        .flatMap(Answer::outlook)
+        .map(
+            outlook ->
+                OutlookText.brief(outlook, CheckText.delay(card.check()), world.settings().units()))
+        .orElse("");
+  }
+}

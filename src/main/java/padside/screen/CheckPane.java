@@ -1,0 +1,68 @@
+package padside.screen;
+
+import java.util.ArrayList;
+import java.util.List;
+import padside.units.UnitSystem;
+
+/**
+ * Draws what the check says beside or above a form, the verdict first; what does not fit is cut.
+ */
+final class CheckPane {
+  private static final String MORE = "… more: F3";
+
+  private CheckPane() {}
+
+  /** Draws verdict, reasons, limits and outlook into an area, the caution at its foot. */
+  static void draw(Canvas canvas, LiveCheck check, UnitSystem units, FormPane.Area area) {
+    int top = verdict(canvas, check, area);
+    List<String> caution = Paragraph.lines(CheckText.CAUTION, area.width());
+    int room = area.top() + area.height() - caution.size() - top;
+    List<Line> lines = joined(CheckText.brief(check, area.width(), units), room);
+    boolean current = check.current().isPresent();
+    boolean cut = lines.size() > room;
+    List<Line> shown = cut ? lines.subList(0, Math.max(0, room - 1)) : lines;
+    for (int i = 0; i < shown.size(); i++) {
+      Line line = shown.get(i);
+      canvas.put(
+          area.left(), top + i, fit(line.text(), area), current ? line.style() : Style.LABEL);
+    }
+    if (cut) {
+      canvas.put(area.left(), top + Math.max(0, room - 1), MORE, Style.LABEL);
+    }
+    for (int i = 0; i < caution.size(); i++) {
+      canvas.put(
+          area.left(),
+          area.top() + area.height() - caution.size() + i,
+          caution.get(i),
+          Style.LABEL);
+    }
+  }
+
+  /** Draws the verdict as a band over the width of the area; returns the row below it. */
+  static int verdict(Canvas canvas, LiveCheck check, FormPane.Area area) {
+    int row = area.top();
+    for (Line line : CheckText.verdict(check, area.width())) {
+      canvas.fill(area.left(), row, area.width(), line.style());
+      canvas.put(area.left(), row++, fit(line.text(), area), line.style());
+    }
+    return row;
+  }
+
+  /** The sections below each other, a blank row between them where all fit that way. */
+  private static List<Line> joined(List<List<Line>> sections, int room) {
+    int rows = sections.stream().mapToInt(List::size).sum();
+    boolean blanks = rows + sections.size() <= room;
+    List<Line> lines = new ArrayList<>();
+    for (List<Line> section : sections) {
+      if (blanks) {
+        lines.add(Line.blank());
+      }
+      lines.addAll(section);
+    }
+    return lines;
+  }
+
+  private static String fit(String text, FormPane.Area area) {
+    return text.substring(0, Math.min(text.length(), area.width()));
+  }
+}

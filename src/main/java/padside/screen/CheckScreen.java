@@ -1,0 +1,89 @@
+package padside.screen;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import padside.flight.MotorChoice;
+import padside.flight.Rocket;
+import padside.preflight.Card;
+
+/** The check over the whole width with every source, to be read and scrolled. */
+record CheckScreen(LiveCheck check, int scroll) implements Screen {
+  private static final int LEFT = 2;
+  private static final int TOP = 2;
+  private static final Binding BACK = Binding.of("<esc><f3>q", "back", "back to the card");
+  private static final Binding DOWN = Binding.of("<down>j", "down", "one line down");
+  private static final Binding UP = Binding.of("<up>k", "up", "one line up");
+  private static final Binding PAGE_DOWN = Binding.of("<pagedown> ", "", "ten lines down");
+  private static final Binding PAGE_UP = Binding.of("<pageup>", "", "ten lines up");
+  private static final Binding HOME = Binding.of("<home>", "", "to the top");
+
+  static CheckScreen of(LiveCheck check) {
+    return new CheckScreen(check, 0);
+  }
+
+  @Override
+  public Step on(Event event, World world) {
+    if (!(event instanceof Event.Pressed pressed)) {
+      return Step.stay(new CheckScreen(check.on(event), scroll));
+    }
+    if (BACK.has(pressed.key())) {
+      return Step.close();
+    }
+    return Binding.find(bindings(), pressed.key())
+        .map(binding -> Step.stay(scrolled(binding)))
+        .orElse(Step.stay(this));
+  }
+
+  private CheckScreen scrolled(Binding binding) {
+    int to =
+        binding.equals(HOME)
+            ? 0
+            : scroll
+                + (binding.equals(DOWN) ? 1 : 0)
+                - (binding.equals(UP) ? 1 : 0)
+                + (binding.equals(PAGE_DOWN) ? 10 : 0)
+                - (binding.equals(PAGE_UP) ? 10 : 0);
+    return new CheckScreen(check, Math.max(0, to));
+  }
+
+  @Override
+  public void draw(Canvas canvas, World world) {
+    int width = canvas.size().columns() - 2 * LEFT;
+    int rows = canvas.size().rows() - TOP - 2;
+    List<Line> lines = lines(width, world);
+    int first = Math.max(0, Math.min(scroll, lines.size() - rows));
+    for (int i = first; i < lines.size() && i - first < rows; i++) {
+      Line line = lines.get(i);
+      canvas.fill(LEFT, TOP + i - first, width, line.style());
+      canvas.put(LEFT, TOP + i - first, line.text(), line.style());
+    }
+    if (first + rows < lines.size()) {
+      canvas.put(LEFT, TOP + rows, "… more below", Style.LABEL);
+    }
+  }
+
+  private List<Line> lines(int width, World world) {
+    List<Line> lines = new ArrayList<>(CheckText.verdict(check, width));
+    for (List<Line> section : CheckText.whole(check, width, world.settings().units())) {
+      lines.add(Line.blank());
+      lines.addAll(section);
+    }
+    lines.add(Line.blank());
+    lines.add(Line.plain(CheckText.CAUTION));
+    return lines;
+  }
+
+  @Override
+  public String title(World world) {
+    Optional<Card> card = check.asked();
+    String rocket = card.flatMap(Card::rocket).map(Rocket::name).orElse("no rocket");
+    String motor = card.flatMap(Card::motor).map(MotorChoice::designation).orElse("no motor");
+    return "Check · " + rocket + " on " + motor;
+  }
+
+  @Override
+  public List<Binding> bindings() {
+    return List.of(BACK, DOWN, UP, PAGE_DOWN, PAGE_UP, HOME);
+  }
+}

@@ -1,0 +1,202 @@
+package padside.screen;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import padside.flight.MotorChoice;
+import padside.flight.Ruling;
+import padside.preflight.Answer;
+import padside.preflight.Card;
+import padside.units.Notations;
+import padside.units.Speed;
+import padside.units.UnitNotation;
+import padside.units.UnitSystem;
+
+/**
+ * What the check says, as lines of one width, the most important first: verdict, what speaks
+ * against it, the limits on the wind, the flight to expect.
+ */
+final class CheckText {
+  /** Told beside every answer. */
+  static final String CAUTION = "Advises only: you, the site's rules and the range officer decide.";
+
+  private static final int RULE_WIDTH = 6;
+  private static final int SPEED_WIDTH = 8;
+  private static final int LEAST_FOR_WORDS = 50;
+
+  private final LiveCheck check;
+  private final int width;
+  private final UnitSystem units;
+  private final boolean whole;
+  private List<Line> lines = new ArrayList<>();
+
+  private CheckText(LiveCheck check, int width, UnitSystem units, boolean whole) {
+    this.check = check;
+    this.width = width;
+    this.units = units;
+    this.whole = whole;
+  }
+
+  /** What a pane beside the form shows, by section: sources only where they are unconfirmed. */
+  static List<List<Line>> brief(LiveCheck check, int width, UnitSystem units) {
+    return new CheckText(check, width, units, false).sections();
+  }
+
+  /** Everything, with the source of every rule. */
+  static List<List<Line>> whole(LiveCheck check, int width, UnitSystem units) {
+    return new CheckText(check, width, units, true).sections();
+  }
+
+  /** The verdict alone on the first line, what it rests on below. */
+  static List<Line> verdict(LiveCheck check, int width) {
+    if (check.answer().isEmpty()) {
+      String word = check.asked().isEmpty() ? "" : " checking…";
+      return List.of(new Line(word, Style.UNKNOWN), new Line("", Style.UNKNOWN));
+    }
+    Answer answer = check.answer().get();
+    Ruling.Verdict verdict = answer.ruling().verdict();
+    boolean current = check.current().isPresent();
+    Style style = current ? style(verdict) : Style.UNKNOWN;
+    String word = current ? verdict.word() : "checking… out of date: " + verdict.word();
+    List<Line> lines = new ArrayList<>();
+    lines.add(new Line(" " + word, style));
+    for (String line : Paragraph.lines(behindTheWord(answer), width - 2)) {
+      lines.add(new Line(" " + line, style));
+    }
+    return lines;
+  }
+
+  static Style style(Ruling.Verdict verdict) {
+    return switch (verdict) {
+      case GO -> Style.GO;
+      case MARGINAL -> Style.MARGINAL;
+      case UNKNOWN -> Style.UNKNOWN;
+      case NO_GO -> Style.NO_GO;
+    };
+  }
+
+  /** The delay of the card asked about. */
+  static Optional<String> delay(LiveCheck check) {
+    return check.asked().flatMap(Card::motor).map(MotorChoice::delay);
+  }
+
+  private static String behindTheWord(Answer answer) {
+    String word = answer.ruling().verdict().word();
+    String headline = answer.headline().strip();
+    return headline.startsWith(word)
+        ? headline.substring(word.length()).replaceFirst("^[\\s·:]+", "")
+        : headline;
+  }
+
+  private List<List<Line>> sections() {
+    List<List<Line>> sections = new ArrayList<>();
+    check
+        .answer()
+        .ifPresent(
+            answer -> {
+              sections.add(section(() -> against(answer)));
+              sections.add(section(() -> limits(answer.ruling())));
+              answer
+                  .outlook()
+                  .map(outlook -> OutlookText.lines(outlook, delay(check), width, units))
+                  .ifPresent(sections::add);
+              sections.add(section(() -> inOrder(answer.ruling())));
+            });
+    sections.removeIf(List::isEmpty);
+    return sections;
+  }
+
+  private List<Line> section(Runnable text) {
+    lines = new ArrayList<>();
+    text.run();
+    return lines;
+  }
+
+  private void against(Answer answer) {
+    Ruling ruling = answer.ruling();
+    boolean told =
+        answer.headline().contains(ruling.reason())
+            || ruling.findings().stream().anyMatch(f -> f.sentence().contains(ruling.reason()));
+    if (!told) {
+      put("", ruling.reason(), Style.STRONG);
+    }
+    ruling.findings().stream()
+        .filter(finding -> finding.verdict() != Ruling.Verdict.GO)
+        .sorted(Comparator.comparing(Ruling.Finding::verdict).reversed())
+        .forEach(
+            finding -> {
+              put("! ", finding.verdict().word() + ": " + finding.sentence(), Style.OBJECTION);
+              source(finding.source());
+            });
+  }
+
+  private void inOrder(Ruling ruling) {
+    List<Ruling.Finding> findings =
+        ruling.findings().stream()
+            .filter(finding -> whole && finding.verdict() == Ruling.Verdict.GO)
+            .toList();
+    if (!findings.isEmpty()) {
+      lines.add(Line.strong("In order"));
+    }
+    findings.forEach(
+        finding -> {
+          put("  ", finding.sentence(), Style.PLAIN);
+          source(finding.source());
+        });
+  }
+
+  private void limits(Ruling ruling) {
+    if (!ruling.limits().isEmpty()) {
+      lines.add(Line.strong("Largest wind by rule"));
+    }
+    ruling.limits().stream()
+        .sorted(Comparator.comparing(limit -> limit.wind().metresPerSecond()))
+        .forEach(limit -> limit(limit, ruling));
+  }
+
+  private void limit(Ruling.Limit limit, Ruling ruling) {
+    UnitNotation<Speed> speed = Notations.windSpeed(units);
+    boolean binds = ruling.limit().equals(Optional.of(limit.wind()));
+    boolean warns = limit.past() == Ruling.Verdict.MARGINAL;
+    String head =
+        (binds ? "> " : "  ")
+            + pad(limit.rule(), RULE_WIDTH)
+            + padLeft(speed.showDown(limit.wind()), SPEED_WIDTH)
+            + "  ";
+    String past = warns ? "MARGINAL above" : "";
+    String words = warns ? past + ": " + limit.words() : limit.words();
+    if (binds || whole || width >= LEAST_FOR_WORDS) {
+      put(head, words, binds ? Style.STRONG : Style.PLAIN);
+    } else {
+      lines.add(Line.plain(head + (warns ? past : cut(words, width - head.length()))));
+    }
+    source(limit.source());
+  }
+
+  private void source(String source) {
+    boolean unconfirmed = source.contains("from memory") || source.contains("unconfirmed");
+    if (!source.isBlank() && (whole || unconfirmed)) {
+      put("    ", (unconfirmed ? "unconfirmed: " : "source: ") + source, Style.LABEL);
+    }
+  }
+
+  private void put(String head, String text, Style style) {
+    List<String> wrapped = Paragraph.lines(text, Math.max(8, width - head.length()));
+    for (int i = 0; i < wrapped.size(); i++) {
+      lines.add(new Line((i == 0 ? head : " ".repeat(head.length())) + wrapped.get(i), style));
+    }
+  }
+
+  private static String cut(String text, int width) {
+    return text.length() <= width ? text : text.substring(0, Math.max(0, width - 1)) + "…";
+  }
+
+  static String pad(String text, int width) {
+    return text + " ".repeat(Math.max(0, width - text.length()));
+  }
+
+  static String padLeft(String text, int width) {
+    return " ".repeat(Math.max(0, width - text.length())) + text;
+  }
+}

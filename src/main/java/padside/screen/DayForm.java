@@ -1,0 +1,68 @@
+package padside.screen;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import padside.flight.Day;
+import padside.flight.Facts;
+import padside.flight.Field;
+import padside.flight.Kind;
+import padside.flight.RecordId;
+import padside.form.Choices;
+import padside.form.Dates;
+import padside.form.Form;
+import padside.form.FormField;
+import padside.form.Texts;
+
+/** The form of a day: where and when, and what was said about it. */
+final class DayForm {
+  private DayForm() {}
+
+  /** A day of today; the list of fields is open, the last one flown at on top. */
+  static Screen create(World world) {
+    RecordForm.Sheet sheet = sheet(world);
+    Facts today = Facts.none().with(Day.DATE, DayScreen.today(world));
+    Form form = Form.of(sheet.fields(), today);
+    Form open = new Form(form.fields(), form.opened(), form.entries(), 0, 0);
+    return new RecordForm(sheet, open, Draft.ofNew(Kind.DAY, world), false);
+  }
+
+  static Screen open(Day day, World world) {
+    return RecordForm.of(sheet(world), day.id(), day.facts(), world);
+  }
+
+  private static RecordForm.Sheet sheet(World world) {
+    Choices<Boolean> yesNo =
+        new Choices<>(
+            "answer",
+            List.of(new Choices.Option<>(true, "yes", ""), new Choices.Option<>(false, "no", "")));
+    return new RecordForm.Sheet(
+        Kind.DAY,
+        "day",
+        List.of(
+            FormField.choice(Day.FIELD, "Field", fields(world), fieldHint(world)),
+            FormField.of(Day.DATE, "Date", new Dates(), "Like 2026-05-02."),
+            FormField.choice(
+                Day.PERMISSION, "Permission", yesNo, "Has the owner of the land allowed it?"),
+            FormField.choice(Day.FIRE_BAN, "Fire ban", yesNo, "Is a fire ban in force here?"),
+            FormField.of(Day.NOTE, "Note", new Texts(""), "Anything worth knowing.")));
+  }
+
+  private static String fieldHint(World world) {
+    return world.log().fields().isEmpty()
+        ? "None is described yet: leave with Esc, p adds one. Or go on without."
+        : "Enter takes the marked one; type part of its name, or pick with ↑ ↓.";
+  }
+
+  private static Choices<RecordId> fields(World world) {
+    Optional<RecordId> last = world.log().latestDay().flatMap(Day::field);
+    List<Field> fields = world.log().fields();
+    return new Choices<>(
+        "field",
+        Stream.concat(
+                fields.stream().filter(field -> last.equals(Optional.of(field.id()))),
+                fields.stream().filter(field -> !last.equals(Optional.of(field.id()))))
+            .map(field -> new Choices.Option<>(field.id(), field.name(), ""))
+            .toList());
+  }
+}

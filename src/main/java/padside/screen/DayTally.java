@@ -1,0 +1,67 @@
+package padside.screen;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import padside.flight.Flight;
+import padside.flight.OutcomeTable;
+import padside.flight.Rocket;
+import padside.units.Notations;
+
+/**
+ * What a day has come to so far.
+ *
+ * @param motors how many of each designation were fired
+ * @param malfunctions flights of which something malfunctioned
+ * @param best the flight with the highest measured altitude
+ */
+record DayTally(int flown, Map<String, Integer> motors, long malfunctions, Optional<Flight> best) {
+  static DayTally of(List<Flight> flights, World world) {
+    List<Flight> flown =
+        flights.stream().filter(flight -> flight.status() == Flight.Status.FLOWN).toList();
+    Map<String, Integer> motors = new TreeMap<>();
+    flown.forEach(flight -> flight.motor().ifPresent(m -> motors.merge(m, 1, Integer::sum)));
+    return new DayTally(
+        flown.size(),
+        motors,
+        flown.stream().filter(flight -> malfunctioned(flight, world.outcomes())).count(),
+        flown.stream()
+            .filter(flight -> flight.altitude().isPresent())
+            .max(Comparator.comparing(flight -> flight.altitude().get().metres())));
+  }
+
+  private static boolean malfunctioned(Flight flight, OutcomeTable outcomes) {
+    return outcomes.outcomes().stream()
+        .filter(outcome -> outcome.mark() == OutcomeTable.Mark.MALFUNCTION)
+        .anyMatch(outcome -> told(flight, outcome.aspect()).equals(Optional.of(outcome.code())));
+  }
+
+  private static Optional<Object> told(Flight flight, String aspect) {
+    return Optional.ofNullable(flight.facts().cells().get(aspect)).flatMap(cell -> cell.value());
+  }
+
+  /** Two lines: the counts, then the motors. */
+  List<String> lines(World world) {
+    String counts = "Flown " + flown + " · malfunctions " + malfunctions;
+    String highest = best.map(flight -> " · best " + highest(flight, world)).orElse("");
+    String fired =
+        motors.entrySet().stream()
+            .map(entry -> entry.getValue() + " × " + entry.getKey())
+            .collect(Collectors.joining(", "));
+    return List.of(counts + highest, fired.isEmpty() ? "" : "Motors used: " + fired);
+  }
+
+  private static String highest(Flight flight, World world) {
+    String altitude =
+        Notations.altitude(world.settings().units()).show(flight.altitude().orElseThrow());
+    return flight
+        .rocket()
+        .flatMap(world.log()::rocket)
+        .map(Rocket::name)
+        .map(name -> altitude + " (" + name + ")")
+        .orElse(altitude);
+  }
+}

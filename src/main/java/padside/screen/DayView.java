@@ -1,0 +1,155 @@
+package padside.screen;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import padside.flight.Day;
+import padside.flight.Flight;
+import padside.flight.Rocket;
+import padside.flight.Ruling;
+import padside.flight.Weather;
+import padside.units.Notations;
+import padside.units.UnitSystem;
+
+/** Draws the day: weather, cards, tally. */
+final class DayView {
+  private static final int LEFT = 2;
+  private static final int LIST_TOP = 5;
+
+  private static final List<ListPane.Heading> HEADINGS =
+      List.of(
+          ListPane.Heading.ofNumbers("#"),
+          ListPane.Heading.of("Rocket"),
+          ListPane.Heading.of("Motor"),
+          ListPane.Heading.of("Status"),
+          ListPane.Heading.of("Check"),
+          ListPane.Heading.ofNumbers("Altitude"),
+          ListPane.Heading.of("Outcome"));
+
+  private DayView() {}
+
+  static void draw(Canvas canvas, DayScreen screen, World world) {
+    Optional<Day> day = DayScreen.day(world);
+    if (day.isEmpty()) {
+      welcome(canvas);
+      return;
+    }
+    weather(canvas, day.get(), world);
+    canvas.put(LEFT, 2, ground(day.get()), Style.STRONG);
+    if (!day.get().date().equals(Optional.of(DayScreen.today(world)))) {
+      canvas.put(LEFT, 3, notToday(world, canvas.size().columns()), Style.OBJECTION);
+    }
+    int last = canvas.size().rows() - 3;
+    List<ListPane.Item> items = items(world);
+    if (items.isEmpty()) {
+      canvas.put(LEFT, LIST_TOP, "No card yet. n begins one.", Style.PLAIN);
+    } else {
+      int index =
+          screen.marked(world).map(flight -> DayScreen.flights(world).indexOf(flight)).orElse(0);
+      ListPane.draw(canvas, HEADINGS, items, index, new ListPane.Rows(LIST_TOP, last - 3));
+    }
+    List<String> tally = DayTally.of(DayScreen.flights(world), world).lines(world);
+    for (int i = 0; i < tally.size(); i++) {
+      canvas.put(LEFT, last - 1 + i, tally.get(i), i == 0 ? Style.STRONG : Style.PLAIN);
+    }
+  }
+
+  /** A line for each card of the day. */
+  static List<ListPane.Item> items(World world) {
+    List<Flight> flights = DayScreen.flights(world);
+    List<ListPane.Item> items = new ArrayList<>();
+    for (int i = 0; i < flights.size(); i++) {
+      items.add(item(flights.get(i), i + 1, world));
+    }
+    return items;
+  }
+
+  private static ListPane.Item item(Flight flight, int number, World world) {
+    UnitSystem units = world.settings().units();
+    String rocket =
+        flight.rocket().flatMap(world.log()::rocket).map(Rocket::name).orElse("no rocket yet");
+    // What a draft was told before it was changed is not its verdict.
+    boolean draft = flight.status() == Flight.Status.DRAFT;
+    String verdict = draft ? "" : flight.verdict().map(Ruling.Verdict::word).orElse("");
+    return new ListPane.Item(
+        flight.id(),
+        List.of(
+            Integer.toString(number),
+            rocket,
+            flight.motor().orElse(""),
+            flight.status().words(),
+            verdict,
+            flight.altitude().map(Notations.altitude(units)::show).orElse(""),
+            outcome(flight, world)));
+  }
+
+  private static String outcome(Flight flight, World world) {
+    return switch (flight.status()) {
+      case DRAFT, SCRUBBED -> "";
+      case CARD ->
+          flight
+              .facts()
+              .get(Flight.LIMIT)
+              .map(
+                  limit -> "limit " + Notations.windSpeed(world.settings().units()).showDown(limit))
+              .orElse("");
+      case FLOWN ->
+          flight.awaitsDebrief() ? "debrief waits" : world.outcomes().told(flight.facts());
+    };
+  }
+
+  private static void weather(Canvas canvas, Day day, World world) {
+    Optional<Weather> latest = world.log().latestWeather(day.id());
+    if (latest.isEmpty()) {
+      canvas.put(LEFT, 1, "No weather read yet. w reads it.", Style.OBJECTION);
+      return;
+    }
+    UnitSystem units = world.settings().units();
+    List<String> parts = new ArrayList<>();
+    parts.add(
+        latest
+            .get()
+            .wind()
+            .map(w -> "Wind " + Notations.wind(units).show(w))
+            .orElse("No wind read"));
+    latest.get().temperature().map(Notations.temperature(units)::show).ifPresent(parts::add);
+    latest.get().facts().get(Weather.SKY).ifPresent(parts::add);
+    String said = String.join(" · ", parts);
+    canvas.put(LEFT, 1, said, Style.STRONG);
+    Optional<Duration> age = Ages.since(latest.get(), world);
+    boolean old =
+        age.map(a -> a.isNegative() || a.compareTo(CardFields.WIND_KEEPS) > 0).orElse(true);
+    String when = age.map(Ages::words).map(words -> " · read " + words).orElse("");
+    canvas.put(LEFT + said.length(), 1, when, old ? Style.OBJECTION : Style.PLAIN);
+  }
+
+  private static String ground(Day day) {
+    List<String> parts = new ArrayList<>();
+    day.fireBan().filter(ban -> ban).ifPresent(ban -> parts.add("FIRE BAN"));
+    day.permission().ifPresent(given -> parts.add(given ? "Permission given" : "NO PERMISSION"));
+    day.facts().get(Day.NOTE).filter(note -> !note.isBlank()).ifPresent(parts::add);
+    return String.join(" · ", parts);
+  }
+
+  private static String notToday(World world, int columns) {
+    String today = DayWords.of(DayScreen.today(world));
+    String sentence =
+        "This is the last day, not today. No day is open for " + today + "; o opens one.";
+    return sentence.length() <= columns - 2 * LEFT
+        ? sentence
+        : "The last day, not today (" + today + "); o opens today.";
+  }
+
+  private static void welcome(Canvas canvas) {
+    int row = Paragraph.draw(canvas, 2, "No day is open yet.", Style.STRONG) + 1;
+    for (String line :
+        List.of(
+            "p  first describe the field: its edges as paced from the pad",
+            "f  then the rockets you bring",
+            "b  and what the range box holds: motors, parachutes, altimeters",
+            "o  then open the day")) {
+      canvas.put(LEFT, row++, line, Style.PLAIN);
+    }
+  }
+}

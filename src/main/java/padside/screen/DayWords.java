@@ -1,0 +1,27 @@
+package padside.screen;
+
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+import padside.flight.Day;
+import padside.flight.Field;
+import padside.flight.Logbook;
+
+/** Days as they are called. */
+final class DayWords {
+  private static final DateTimeFormatter DATE =
+      DateTimeFormatter.ofPattern("EEE d MMM uuuu", Locale.ENGLISH);
+
+  private DayWords() {}
+
+  /** Date and field: {@code Sat 2 May 2026, Mill Meadow}. */
+  static String of(Day day, Logbook book) {
+    String date = day.date().map(DayWords::of).orElse("day without a date");
+    return day.field().flatMap(book::field).map(Field::name).map(f -> date + ", " + f).orElse(date);
+  }
+
+  /** {@code Sat 2 May 2026}. */
+  static String of(LocalDate date) {
+    return DATE.format(date);
+  }
+}

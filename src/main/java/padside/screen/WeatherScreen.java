@@ -1,0 +1,62 @@
+package padside.screen;
+
+import java.util.List;
+import padside.flight.Day;
+import padside.flight.Kind;
+import padside.flight.Weather;
+import padside.form.FormField;
+import padside.form.Place;
+import padside.form.Rule;
+import padside.form.Share;
+import padside.form.Texts;
+import padside.units.Notations;
+import padside.units.UnitSystem;
+
+/** The form of a weather reading. */
+final class WeatherScreen {
+  private WeatherScreen() {}
+
+  /** A reading of now; all but the wind starts from the day's reading before. */
+  static Screen create(Day day, World world) {
+    return RecordForm.ofNew(sheet(world), CardStart.weather(day.id(), world), world);
+  }
+
+  private static RecordForm.Sheet sheet(World world) {
+    return new RecordForm.Sheet(Kind.WEATHER, "weather reading", fields(world.settings().units()));
+  }
+
+  private static List<FormField<?>> fields(UnitSystem units) {
+    return List.of(
+        new FormField<>(
+            Place.wind(),
+            "Wind",
+            Notations.wind(units),
+            Rule.none(),
+            "Mean and gust, and where it comes from: 6g9 SW, calm, B3 W."),
+        FormField.of(
+            Weather.WIND_HEIGHT,
+            "Height of reading",
+            Notations.distance(units),
+            "Of the wind meter above ground; blank is 2 m, held in the hand."),
+        FormField.of(
+            Weather.TEMPERATURE,
+            "Temperature",
+            Notations.temperature(units),
+            "Of the air in the shade, like " + Notations.temperature(units).example() + "."),
+        FormField.of(
+            Weather.PRESSURE,
+            "Station pressure",
+            Notations.pressure(units),
+            "As a barometer here shows it, NOT reduced to sea level like a forecast's. Blank: from"
+                + " the field's elevation."),
+        FormField.of(
+            Weather.HUMIDITY, "Humidity", new Share(), "Relative humidity, like 55% or 0.55."),
+        FormField.of(
+            Weather.CLOUD_BASE,
+            "Cloud base",
+            Notations.altitude(units),
+            "Above ground; blank when there is no cloud to reach."),
+        FormField.of(Weather.SKY, "Sky", new Texts(""), "In words: clear, haze, showers north."),
+        FormField.of(Weather.NOTE, "Note", new Texts(""), "Anything worth knowing."));
+  }
+}

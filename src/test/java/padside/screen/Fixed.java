@@ -1,0 +1,97 @@
+package padside.screen;
+
+import java.util.List;
+import java.util.Optional;
+import padside.flight.Ruling;
+import padside.flight.Ruling.Verdict;
+import padside.preflight.Answer;
+import padside.preflight.Card;
+import padside.preflight.Outlook;
+import padside.units.Bearing;
+import padside.units.Impulse;
+import padside.units.Length;
+import padside.units.Mass;
+import padside.units.Notations;
+import padside.units.Speed;
+import padside.units.TimeSpan;
+import padside.units.UnitSystem;
+import padside.units.Wind;
+
+/** Made-up answers of a check with a fixed limit on the wind, for the looks of screens. */
+final class Fixed {
+  /** The largest wind it lets go. */
+  static final Speed LIMIT = Speed.ofMph(13);
+
+  static final String REASON = "limit 13 mph (field edge NE 280 ft)";
+
+  private Fixed() {}
+
+  /** GO up to a fixed limit, NO-GO above, UNKNOWN without a wind or a motor. */
+  static Answer check(Card card) {
+    if (card.wind().isEmpty() || card.motor().isEmpty()) {
+      String lacks = card.motor().isEmpty() ? "no motor chosen" : "no wind entered";
+      Ruling unknown = new Ruling(Verdict.UNKNOWN, Optional.empty(), lacks, List.of(), List.of());
+      return new Answer(unknown, "UNKNOWN  " + lacks, Optional.empty());
+    }
+    Wind wind = card.wind().get();
+    boolean past = wind.tested().metresPerSecond() > LIMIT.metresPerSecond();
+    Verdict verdict = past ? Verdict.NO_GO : Verdict.GO;
+    String now =
+        Notations.wind(UnitSystem.US).show(new Wind(wind.mean(), wind.gust(), Optional.empty()));
+    return new Answer(
+        new Ruling(verdict, Optional.of(LIMIT), REASON, limits(), findings()),
+        verdict.word() + "  " + now + " · " + REASON,
+        Optional.of(outlook()));
+  }
+
+  private static List<Ruling.Limit> limits() {
+    return List.of(
+        new Ruling.Limit("code", Speed.ofMph(20), Verdict.NO_GO, "US model code", "read in a copy"),
+        new Ruling.Limit(
+            "rod",
+            Speed.ofMph(15.4),
+            Verdict.MARGINAL,
+            "rod exit 61 ft/s ÷ 4",
+            "common practice, no source"),
+        new Ruling.Limit(
+            "field", LIMIT, Verdict.NO_GO, "edge NE 280 ft", "an old leaflet, from memory"));
+  }
+
+  private static List<Ruling.Finding> findings() {
+    return List.of(
+        new Ruling.Finding("tilt", Verdict.GO, "The rod stands upright.", "read in a copy"),
+        new Ruling.Finding(
+            "delay",
+            Verdict.MARGINAL,
+            "Delay 5 fires 1.2 s late at 38 ft/s; C6-3 would suit better.",
+            "common practice, no source"));
+  }
+
+  private static Outlook outlook() {
+    return new Outlook(
+        Mass.ofOunces(4.2),
+        new Impulse(8.8),
+        7.6,
+        new Speed(18.7),
+        new Speed(92),
+        new Length(68),
+        new TimeSpan(1.86),
+        Length.ofFeet(913),
+        new TimeSpan(6.1),
+        new TimeSpan(4.24),
+        List.of(fit("3", -1.2, 11.7), fit("5", 0.8, 7.6), fit("7", 2.8, 26.9)),
+        Optional.of(
+            new Outlook.Ejection(
+                new TimeSpan(6.9), Length.ofFeet(903), new Speed(7.6), new Speed(7.6))),
+        Optional.of(new Speed(4.3)),
+        new TimeSpan(71),
+        new Bearing(45),
+        Length.ofFeet(263),
+        "thrust curve drawn from four numbers; from memory, high confidence, unverified");
+  }
+
+  private static Outlook.DelayFit fit(String delay, double error, double speed) {
+    return new Outlook.DelayFit(
+        delay, new TimeSpan(error), Length.ofFeet(880), new Speed(speed), new Speed(speed));
+  }
+}
