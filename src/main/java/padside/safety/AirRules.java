@@ -105,18 +105,27 @@ record AirRules(Basis basis) {
       return;
     }
     Speed speed = touchdown.get().speed();
-    String found = basis.shown().descent(speed);
+    double bound = advised.value().metresPerSecond();
+    String found = Bounds.beside(speed.metresPerSecond(), bound, this::descent);
     if (!touchdown.get().opened()) {
       String source = basis.code().cited(Caution.Topic.RECOVERY).orElse(advised.cited());
-      out.add("landing", Verdict.NO_GO, "nothing opens: hits the ground at " + found, source);
+      out.add(
+          "landing",
+          Verdict.NO_GO,
+          "nothing opens: hits the ground at " + descent(speed.metresPerSecond()),
+          source);
       return;
     }
-    boolean hard = Bounds.over(speed.metresPerSecond(), advised.value().metresPerSecond());
+    boolean hard = Bounds.over(speed.metresPerSecond(), bound);
     out.add(
         "landing",
         hard ? Verdict.MARGINAL : Verdict.GO,
-        "lands at " + found + ", " + basis.shown().descent(advised.value()) + " at most advised",
+        "lands at " + found + ", at most " + descent(bound) + " advised",
         advised.cited());
+  }
+
+  private String descent(double mps) {
+    return basis.shown().descent(new Speed(mps));
   }
 
   private String flightSpeed(double mps) {

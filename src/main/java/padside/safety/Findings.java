@@ -34,12 +34,12 @@ final class Findings {
   }
 
   /** NO-GO when the value is over the most. */
-  <T> void atMost(
-      String rule, double value, Sourced<T> most, DoubleFunction<String> show, double bound) {
+  void atMost(String rule, double value, Sourced<Double> most, DoubleFunction<String> show) {
+    double bound = most.value();
     add(
         rule,
         Bounds.over(value, bound) ? Verdict.NO_GO : Verdict.GO,
-        rule + " " + show.apply(value) + ", at most " + show.apply(bound),
+        rule + " " + Bounds.beside(value, bound, show) + ", at most " + show.apply(bound),
         most.cited());
   }
 
@@ -52,17 +52,19 @@ final class Findings {
       unknown(floor.rule(), floor.rule() + " is not known", floor.advised().cited());
       return;
     }
-    String found = floor.rule() + " " + show.apply(value.get());
     if (Bounds.under(value.get(), floor.least().value())) {
-      String least = ", at least " + show.apply(floor.least().value());
-      add(floor.rule(), Verdict.NO_GO, found + least, floor.least().cited());
+      double bound = floor.least().value();
+      String found = floor.rule() + " " + Bounds.beside(value.get(), bound, show);
+      String sentence = found + ", at least " + show.apply(bound);
+      add(floor.rule(), Verdict.NO_GO, sentence, floor.least().cited());
       return;
     }
-    boolean under = Bounds.under(value.get(), floor.advised().value());
+    double bound = floor.advised().value();
     add(
         floor.rule(),
-        under ? Verdict.MARGINAL : Verdict.GO,
-        found + ", " + show.apply(floor.advised().value()) + " advised",
+        Bounds.under(value.get(), bound) ? Verdict.MARGINAL : Verdict.GO,
+        "%s %s, %s advised"
+            .formatted(floor.rule(), Bounds.beside(value.get(), bound, show), show.apply(bound)),
         floor.advised().cited());
   }
 }

@@ -52,8 +52,15 @@ record GroundRules(Basis basis) {
     out.add(
         "site",
         small ? demand.past() : Verdict.GO,
-        "field " + basis.shown().distance(side.get()) + " at its smallest, " + asked,
+        "field "
+            + Bounds.beside(side.get().metres(), least.metres(), this::distance)
+            + " at its smallest, "
+            + asked,
         source);
+  }
+
+  private String distance(double metres) {
+    return basis.shown().distance(new Length(metres));
   }
 
   private void permission(Optional<Boolean> permission, Findings out) {

@@ -38,37 +38,42 @@ record MotorRules(Basis basis) {
       out.told("motor mass limit", sentence, data(motor.type()));
       return;
     }
-    double liftoffKg = craft.liftoffMass().get().kilograms();
-    boolean over = Bounds.over(liftoffKg, most.get().kilograms());
+    double kilograms = craft.liftoffMass().get().kilograms();
+    double bound = most.get().kilograms();
     out.add(
         "motor mass limit",
-        over ? Verdict.NO_GO : Verdict.GO,
+        Bounds.over(kilograms, bound) ? Verdict.NO_GO : Verdict.GO,
         "lift-off mass %s, at most %s for %s"
-            .formatted(mass(liftoffKg), mass(most.get().kilograms()), motor.designation()),
+            .formatted(
+                Bounds.beside(kilograms, bound, this::mass), mass(bound), motor.designation()),
         data(motor.type()));
   }
 
   private void mass(Case.Craft craft, Findings out) {
-    Optional<Double> liftoffKg = craft.liftoffMass().map(Mass::kilograms);
+    Optional<Mass> liftoff = craft.liftoffMass();
     basis
         .code()
         .liftoffMass()
+        .map(most -> most.map(Mass::kilograms))
         .ifPresent(
-            most -> {
-              double bound = most.value().kilograms();
-              liftoffKg.ifPresentOrElse(
-                  kg -> out.atMost("lift-off mass", kg, most, this::mass, bound),
-                  () -> out.unknown("lift-off mass", "lift-off mass is not known", most.cited()));
-            });
-    basis.code().propellantMass().ifPresent(most -> propellant(craft, most, out));
+            most ->
+                liftoff.ifPresentOrElse(
+                    mass -> out.atMost("lift-off mass", mass.kilograms(), most, this::mass),
+                    () ->
+                        out.unknown("lift-off mass", "lift-off mass is not known", most.cited())));
+    basis
+        .code()
+        .propellantMass()
+        .map(most -> most.map(Mass::kilograms))
+        .ifPresent(most -> propellant(craft, most, out));
   }
 
   /** Where the propellant is not known, the whole rocket may settle it: it weighs more. */
-  private void propellant(Case.Craft craft, Sourced<Mass> most, Findings out) {
-    double bound = most.value().kilograms();
-    Optional<Double> propellantKg = craft.propellantMass().map(Mass::kilograms);
-    if (propellantKg.isPresent()) {
-      out.atMost("propellant", propellantKg.get(), most, this::mass, bound);
+  private void propellant(Case.Craft craft, Sourced<Double> most, Findings out) {
+    double bound = most.value();
+    Optional<Mass> propellant = craft.propellantMass();
+    if (propellant.isPresent()) {
+      out.atMost("propellant", propellant.get().kilograms(), most, this::mass);
     } else if (craft.liftoffMass().filter(m -> !Bounds.over(m.kilograms(), bound)).isPresent()) {
       String sentence = "propellant at most " + mass(bound) + ": the whole rocket weighs less";
       out.told("propellant", sentence, most.cited());
@@ -81,22 +86,21 @@ record MotorRules(Basis basis) {
     basis
         .code()
         .totalImpulse()
+        .map(most -> most.map(Impulse::newtonSeconds))
         .ifPresent(
-            most -> {
-              double bound = most.value().newtonSeconds();
-              craft
-                  .totalImpulse()
-                  .ifPresentOrElse(
-                      impulse ->
-                          out.atMost(
-                              "total impulse",
-                              impulse.newtonSeconds(),
-                              most,
-                              ns -> Notations.impulse().show(new Impulse(ns)),
-                              bound),
-                      () ->
-                          out.unknown("total impulse", "total impulse is not known", most.cited()));
-            });
+            most ->
+                craft
+                    .totalImpulse()
+                    .ifPresentOrElse(
+                        impulse ->
+                            out.atMost(
+                                "total impulse",
+                                impulse.newtonSeconds(),
+                                most,
+                                ns -> Notations.impulse().show(new Impulse(ns))),
+                        () ->
+                            out.unknown(
+                                "total impulse", "total impulse is not known", most.cited())));
   }
 
   /** The larger of the code's and the house's floor. */

@@ -1,7 +1,6 @@
 package padside.safety;
 
 import java.util.Optional;
-import padside.flight.Ruling.Verdict;
 import padside.units.Angle;
 import padside.units.Impulse;
 import padside.units.Notations;
@@ -25,16 +24,11 @@ record PadRules(Basis basis) {
     Optional<Sourced<Angle>> most = basis.code().launcherAngle();
     double degrees = Math.abs(tilt.inDegrees());
     if (most.isEmpty()) {
-      String sentence = "rod " + angle(degrees) + " from vertical; no largest angle is known here";
+      String sentence = "tilt " + angle(degrees) + "; no largest angle is known here";
       out.told("tilt", sentence, basis.code().title());
       return;
     }
-    double bound = most.get().value().inDegrees();
-    out.add(
-        "tilt",
-        Bounds.over(degrees, bound) ? Verdict.NO_GO : Verdict.GO,
-        "rod " + angle(degrees) + " from vertical, at most " + angle(bound),
-        most.get().cited());
+    out.atMost("tilt", degrees, most.get().map(Angle::inDegrees), PadRules::angle);
   }
 
   private void standBack(Case.Craft craft, Findings out) {

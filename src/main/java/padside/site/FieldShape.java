@@ -106,8 +106,15 @@ public final class FieldShape {
     return new Length(reachM(landing.bearing()) - landing.distance().metres());
   }
 
-  /** The edge whose paced bearing is nearest: the one a landing out that way goes past. */
+  /**
+   * The edge whose paced bearing is nearest: the one a landing out that way goes past. A circle's
+   * only edge lies wherever one looks.
+   */
   public Field.Edge edgeToward(Bearing bearing) {
+    if (edges.size() == 1) {
+      Field.Edge round = edges.get(0);
+      return new Field.Edge(bearing, round.distance(), round.name(), round.beyond());
+    }
     return edges.stream()
         .min(Comparator.comparingDouble(edge -> Math.abs(edge.bearing().degreesTo(bearing))))
         .orElseThrow();
