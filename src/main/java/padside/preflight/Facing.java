@@ -86,7 +86,7 @@ record Facing(
   private List<String> lacks() {
     List<String> lacks = new ArrayList<>(missing);
     if (card.field().isEmpty()) {
-      lacks.add("field");
+      lacks.add(Case.FIELD);
     }
     if (card.tilt().radians() > 0 && card.tiltToward().isEmpty()) {
       lacks.add("where the rod leans toward");

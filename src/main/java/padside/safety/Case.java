@@ -18,7 +18,7 @@ import padside.units.Wind;
  * The facts of one flight card that rules are held against. What is not known is absent.
  *
  * @param missing what the card lacks besides what can be seen here, in the flier's words: {@code
- *     rod length}, {@code parachute or streamer}
+ *     rod length}, {@code recovery device}; {@link #FIELD} stands for its edges as well
  * @param further findings of others, ruled on together with those of the rules
  */
 public record Case(
@@ -28,6 +28,9 @@ public record Case(
     Sky sky,
     List<String> missing,
     List<Ruling.Finding> further) {
+
+  /** As {@link #missing} names a card without any field. */
+  public static final String FIELD = "field";
 
   /**
    * What flies.

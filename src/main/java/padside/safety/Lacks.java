@@ -10,15 +10,17 @@ record Lacks(Case flown) {
     List<String> entered = new ArrayList<>();
     note(entered, flown.sky().wind(), "wind");
     note(entered, flown.craft().motors().stream().findFirst(), "motor");
-    note(entered, flown.craft().liftoffMass(), "lift-off mass");
     entered.addAll(flown.missing());
-    note(entered, flown.ground().smallestSide(), "field edges");
+    if (!entered.contains(Case.FIELD)) {
+      note(entered, flown.ground().smallestSide(), "field edges");
+    }
     return entered.isEmpty() ? computed() : entered.stream().distinct().toList();
   }
 
   /** What follows from the entries, named only when none of those is missing. */
   private List<String> computed() {
     List<String> computed = new ArrayList<>();
+    note(computed, flown.craft().liftoffMass(), "lift-off mass");
     note(computed, flown.craft().totalImpulse(), "total impulse");
     note(computed, flown.predicted().thrustToWeight(), "thrust-to-weight");
     note(computed, flown.predicted().rodExitSpeed(), "rod-exit speed");

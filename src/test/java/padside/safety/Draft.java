@@ -61,7 +61,7 @@ final class Draft {
     return Optional.of(new Wind(Speed.ofMph(meanMph), Speed.ofMph(gustMph), Optional.empty()));
   }
 
-  private static MotorChoice motor(String designation) {
+  static MotorChoice motor(String designation) {
     try (var table = Files.newBufferedReader(Path.of("data/motors.csv"))) {
       return new MotorTable(MotorTable.read(table, "motors.csv").types())
           .choose(designation)

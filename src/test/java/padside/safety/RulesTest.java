@@ -289,11 +289,11 @@ class RulesTest {
             Case.Predicted.nothing(),
             new Case.Ground(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty()),
             new Case.Sky(Optional.empty(), Optional.empty()),
-            List.of("rod length", "motor"),
+            List.of("mass without motor", "rod length", "motor"),
             List.of());
 
     assertThat(rules("us-model").on(bare, UnitSystem.US).reason())
-        .isEqualTo("missing: wind, motor, lift-off mass, rod length, field edges");
+        .isEqualTo("missing: wind, motor, mass without motor, rod length, field edges");
   }
 
   @Test
