@@ -10,6 +10,13 @@ package padside.physics;
  */
 final class DormandPrince {
   private static final int SIZE = 6;
+
+  /** A state this near a level, in metres or metres per second, is on it. */
+  private static final double LEVEL = 1e-9;
+
+  /** Where to look for the side a step takes that starts on the level. */
+  private static final double START = 1e-3;
+
   private static final int MOST_STEPS = 200_000;
 
   private final Forces forces;
@@ -160,11 +167,14 @@ final class DormandPrince {
     return state[i] + theta * (rise + back * (start + theta * (bend + back * rest)));
   }
 
-  /** Where in the tried step a state passes {@code level}; 1 when it does not. */
+  /**
+   * Where in the tried step a state passes {@code level} for the last time; 1 when it does not. A
+   * step that starts on the level counts as starting on the other side from its end.
+   */
   double crossing(int i, double level) {
-    double low = 0;
+    double low = Math.abs(state[i] - level) < LEVEL ? START : 0;
     double high = 1;
-    double atLow = state[i] - level;
+    double atLow = within(low, i) - level;
     double atHigh = next[i] - level;
     if (atLow * atHigh >= 0) {
       return 1;
@@ -173,7 +183,7 @@ final class DormandPrince {
     for (int n = 0; n < 60 && Math.abs(high - low) > 1e-13; n++) {
       theta = low + (high - low) * atLow / (atLow - atHigh);
       double value = within(theta, i) - level;
-      if (Math.abs(value) < 1e-10) {
+      if (Math.abs(value) < LEVEL / 10) {
         return theta;
       }
       // Illinois rule: halve the weight of an end that stays.

@@ -106,6 +106,10 @@ final class Forces {
     return Math.sqrt(massKg * gravityMps2 / dragKgpm(z));
   }
 
+  double windMps(double z) {
+    return Math.sqrt(windEast * windEast + windNorth * windNorth) * windFactor(z);
+  }
+
   double windEast(double z) {
     return windEast * windFactor(z);
   }

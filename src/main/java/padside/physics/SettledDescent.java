@@ -39,10 +39,10 @@ final class SettledDescent {
     if (z < 1.5 * floorM(fall)) {
       return false;
     }
-    double trail = 1 + trail(z, fall);
-    double dx = at[3] - forces.windEast(z) * trail;
-    double dy = at[4] - forces.windNorth(z) * trail;
-    double dz = at[5] + fall;
+    double trail = trail(z, fall);
+    double dx = at[3] - forces.windEast(z) * (1 + trail);
+    double dy = at[4] - forces.windNorth(z) * (1 + trail);
+    double dz = at[5] + slowed(z, fall, trail);
     double off = Math.sqrt(dx * dx + dy * dy + dz * dz);
     return off * fall / forces.gravityMps2() < LEFT_OVER_M;
   }
@@ -58,20 +58,21 @@ final class SettledDescent {
     for (int i = 0; i < NODES.length; i++) {
       double z = Math.exp(top + half * (NODES[i] - 1));
       double fall = forces.terminalMps(z);
-      double spent = WEIGHTS[i] * half * z / fall;
-      double drift = spent * (1 + trail(z, fall));
+      double trail = trail(z, fall);
+      double spent = WEIGHTS[i] * half * z / slowed(z, fall, trail);
+      double drift = spent * (1 + trail);
       seconds += spent;
       east += drift * forces.windEast(z);
       north += drift * forces.windNorth(z);
     }
     double fall = forces.terminalMps(floor);
-    double trail = 1 + trail(floor, fall);
+    double trail = trail(floor, fall);
     state[0] = east;
     state[1] = north;
     state[2] = floor;
-    state[3] = forces.windEast(floor) * trail;
-    state[4] = forces.windNorth(floor) * trail;
-    state[5] = -fall;
+    state[3] = forces.windEast(floor) * (1 + trail);
+    state[4] = forces.windNorth(floor) * (1 + trail);
+    state[5] = -slowed(floor, fall, trail);
     return seconds;
   }
 
@@ -81,7 +82,16 @@ final class SettledDescent {
   }
 
   private double floorM(double fall) {
-    return Math.max(forces.readingHeightM(), LOWEST * fall * fall / forces.gravityMps2());
+    return Math.max(1.001 * forces.readingHeightM(), LOWEST * fall * fall / forces.gravityMps2());
+  }
+
+  /**
+   * The fall that remains when part of the airspeed is sideways: fall² sqrt(1 + s²) = terminal² for
+   * a sideways share s, to its second order.
+   */
+  private double slowed(double z, double terminal, double trail) {
+    double sideways = trail * forces.windMps(z) / terminal;
+    return terminal * (1 - sideways * sideways / 4);
   }
 
   /** Speed beyond the wind, as a share of the wind, in the power law. */

@@ -55,7 +55,7 @@ final class ReferenceFlight {
     ODEState state = rod();
     rodExitMps = norm(state.getPrimaryState(), 3);
     for (double corner : curveS) {
-      if (corner > state.getTime()) {
+      if (corner > state.getTime() && !grounded(state)) {
         state = air(state, corner);
       }
     }
@@ -102,6 +102,9 @@ final class ReferenceFlight {
             new Crossing(s -> s.getPrimaryState()[0] - trial.rodM(), s -> out[0] = true, true));
         state = integrator.integrate(new RodMotion(up), state, corner);
       }
+    }
+    if (!out[0]) {
+      state = integrator.integrate(new RodMotion(up), state, FOREVER);
     }
     double tilt = Math.toRadians(trial.tiltDeg());
     double toward = Math.toRadians(trial.tiltTowardDeg());
