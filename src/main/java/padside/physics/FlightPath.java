@@ -208,8 +208,9 @@ final class FlightPath {
 
   /** Reads from the tried step, up to {@code theta}, what it passes. */
   private void look(double theta) {
-    double until = path.timeAt(theta);
-    tracker.ifPresent(t -> t.look(path, Math.min(until, trackEnd())));
+    if (tracker.isPresent()) {
+      tracker.orElseThrow().look(path, Math.min(path.timeAt(theta), trackEnd()));
+    }
     if (!descending) {
       passage.look(path, theta, landed);
     }
