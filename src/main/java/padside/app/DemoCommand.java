@@ -1,10 +1,8 @@
 package padside.app;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import padside.flight.Fault;
-import padside.store.LogFolder;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -32,10 +30,10 @@ final class DemoCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Fault {
     Path season = root.folderOr(Folders.of(System.getenv()).demo());
-    if (!Files.exists(season)) {
-      try (LogFolder log = LogFolder.open(season, new ThisMachine())) {
-        DemoSeason.write(log);
-      }
+    if (DemoFolder.isToBeWritten(season)) {
+      spec.commandLine().getErr().println("Writing the made-up season into " + season + " …");
+      spec.commandLine().getErr().flush();
+      DemoFolder.write(season);
     }
     if (noScreens) {
       spec.commandLine().getOut().println("The made-up season is in " + season);

@@ -181,7 +181,7 @@ record CardScreen(Form form, Facts finished, Draft draft, LiveCheck check, Phase
   }
 
   private Facts answered() {
-    return CardAnswer.facts(check.current().orElseThrow()).with(Flight.STATUS, Flight.Status.CARD);
+    return check.current().orElseThrow().facts().with(Flight.STATUS, Flight.Status.CARD);
   }
 
   private boolean isDone() {

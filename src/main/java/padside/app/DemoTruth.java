@@ -1,0 +1,78 @@
+package padside.app;
+
+import java.util.Optional;
+import padside.flight.MotorChoice;
+import padside.flight.MotorType;
+import padside.flight.RecoveryDevice;
+import padside.flight.Rocket;
+import padside.preflight.Card;
+import padside.preflight.Forecasts;
+import padside.preflight.Outlook;
+import padside.units.Force;
+import padside.units.Impulse;
+
+/**
+ * What a flight really was like, where it differs from what its flier knows.
+ *
+ * @param dragCoefficient of the rocket
+ * @param impulseFactor delivered over nominal impulse
+ * @param delayFactor burned over nominal delay; empty when the charge never fires
+ * @param canopyShare how much of the recovery device opens
+ */
+record DemoTruth(
+    double dragCoefficient,
+    double impulseFactor,
+    Optional<Double> delayFactor,
+    double canopyShare) {
+
+  /** The flight as it went by the flight model. */
+  Outlook flown(Card card) {
+    Card truly =
+        new Card(
+            card.rocket().map(this::rocket),
+            card.motor().map(this::motor),
+            card.mass(),
+            card.device().map(this::device),
+            card.rod(),
+            card.tilt(),
+            card.tiltToward(),
+            card.wind(),
+            card.weather(),
+            card.day(),
+            card.field(),
+            card.openFixes());
+    return Forecasts.of(truly).outlook().orElseThrow();
+  }
+
+  /** Burnout to ejection in seconds. */
+  Optional<Double> delayS(MotorChoice motor) {
+    return delayFactor
+        .filter(factor -> motor.delaySeconds().isPresent())
+        .map(factor -> motor.delaySeconds().getAsDouble() * factor);
+  }
+
+  private Rocket rocket(Rocket known) {
+    return new Rocket(known.id(), known.facts().with(Rocket.DRAG_COEFFICIENT, dragCoefficient));
+  }
+
+  private MotorChoice motor(MotorChoice known) {
+    MotorType type = known.type();
+    Optional<Impulse> impulse =
+        type.totalImpulse().map(each -> new Impulse(each.newtonSeconds() * impulseFactor));
+    Optional<Force> peak =
+        type.facts()
+            .get(MotorType.PEAK_THRUST)
+            .map(each -> new Force(each.newtons() * impulseFactor));
+    return new MotorChoice(
+        new MotorType(
+            type.id(),
+            type.facts().with(MotorType.TOTAL_IMPULSE, impulse).with(MotorType.PEAK_THRUST, peak)),
+        delayS(known).map(String::valueOf).orElse(MotorType.PLUGGED));
+  }
+
+  private RecoveryDevice device(RecoveryDevice known) {
+    double whole = known.dragCoefficient().orElseThrow();
+    return new RecoveryDevice(
+        known.id(), known.facts().with(RecoveryDevice.DRAG_COEFFICIENT, whole * canopyShare));
+  }
+}
