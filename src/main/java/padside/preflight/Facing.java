@@ -116,7 +116,18 @@ record Facing(
     flown
         .filter(f -> f.launch().motor().curve().quality() == ThrustCurve.Quality.APPROXIMATE)
         .ifPresent(flight -> findings.add(approximate()));
+    flown
+        .filter(flight -> !flight.launch().wind().directionKnown())
+        .ifPresent(flight -> findings.add(directionless()));
     return findings;
+  }
+
+  private static Ruling.Finding directionless() {
+    return new Ruling.Finding(
+        "wind direction",
+        Ruling.Verdict.GO,
+        "the wind has no direction, so the field's limit is that of the worst one",
+        "flight model");
   }
 
   private static Ruling.Finding underPower() {

@@ -84,7 +84,7 @@ record WindLimits(Basis basis) {
                         + each.bearing().compassPoint()
                         + " "
                         + basis.shown().distance(each.distance()))
-            .orElse("landings stay inside the field");
+            .orElse("landings inside that far; not searched further");
     return new Limit(
         "field",
         limit.wind(),
