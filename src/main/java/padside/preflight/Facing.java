@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import padside.flight.Day;
+import padside.flight.Field;
 import padside.flight.Rocket;
 import padside.flight.Ruling;
 import padside.flight.Weather;
@@ -73,7 +74,10 @@ record Facing(
 
   private Case.Ground ground() {
     return new Case.Ground(
-        card.field().flatMap(FieldShape::of).map(FieldShape::smallestSide),
+        card.field()
+            .flatMap(FieldShape::of)
+            .map(FieldShape::smallestSide)
+            .or(() -> card.field().flatMap(Field::smallestSide)),
         flown.flatMap(Flown::field),
         card.day().flatMap(Day::permission),
         card.day().flatMap(Day::fireBan));
