@@ -77,10 +77,17 @@ final class Intake implements JournalFiles.Reader<SQLException> {
     files += lines > before ? 1 : 0;
   }
 
-  /** Puts in one line that was kept elsewhere; within the caller's transaction. */
-  boolean take(String raw) throws SQLException {
-    Optional<JournalLine> line = LineForm.read(raw).value();
-    return line.isPresent() && tables.take(line.get(), raw);
+  /** Takes in lines that were kept elsewhere and answers how many were new. */
+  int take(List<String> raws) throws SQLException {
+    int taken = 0;
+    database.begin();
+    for (String raw : raws) {
+      Optional<JournalLine> line = LineForm.read(raw).value();
+      taken += line.isPresent() && tables.take(line.get(), raw) ? 1 : 0;
+    }
+    tables.show();
+    database.commit();
+    return taken;
   }
 
   @Override

@@ -94,10 +94,10 @@ final class LineForm {
   private static JournalLine line(Map<?, ?> json) {
     int version = Math.toIntExact(Math.min(whole(json, "v"), Integer.MAX_VALUE));
     String run = text(json, "run");
-    if (version < 1 || !OpId.isRun(run)) {
-      throw new IllegalArgumentException("no version or run");
-    }
     OpId op = new OpId(run, whole(json, "n"));
+    if (version < 1 || OpId.read(op.toString()).isEmpty()) {
+      throw new IllegalArgumentException("version " + version + ", operation " + op);
+    }
     List<JournalLine.CellChange> changes = new ArrayList<>();
     if (version == JournalLine.VERSION && json.get("ch") instanceof List<?> list) {
       list.forEach(item -> changes.add(change((Map<?, ?>) item)));

@@ -111,7 +111,7 @@ public final class LogFolder implements FlightLog {
     try {
       if (open.isPresent()) {
         Database database = open.get().database();
-        if (headerKept) {
+        if (!LogTables.meta(database, Opening.CLEAN).equals(Optional.of("1"))) {
           LogTables.setMeta(database, Opening.CLEAN, "1");
         }
         database.close();
@@ -139,22 +139,30 @@ public final class LogFolder implements FlightLog {
     }
     log.tables().take(entry.line(), entry.raw());
     log.tables().show();
-    commit(log, append((headerKept ? "" : header.raw() + "\n") + entry.raw() + "\n"));
+    commit(log, append(log, (headerKept ? "" : header.raw() + "\n") + entry.raw() + "\n"));
     return entry.ids();
   }
 
-  private OwnJournal.End append(String text) throws Fault {
+  private OwnJournal.End append(Opening.Opened log, String text) throws Fault {
     try {
       OwnJournal.End end = journal.append(text);
       headerKept = true;
       return end;
     } catch (IOException e) {
-      discard();
+      rollback(log);
       throw new Fault(
           "log-not-kept",
           "NOT SAVED: the medium with " + folder + " refused the journal: " + reason(e) + ".",
           "Free some space or change the medium, then save again; it is still on the screen.",
           e);
+    }
+  }
+
+  private void rollback(Opening.Opened log) {
+    try {
+      log.database().rollback();
+    } catch (SQLException e) {
+      discard();
     }
   }
 

@@ -6,12 +6,7 @@ import java.util.regex.Pattern;
 
 /** Names one operation: the run of the program that wrote it and its count in that run. */
 record OpId(String run, long n) {
-  private static final Pattern RUN = Pattern.compile("[0-9a-f]{20}");
   private static final Pattern TEXT = Pattern.compile("([0-9a-f]{20})\\.([0-9]{1,15})");
-
-  static boolean isRun(String text) {
-    return RUN.matcher(text).matches();
-  }
 
   static Optional<OpId> read(String text) {
     Matcher matcher = TEXT.matcher(text);

@@ -69,7 +69,10 @@ final class Opening {
         throw e;
       }
     } catch (SQLException e) {
-      unusable = Optional.of(damage(e).orElseThrow(() -> e));
+      unusable = damage(e);
+      if (unusable.isEmpty()) {
+        throw e;
+      }
     }
     return anew(unusable.get());
   }
@@ -97,8 +100,14 @@ final class Opening {
   }
 
   /** What SQLite says of a file that is no sound database; empty for any other failure. */
-  private static Optional<String> damage(SQLException e) {
+  private Optional<String> damage(SQLException e) throws IOException, Fault {
     int code = e.getErrorCode() & 0xff;
+    if (code == SQLiteErrorCode.SQLITE_NOTADB.code && JournalFiles.in(journals).isEmpty()) {
+      throw new Fault(
+          "log-foreign",
+          "The file " + file + " is not a log, and there is no journal beside it.",
+          "Move it elsewhere to begin a new log, or name another folder.");
+    }
     boolean damaged =
         code == SQLiteErrorCode.SQLITE_CORRUPT.code
             || code == SQLiteErrorCode.SQLITE_NOTADB.code
@@ -106,15 +115,9 @@ final class Opening {
     return damaged ? Optional.of("it is damaged (" + e.getMessage() + ")") : Optional.empty();
   }
 
-  private Opened anew(String why) throws IOException, SQLException, Fault {
-    if (JournalFiles.in(journals).isEmpty()) {
-      throw new Fault(
-          "log-unreadable",
-          "The log " + file + " cannot be read: " + why + ", and there is no journal beside it.",
-          "Move the file elsewhere to begin a new log, or name another folder.");
-    }
-    Path aside = SetAside.move(folder, medium);
-    notices.add("The database was set aside in " + aside + ": " + why + ".");
+  private Opened anew(String why) throws IOException, SQLException {
+    SetAside aside = SetAside.move(folder, medium);
+    notices.add("The database was set aside in " + aside.place() + ": " + why + ".");
     medium.file(file);
     Database database = Database.open(file);
     try {
@@ -126,7 +129,8 @@ final class Opening {
     }
   }
 
-  private Opened fill(Database database, Optional<Path> aside) throws IOException, SQLException {
+  private Opened fill(Database database, Optional<SetAside> aside)
+      throws IOException, SQLException {
     LogTables tables = new LogTables(database);
     boolean bare = database.number("SELECT count(*) FROM op") == 0;
     Intake intake = new Intake(journals, database, tables);
@@ -143,7 +147,7 @@ final class Opening {
       notices.add("Taken in from the journals: " + taken.lines() + " lines the database lacked.");
     }
     if (aside.isPresent()) {
-      notices.addAll(SetAside.salvage(aside.get(), database, tables, intake));
+      notices.addAll(aside.get().salvage(intake));
     }
     database.begin();
     KindViews.refresh(database);

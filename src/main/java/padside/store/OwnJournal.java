@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 
@@ -86,6 +87,9 @@ final class OwnJournal implements AutoCloseable {
     if (open.isPresent()) {
       try (FileChannel file = open.get()) {
         file.truncate(kept);
+        if (kept == 0) {
+          Files.deleteIfExists(folder.resolve(name));
+        }
       } catch (IOException e) {
         // What stands behind the last good line is the line now written elsewhere, or torn.
       }

@@ -12,7 +12,17 @@ import java.util.stream.Stream;
 final class SetAside {
   private static final String FOLDER = "aside";
 
-  private SetAside() {}
+  /** Lines read from an old database at a time. */
+  private static final int BATCH = 500;
+
+  private record OldLine(long row, String raw) {}
+
+  private final Path place;
+  private final List<String> notices = new ArrayList<>();
+
+  private SetAside(Path place) {
+    this.place = place;
+  }
 
   /** The database and what SQLite keeps beside it. */
   static List<Path> files(Path folder) {
@@ -22,8 +32,8 @@ final class SetAside {
         .toList();
   }
 
-  /** Moves the database into a new folder of its own, which is answered. */
-  static Path move(Path folder, Medium medium) throws IOException {
+  /** Moves the database into a new folder of its own. */
+  static SetAside move(Path folder, Medium medium) throws IOException {
     Path aside = folder.resolve(FOLDER);
     int count = 1;
     while (Files.exists(aside.resolve(String.valueOf(count)))) {
@@ -36,28 +46,24 @@ final class SetAside {
     }
     medium.forceFolder(place);
     medium.forceFolder(folder);
+    return new SetAside(place);
+  }
+
+  Path place() {
     return place;
   }
 
   /**
-   * Takes the lines no journal holds out of a database set aside, as far as it can be read. A copy
-   * is read: SQLite may write to what it opens.
+   * Takes the lines no journal holds out of the database set aside, as far as it can be read, and
+   * tells what came of it. A copy is read: SQLite may write to what it opens.
    */
-  static List<String> salvage(Path aside, Database database, LogTables tables, Intake intake)
-      throws IOException, SQLException {
-    List<String> notices = new ArrayList<>();
-    Path copy = Files.createTempDirectory(aside, "reading");
+  List<String> salvage(Intake intake) throws IOException, SQLException {
+    Path copy = Files.createTempDirectory(place, "reading");
     try {
-      for (Path file : files(aside)) {
+      for (Path file : files(place)) {
         Files.copy(file, copy.resolve(file.getFileName()));
       }
-      int saved = 0;
-      database.begin();
-      for (String raw : lines(copy.resolve(Opening.DATABASE), notices)) {
-        saved += intake.take(raw) ? 1 : 0;
-      }
-      tables.show();
-      database.commit();
+      int saved = takeIn(copy.resolve(Opening.DATABASE), intake);
       if (saved > 0) {
         notices.add("Recovered from the database set aside: " + saved + " lines no journal holds.");
       }
@@ -70,18 +76,30 @@ final class SetAside {
     return notices;
   }
 
-  private static List<String> lines(Path file, List<String> notices) {
-    List<String> lines = new ArrayList<>();
+  private int takeIn(Path file, Intake intake) throws SQLException {
+    int saved = 0;
+    int read = 0;
+    List<OldLine> some = List.of();
+    do {
+      long after = some.isEmpty() ? Long.MIN_VALUE : some.get(some.size() - 1).row();
+      some = linesAfter(after, file, read);
+      read += some.size();
+      saved += intake.take(some.stream().map(OldLine::raw).toList());
+    } while (!some.isEmpty());
+    return saved;
+  }
+
+  private List<OldLine> linesAfter(long row, Path file, int read) {
     try (Database old = Database.open(file)) {
-      old.list(row -> lines.add(row.getString(1)), "SELECT raw FROM op ORDER BY rowid");
+      return old.list(
+          line -> new OldLine(line.getLong(1), line.getString(2)),
+          "SELECT rowid, raw FROM op WHERE rowid > ?1 ORDER BY rowid LIMIT ?2",
+          row,
+          BATCH);
     } catch (SQLException e) {
       notices.add(
-          "Of the database set aside "
-              + lines.size()
-              + " lines could be read, then: "
-              + e.getMessage()
-              + ".");
+          "The database set aside could be read as far as line " + read + ": " + e.getMessage());
+      return List.of();
     }
-    return lines;
   }
 }

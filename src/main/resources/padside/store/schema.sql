@@ -41,10 +41,10 @@ CREATE TABLE record (
   part INTEGER NOT NULL,         -- which of several records one operation made
   doc TEXT NOT NULL DEFAULT '{}', -- the cells that show: {"field":{"v":value,"y":typed text}}
   removed INTEGER NOT NULL DEFAULT 0, -- 1: marked as removed, and nobody edited it unseen
-  rocket ANY GENERATED ALWAYS AS (doc ->> '$.rocket.v') VIRTUAL, -- as doc has it
-  day ANY GENERATED ALWAYS AS (doc ->> '$.day.v') VIRTUAL,       -- as doc has it
-  lot ANY GENERATED ALWAYS AS (doc ->> '$.lot.v') VIRTUAL,       -- as doc has it
-  status ANY GENERATED ALWAYS AS (doc ->> '$.status.v') VIRTUAL  -- as doc has it
+  rocket ANY GENERATED ALWAYS AS (doc ->> '$.rocket.v') STORED, -- as doc has it
+  day ANY GENERATED ALWAYS AS (doc ->> '$.day.v') STORED,       -- as doc has it
+  lot ANY GENERATED ALWAYS AS (doc ->> '$.lot.v') STORED,       -- as doc has it
+  status ANY GENERATED ALWAYS AS (doc ->> '$.status.v') STORED  -- as doc has it
 ) STRICT;
 
 CREATE INDEX record_order ON record (kind, removed, t, run, part, name);
