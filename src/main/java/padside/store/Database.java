@@ -20,19 +20,23 @@ final class Database implements AutoCloseable {
     T read(ResultSet row) throws SQLException;
   }
 
-  /**
-   * The journal is the barrier that makes a save last; here NORMAL only keeps the file consistent.
-   */
-  private static final List<String> PRAGMAS =
+  /** What changes nothing in the file. */
+  private static final List<String> TO_LOOK =
       List.of(
           "locking_mode = EXCLUSIVE",
-          "journal_mode = WAL",
-          "synchronous = NORMAL",
-          "wal_autocheckpoint = 100",
-          "journal_size_limit = 4194304",
           "foreign_keys = ON",
           "trusted_schema = OFF",
           "cell_size_check = ON");
+
+  /**
+   * The journal is the barrier that makes a save last; here NORMAL only keeps the file consistent.
+   */
+  private static final List<String> TO_WRITE =
+      List.of(
+          "journal_mode = WAL",
+          "synchronous = NORMAL",
+          "wal_autocheckpoint = 100",
+          "journal_size_limit = 4194304");
 
   private static final int BUSY_MS = 3000;
 
@@ -43,20 +47,29 @@ final class Database implements AutoCloseable {
     this.connection = connection;
   }
 
-  /** Opens the file, which is made when missing, and takes it for this program alone. */
+  /** Opens the file, which is made when missing, and changes nothing in it yet. */
   static Database open(Path file) throws SQLException {
     SQLiteConfig config = new SQLiteConfig();
     config.setBusyTimeout(BUSY_MS);
     // As an address, so that no character in the path is taken for an option.
     Database database = new Database(config.createConnection("jdbc:sqlite:" + file.toUri()));
     try {
-      for (String pragma : PRAGMAS) {
-        database.script("PRAGMA " + pragma);
-      }
+      database.set(TO_LOOK);
       return database;
     } catch (SQLException e) {
       database.close();
       throw e;
+    }
+  }
+
+  /** Readies the file for writing and takes it for this program alone. */
+  void toWrite() throws SQLException {
+    set(TO_WRITE);
+  }
+
+  private void set(List<String> pragmas) throws SQLException {
+    for (String pragma : pragmas) {
+      script("PRAGMA " + pragma);
     }
   }
 

@@ -160,7 +160,8 @@ final class LineForm {
     throw new IllegalArgumentException("\"" + key + "\" is no count");
   }
 
-  private static String sum(String body) {
+  /** CRC-32C of the bytes in UTF-8, in hex. */
+  static String sum(String body) {
     CRC32C crc = new CRC32C();
     crc.update(body.getBytes(StandardCharsets.UTF_8));
     return HexFormat.of().toHexDigits((int) crc.getValue());

@@ -24,6 +24,8 @@ final class Opening {
   /** A database closed in order is checked through at every start up to this size. */
   private static final long ALWAYS_CHECKED_BYTES = 32L << 20;
 
+  private static final long SMALLEST_DATABASE_BYTES = 512;
+
   private final Path folder;
   private final Path file;
   private final Path journals;
@@ -50,19 +52,23 @@ final class Opening {
    * @param doubted true to check it through whatever its size
    */
   Opened open(boolean doubted) throws IOException, SQLException, Fault {
-    boolean missing = !Files.exists(file);
-    if (missing && !SetAside.files(folder).isEmpty()) {
+    if (!Files.exists(file) && !SetAside.files(folder).isEmpty()) {
       SetAside.move(folder, medium); // a WAL without its database
     }
     medium.file(file);
-    Optional<String> unusable = Optional.empty();
+    long bytes = Files.size(file);
+    if (bytes > 0 && bytes < SMALLEST_DATABASE_BYTES) {
+      return anew(noDatabase("it is " + bytes + " bytes long"));
+    }
+    String unusable;
     try {
       Database database = Database.open(file);
       try {
-        unusable = unusable(database, doubted);
-        if (unusable.isEmpty()) {
+        Optional<String> found = unusable(database, doubted);
+        if (found.isEmpty()) {
           return fill(database, Optional.empty());
         }
+        unusable = found.get();
         database.close();
       } catch (SQLException | IOException | Fault | RuntimeException e) {
         closeQuietly(database);
@@ -70,18 +76,20 @@ final class Opening {
       }
     } catch (SQLException e) {
       unusable = damage(e);
-      if (unusable.isEmpty()) {
-        throw e;
-      }
     }
-    return anew(unusable.get());
+    return anew(unusable);
   }
 
   private Optional<String> unusable(Database database, boolean doubted) throws SQLException, Fault {
-    switch (Schema.look(database, file)) {
+    Schema.Found found = Schema.look(database, file);
+    database.toWrite();
+    switch (found) {
       case EMPTY -> Schema.make(database);
       case OLDER -> {
         return Optional.of("it is of an older version");
+      }
+      case DAMAGED -> {
+        return Optional.of("it is damaged (header or tables are not those it was made with)");
       }
       case CURRENT -> {
         if (doubted || small() || !LogTables.meta(database, CLEAN).equals(Optional.of("1"))) {
@@ -99,20 +107,27 @@ final class Opening {
     return file.toFile().length() <= ALWAYS_CHECKED_BYTES;
   }
 
-  /** What SQLite says of a file that is no sound database; empty for any other failure. */
-  private Optional<String> damage(SQLException e) throws IOException, Fault {
+  /** What SQLite says of a file that is no sound log; any other failure is passed on. */
+  private String damage(SQLException e) throws IOException, SQLException, Fault {
     int code = e.getErrorCode() & 0xff;
-    if (code == SQLiteErrorCode.SQLITE_NOTADB.code && JournalFiles.in(journals).isEmpty()) {
+    if (code == SQLiteErrorCode.SQLITE_NOTADB.code) {
+      return noDatabase(e.getMessage());
+    }
+    if (code == SQLiteErrorCode.SQLITE_CORRUPT.code || code == SQLiteErrorCode.SQLITE_ERROR.code) {
+      return "it is damaged (" + e.getMessage() + ")";
+    }
+    throw e;
+  }
+
+  /** Where there are journals it was the log's once; where there are none it is somebody's. */
+  private String noDatabase(String seen) throws IOException, Fault {
+    if (JournalFiles.in(journals).isEmpty()) {
       throw new Fault(
           "log-foreign",
           "The file " + file + " is not a log, and there is no journal beside it.",
           "Move it elsewhere to begin a new log, or name another folder.");
     }
-    boolean damaged =
-        code == SQLiteErrorCode.SQLITE_CORRUPT.code
-            || code == SQLiteErrorCode.SQLITE_NOTADB.code
-            || code == SQLiteErrorCode.SQLITE_ERROR.code; // its tables are not those expected
-    return damaged ? Optional.of("it is damaged (" + e.getMessage() + ")") : Optional.empty();
+    return "it is damaged (" + seen + ")";
   }
 
   private Opened anew(String why) throws IOException, SQLException {
@@ -121,6 +136,7 @@ final class Opening {
     medium.file(file);
     Database database = Database.open(file);
     try {
+      database.toWrite();
       Schema.make(database);
       return fill(database, Optional.of(aside));
     } catch (SQLException | IOException | RuntimeException e) {

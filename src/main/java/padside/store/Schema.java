@@ -18,11 +18,18 @@ final class Schema {
   /** Version of the tables; those of an older one are built anew from the lines. */
   static final int VERSION = 1;
 
+  /** Meta key: a sum over the tables as they were made. */
+  private static final String TABLES = "tables";
+
+  /** Meta key: the version of the tables. */
+  private static final String MADE_BY = "version";
+
   /** What was found in a file. */
   enum Found {
     EMPTY,
     CURRENT,
-    OLDER
+    OLDER,
+    DAMAGED
   }
 
   private Schema() {}
@@ -31,30 +38,48 @@ final class Schema {
   static Found look(Database database, Path file) throws SQLException, Fault {
     long application = database.number("PRAGMA application_id");
     long version = database.number("PRAGMA user_version");
-    if (application == 0
-        && version == 0
-        && database.number("SELECT count(*) FROM sqlite_schema") == 0) {
+    if (database.number("SELECT count(*) FROM sqlite_schema") == 0
+        && application == 0
+        && version == 0) {
       return Found.EMPTY;
     }
+    if (isOfThisVersion(database)) {
+      boolean marked = application == APPLICATION_ID && version == VERSION;
+      return marked && whole(database) ? Found.CURRENT : Found.DAMAGED;
+    }
     if (application != APPLICATION_ID) {
-      throw new Fault(
-          "log-foreign",
-          "The file " + file + " belongs to another program (application id " + application + ").",
-          "Move it elsewhere, or name another folder for the log.");
+      throw foreign(file, application);
     }
     if (version > VERSION) {
-      throw new Fault(
-          "log-newer",
-          "The log "
-              + file
-              + " was made by a newer Padside (log version "
-              + version
-              + ", this one knows "
-              + VERSION
-              + ").",
-          "Update Padside on this machine, or name another folder for the log.");
+      throw newer(file, version);
     }
-    return version < VERSION ? Found.OLDER : Found.CURRENT;
+    return version < VERSION ? Found.OLDER : Found.DAMAGED;
+  }
+
+  private static Fault foreign(Path file, long application) {
+    return new Fault(
+        "log-foreign",
+        "The file " + file + " belongs to another program (application id " + application + ").",
+        "Move it elsewhere, or name another folder for the log.");
+  }
+
+  private static Fault newer(Path file, long version) {
+    return new Fault(
+        "log-newer",
+        "The log "
+            + file
+            + " was made by a newer Padside (log version "
+            + version
+            + ", this one knows "
+            + VERSION
+            + ").",
+        "Update Padside on this machine, or name another folder for the log.");
+  }
+
+  /** What the tables themselves say: a damaged file header must not pass for a newer version. */
+  private static boolean isOfThisVersion(Database database) throws SQLException {
+    return database.number("SELECT count(*) FROM sqlite_schema WHERE name = 'meta'") == 1
+        && LogTables.meta(database, MADE_BY).equals(Optional.of(String.valueOf(VERSION)));
   }
 
   /** Makes the tables in an empty file. */
@@ -64,7 +89,23 @@ final class Schema {
     database.script("PRAGMA user_version = " + VERSION);
     database.script(text());
     KindViews.refresh(database);
+    LogTables.setMeta(database, MADE_BY, String.valueOf(VERSION));
+    LogTables.setMeta(database, TABLES, tables(database));
     database.commit();
+  }
+
+  /** True when tables and indexes are those the file was made with. */
+  private static boolean whole(Database database) throws SQLException {
+    return LogTables.meta(database, TABLES).equals(Optional.of(tables(database)));
+  }
+
+  private static String tables(Database database) throws SQLException {
+    return LineForm.sum(
+        String.join(
+            "\n",
+            database.list(
+                row -> row.getString(1) + row.getString(2),
+                "SELECT name, sql FROM sqlite_schema WHERE type <> 'view' ORDER BY name")));
   }
 
   /** The first fault SQLite finds in the file, by its thorough check. */

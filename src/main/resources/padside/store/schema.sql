@@ -1,7 +1,7 @@
 -- The tables of a log. Everything is built from the lines in op, which are those of the journals.
 
 CREATE TABLE meta (
-  key TEXT NOT NULL PRIMARY KEY, -- what is told: device, before, clean, views
+  key TEXT NOT NULL PRIMARY KEY, -- what is told: device, before, clean, tables, version, views
   value TEXT NOT NULL            -- what it is
 ) STRICT, WITHOUT ROWID;
 
