@@ -107,13 +107,24 @@ record RecordForm(Sheet sheet, Form form, Draft draft, boolean leaving) implemen
       return new Draft.Kept(draft, List.of());
     }
     String label = (draft.record().isEmpty() ? "add " : "change ") + sheet.noun();
-    return draft.keep(label, now.opened().with(now.facts()));
+    return draft.keep(label, toKeep(now));
+  }
+
+  /** What a new record starts with, or what is kept of an old one, and over it what was touched. */
+  private Facts toKeep(Form now) {
+    return (draft.record().isEmpty() ? now.opened() : draft.sent()).with(now.touchedFacts());
   }
 
   @Override
   public void draw(Canvas canvas, World world) {
+    drawFrom(2, canvas);
+  }
+
+  /** Draws from a row down, for screens that tell something above. */
+  void drawFrom(int top, Canvas canvas) {
     Size size = canvas.size();
-    FormPane.draw(canvas, form, new FormPane.Area(1, 2, size.columns() - 3, size.rows() - 5));
+    FormPane.draw(
+        canvas, form, new FormPane.Area(1, top, size.columns() - 3, size.rows() - 3 - top));
     String state = state();
     canvas.put(size.columns() - state.length() - 2, size.rows() - 2, state, Style.PLAIN);
   }
@@ -122,7 +133,7 @@ record RecordForm(Sheet sheet, Form form, Draft draft, boolean leaving) implemen
     if (!form.touched()) {
       return "";
     }
-    boolean all = draft.allKept(form.opened().with(form.facts()));
+    boolean all = draft.allKept(toKeep(form));
     return all ? "all kept" : draft.allKept() ? "kept when you go on" : "keeping …";
   }
 

@@ -1,0 +1,98 @@
+package padside.screen;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import padside.flight.Flight;
+import padside.flight.RecordId;
+
+/**
+ * Everything kept about one flight: its card, the check as it stood, prediction beside measurement,
+ * outcome.
+ *
+ * @param first the first line shown
+ */
+record FlightScreen(RecordId id, int first) implements Screen {
+  private static final int LABEL_COLUMN = 2;
+  private static final int TEXT_COLUMN = 20;
+  private static final int PAGE = 10;
+
+  private static final Binding DEBRIEF =
+      Binding.of("d<enter>", "debrief", "tell what came of the flight, or correct it");
+  private static final Binding BACK = Binding.of("<esc>", "back", "back to the screen before");
+  private static final Binding DOWN = Binding.of("<down><pagedown>", "", "further down");
+  private static final Binding UP = Binding.of("<up><pageup><home>", "", "further up");
+
+  static FlightScreen of(RecordId id) {
+    return new FlightScreen(id, 0);
+  }
+
+  @Override
+  public Step on(Event event, World world) {
+    if (!(event instanceof Event.Pressed pressed)) {
+      return Step.stay(this);
+    }
+    Key key = pressed.key();
+    if (BACK.has(key)) {
+      return Step.close();
+    }
+    if (DEBRIEF.has(key)) {
+      return flight(world)
+          .map(flight -> Step.stay(this).open(DebriefScreen.open(flight, world)))
+          .orElse(Step.stay(this));
+    }
+    return Step.stay(new FlightScreen(id, Math.max(0, scrolled(key, world))));
+  }
+
+  private int scrolled(Key key, World world) {
+    int last = flight(world).map(flight -> FlightFacts.of(flight, world).size() - 1).orElse(0);
+    return switch (key.name()) {
+      case "<down>" -> Math.min(last, first + 1);
+      case "<pagedown>" -> Math.min(last, first + PAGE);
+      case "<up>" -> first - 1;
+      case "<pageup>" -> first - PAGE;
+      case "<home>" -> 0;
+      default -> first;
+    };
+  }
+
+  private Optional<Flight> flight(World world) {
+    return world.log().flight(id);
+  }
+
+  @Override
+  public void draw(Canvas canvas, World world) {
+    List<FlightFacts.Fact> facts =
+        flight(world).map(flight -> FlightFacts.of(flight, world)).orElse(List.of());
+    int width = canvas.size().columns() - TEXT_COLUMN - 2;
+    int row = 2;
+    int end = canvas.size().rows() - 2;
+    for (FlightFacts.Fact fact : facts.subList(Math.min(first, facts.size()), facts.size())) {
+      List<String> lines = new ArrayList<>(Paragraph.lines(fact.text(), width));
+      if (row < end) {
+        canvas.put(LABEL_COLUMN, row, fact.label(), fact.heading() ? Style.STRONG : Style.LABEL);
+      }
+      for (String line : lines) {
+        if (row < end) {
+          canvas.put(TEXT_COLUMN, row, line, Style.PLAIN);
+        }
+        row++;
+      }
+    }
+    if (row > end) {
+      canvas.put(LABEL_COLUMN, end, "more below", Style.PLAIN);
+    }
+  }
+
+  @Override
+  public String title(World world) {
+    return flight(world)
+        .map(flight -> FlightText.date(flight, world) + " " + FlightText.name(flight, world))
+        .orElse("A removed flight");
+  }
+
+  @Override
+  public List<Binding> bindings() {
+    return List.of(DEBRIEF, BACK, DOWN, UP);
+  }
+}

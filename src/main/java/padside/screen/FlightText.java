@@ -1,0 +1,87 @@
+package padside.screen;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import padside.flight.Day;
+import padside.flight.Flight;
+import padside.flight.Rocket;
+import padside.flight.Ruling;
+import padside.units.Bearing;
+import padside.units.Length;
+import padside.units.Notations;
+import padside.units.UnitSystem;
+
+/** A flight told in a line. */
+final class FlightText {
+  private FlightText() {}
+
+  /** {@code Skylark on C6-5}. */
+  static String name(Flight flight, World world) {
+    return rocket(flight, world) + flight.motor().map(motor -> " on " + motor).orElse("");
+  }
+
+  static String rocket(Flight flight, World world) {
+    return flight
+        .rocket()
+        .map(id -> world.log().rocket(id).map(Rocket::name).orElse("a removed rocket"))
+        .orElse("no rocket named");
+  }
+
+  static String date(Flight flight, World world) {
+    return flight
+        .day()
+        .flatMap(world.log()::day)
+        .flatMap(Day::date)
+        .map(LocalDate::toString)
+        .orElse("no date");
+  }
+
+  /** What came of it, or how far it has come. */
+  static String outcome(Flight flight, World world) {
+    if (flight.status() != Flight.Status.FLOWN) {
+      return flight.status().words();
+    }
+    return flight.awaitsDebrief() ? "awaits debrief" : world.outcomes().told(flight.facts());
+  }
+
+  static String verdict(Flight flight) {
+    return flight.verdict().map(Ruling.Verdict::word).orElse("");
+  }
+
+  /** Date and prediction, above the debrief. */
+  static String predicted(Flight flight, World world) {
+    UnitSystem units = world.settings().units();
+    List<String> parts = new ArrayList<>();
+    flight
+        .facts()
+        .get(Flight.PREDICTED_APOGEE)
+        .ifPresent(apogee -> parts.add("apogee " + Notations.altitude(units).show(apogee)));
+    flight
+        .facts()
+        .get(Flight.PREDICTED_BEST_DELAY)
+        .ifPresent(delay -> parts.add("best delay " + Notations.timeSpan().show(delay)));
+    landing(
+            flight.facts().get(Flight.PREDICTED_BEARING),
+            flight.facts().get(Flight.PREDICTED_DISTANCE),
+            units)
+        .ifPresent(place -> parts.add("landing " + place));
+    String all = parts.isEmpty() ? "nothing predicted" : "predicted " + String.join(", ", parts);
+    return date(flight, world) + " · " + all;
+  }
+
+  /** {@code 45° NE 140 ft}: from the pad, as far as known. */
+  static Optional<String> landing(
+      Optional<Bearing> bearing, Optional<Length> distance, UnitSystem units) {
+    String text =
+        Stream.of(
+                bearing.map(Notations.bearing()::show),
+                distance.map(Notations.distance(units)::show))
+            .flatMap(Optional::stream)
+            .collect(Collectors.joining(" "));
+    return text.isEmpty() ? Optional.empty() : Optional.of(text);
+  }
+}

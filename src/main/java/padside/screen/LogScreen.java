@@ -1,0 +1,78 @@
+package padside.screen;
+
+import java.util.List;
+import java.util.Optional;
+import padside.flight.Flight;
+import padside.flight.RecordId;
+import padside.units.Notations;
+
+/** Every flight, the newest first. */
+record LogScreen() implements Shelf {
+  private static final Binding DETAILS =
+      Binding.of("v", "view", "everything kept about the flight, whatever its state");
+
+  static RecordList open(World world) {
+    return RecordList.of(new LogScreen(), world);
+  }
+
+  @Override
+  public String title(World world) {
+    return "Log";
+  }
+
+  @Override
+  public List<ListPane.Heading> headings(World world) {
+    return List.of(
+        ListPane.Heading.of("Date"),
+        ListPane.Heading.of("Rocket"),
+        ListPane.Heading.of("Motor"),
+        ListPane.Heading.of("Check"),
+        ListPane.Heading.ofNumbers("Altitude"),
+        ListPane.Heading.of("Outcome"));
+  }
+
+  @Override
+  public List<ListPane.Item> items(World world) {
+    return world.log().flights().stream().map(flight -> item(flight, world)).toList();
+  }
+
+  private static ListPane.Item item(Flight flight, World world) {
+    return new ListPane.Item(
+        flight.id(),
+        List.of(
+            FlightText.date(flight, world),
+            FlightText.rocket(flight, world),
+            flight.motor().orElse("?"),
+            FlightText.verdict(flight),
+            flight.altitude().map(Notations.altitude(world.settings().units())::show).orElse(""),
+            FlightText.outcome(flight, world)));
+  }
+
+  @Override
+  public String empty() {
+    return "No flights yet. A flight begins with its card, on the Day screen.";
+  }
+
+  /** A flight that waits for its debrief opens into it, any other into all that is known of it. */
+  @Override
+  public Screen open(RecordId id, World world) {
+    return world
+        .log()
+        .flight(id)
+        .filter(Flight::awaitsDebrief)
+        .<Screen>map(flight -> DebriefScreen.open(flight, world))
+        .orElse(FlightScreen.of(id));
+  }
+
+  @Override
+  public List<Binding> ownBindings() {
+    return List.of(DETAILS);
+  }
+
+  @Override
+  public Optional<Step> press(Key key, RecordList list, World world) {
+    return list.current(world)
+        .filter(id -> DETAILS.has(key))
+        .map(id -> list.opening(FlightScreen.of(id), world));
+  }
+}
