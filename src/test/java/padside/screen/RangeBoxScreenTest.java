@@ -93,11 +93,11 @@ class RangeBoxScreenTest {
 
   @Test
   void a_motor_not_in_the_table_is_told_and_kept_as_typed() {
-    desk.press("nF15-6");
+    desk.press("nF19-6");
     Golden.holds("box-lot-unknown", desk.frame());
     desk.press("<esc>");
 
-    assertThat(desk.frame()).contains("> F15-6");
+    assertThat(desk.frame()).contains("> F19-6");
     assertThat(desk.book().lots().get(2).facts().get(Lot.MOTOR)).isEmpty();
   }
 
@@ -156,8 +156,8 @@ class RangeBoxScreenTest {
 
   @Test
   void a_new_motor_type_is_at_once_on_sale() {
-    desk.press("tnF15<tab>F<tab>29<tab>4;6;8<tab>49.6<f2><esc>nF15-6<f2>");
+    desk.press("tnF19<tab>F<tab>29<tab>4;6;8<tab>49.6<f2><esc>nF19-6<f2>");
 
-    assertThat(desk.book().lots().get(2).motor()).isEqualTo("F15-6");
+    assertThat(desk.book().lots().get(2).motor()).isEqualTo("F19-6");
   }
 }

@@ -138,7 +138,11 @@ class RecordFormTest {
           .accepted()
           .touchedFacts()
           .cells()
-          .forEach((name, cell) -> assertThat(kept.cells().get(name)).as(about).isEqualTo(cell));
+          .forEach(
+              (name, cell) ->
+                  assertThat(kept.cells().getOrDefault(name, Facts.Cell.emptied()))
+                      .as(about)
+                      .isEqualTo(cell));
       assertThat(one.list(Kind.ROCKET)).as(about).hasSize(1);
     }
   }
