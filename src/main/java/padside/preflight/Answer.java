@@ -1,5 +1,6 @@
 package padside.preflight;
 
+import java.util.List;
 import java.util.Optional;
 import padside.flight.Column;
 import padside.flight.Facts;
@@ -13,21 +14,36 @@ import padside.flight.Ruling;
  * @param outlook the flight as predicted; absent while something it needs is missing
  */
 public record Answer(Ruling ruling, String headline, Optional<Outlook> outlook) {
+  private static final List<Column<?>> COLUMNS =
+      List.of(
+          Flight.VERDICT,
+          Flight.REASON,
+          Flight.LIMIT,
+          Flight.PREDICTED_APOGEE,
+          Flight.PREDICTED_BEST_DELAY,
+          Flight.PREDICTED_DESCENT,
+          Flight.PREDICTED_BEARING,
+          Flight.PREDICTED_DISTANCE);
+
   /** What of it is stored with the card; columns it has nothing for are emptied. */
   public Facts facts() {
     Facts facts =
-        Facts.none().with(Flight.VERDICT, ruling.verdict()).with(Flight.REASON, ruling.reason());
-    facts = put(facts, Flight.LIMIT, ruling.limit());
-    facts = put(facts, Flight.PREDICTED_APOGEE, outlook.map(Outlook::apogee));
-    facts = put(facts, Flight.PREDICTED_BEST_DELAY, outlook.map(Outlook::bestDelay));
-    facts = put(facts, Flight.PREDICTED_DESCENT, outlook.flatMap(Outlook::descentRate));
-    facts = put(facts, Flight.PREDICTED_BEARING, outlook.map(Outlook::landingBearing));
-    return put(facts, Flight.PREDICTED_DISTANCE, outlook.map(Outlook::landingDistance));
+        noFacts().with(Flight.VERDICT, ruling.verdict()).with(Flight.REASON, ruling.reason());
+    return facts
+        .with(Flight.LIMIT, ruling.limit())
+        .with(Flight.PREDICTED_APOGEE, outlook.map(Outlook::apogee))
+        .with(Flight.PREDICTED_BEST_DELAY, outlook.map(Outlook::bestDelay))
+        .with(Flight.PREDICTED_DESCENT, outlook.flatMap(Outlook::descentRate))
+        .with(Flight.PREDICTED_BEARING, outlook.map(Outlook::landingBearing))
+        .with(Flight.PREDICTED_DISTANCE, outlook.map(Outlook::landingDistance));
   }
 
-  private static <T> Facts put(Facts facts, Column<T> column, Optional<T> value) {
-    return value
-        .map(present -> facts.with(column, present))
-        .orElse(facts.with(column.name(), Facts.Cell.emptied()));
+  /** What a draft stores: no answer, whatever it was told before it changed. */
+  public static Facts noFacts() {
+    Facts none = Facts.none();
+    for (Column<?> column : COLUMNS) {
+      none = none.with(column.name(), Facts.Cell.emptied());
+    }
+    return none;
   }
 }

@@ -29,7 +29,7 @@ record AgainstScreen(Flight flight, Form form, Optional<Ticket> sent) implements
     if (event instanceof Event.Saved saved && sent.equals(Optional.of(saved.ticket()))) {
       RecordId id = flight.id();
       Flight flown = world.log().flight(id).orElse(flight);
-      return Step.close().open(CardScreen.open(flown, world));
+      return Step.close().open(DebriefScreen.open(flown, world));
     }
     if (event instanceof Event.NotSaved failed && sent.equals(Optional.of(failed.ticket()))) {
       return Step.stay(new AgainstScreen(flight, form, Optional.empty()));

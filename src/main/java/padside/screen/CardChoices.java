@@ -152,7 +152,7 @@ final class CardChoices {
     }
     return book.lastFlight(rocket.id())
         .flatMap(Flight::motor)
-        .map(motor -> "last on " + motor)
+        .map(motor -> "last " + motor)
         .orElse("not flown yet");
   }
 

@@ -9,6 +9,7 @@ import padside.flight.RecordId;
 import padside.form.Entry;
 import padside.form.Form;
 import padside.form.FormField;
+import padside.preflight.Answer;
 
 /**
  * How the fields of a card hang together: a rocket brings its set-up, a motor its lot.
@@ -36,8 +37,12 @@ final class CardForm {
    */
   static Facts facts(Form form) {
     Facts facts = form.opened().with(form.facts());
+    return form.touched() ? asDraft(facts) : facts;
+  }
+
+  private static Facts asDraft(Facts facts) {
     boolean kept = facts.get(Flight.STATUS).equals(Optional.of(Flight.Status.CARD));
-    return kept && form.touched() ? facts.with(Flight.STATUS, Flight.Status.DRAFT) : facts;
+    return kept ? facts.with(Answer.noFacts()).with(Flight.STATUS, Flight.Status.DRAFT) : facts;
   }
 
   /** The form after a field was left: what hangs on a changed rocket or motor changes with it. */
@@ -59,9 +64,7 @@ final class CardForm {
     if (form.text(CardFields.WIND).isBlank()) {
       facts = facts.with(CardStart.wind(facts, world));
     }
-    if (facts.get(Flight.STATUS).equals(Optional.of(Flight.Status.CARD))) {
-      facts = facts.with(Flight.STATUS, Flight.Status.DRAFT);
-    }
+    facts = asDraft(facts);
     List<FormField<?>> fields = CardFields.of(facts, world);
     Form fresh = Form.of(fields, facts);
     List<Entry> entries = new ArrayList<>();

@@ -203,7 +203,18 @@ record CardScreen(Form form, Facts finished, Draft draft, LiveCheck check, Phase
   @Override
   public String title(World world) {
     Optional<Day> day = finished.get(Flight.DAY).flatMap(world.log()::day);
-    return "Card" + day.map(each -> " · " + DayWords.of(each, world.log())).orElse("");
+    return "Card "
+        + number(world)
+        + day.map(each -> " · " + DayWords.of(each, world.log())).orElse("");
+  }
+
+  /** Its place in the day's order; a new card comes behind the others. */
+  private int number(World world) {
+    List<RecordId> ids =
+        finished.get(Flight.DAY).map(world.log()::flightsOf).orElse(List.of()).stream()
+            .map(Flight::id)
+            .toList();
+    return draft.record().filter(ids::contains).map(ids::indexOf).orElse(ids.size()) + 1;
   }
 
   @Override

@@ -52,9 +52,8 @@ final class CardView {
     return card.check()
         .answer()
         .flatMap(Answer::outlook)
-        .map(
-            outlook ->
-                OutlookText.brief(outlook, CheckText.delay(card.check()), world.settings().units()))
+        .map(outlook -> new OutlookText(card.check(), outlook, 0, world.settings().units()))
+        .map(OutlookText::brief)
         .orElse("");
   }
 }

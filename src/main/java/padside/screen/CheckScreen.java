@@ -12,8 +12,8 @@ record CheckScreen(LiveCheck check, int scroll) implements Screen {
   private static final int LEFT = 2;
   private static final int TOP = 2;
   private static final Binding BACK = Binding.of("<esc><f3>q", "back", "back to the card");
-  private static final Binding DOWN = Binding.of("<down>j", "down", "one line down");
-  private static final Binding UP = Binding.of("<up>k", "up", "one line up");
+  private static final Binding DOWN = Binding.of("<down>j", "scroll", "one line down");
+  private static final Binding UP = Binding.of("<up>k", "", "one line up");
   private static final Binding PAGE_DOWN = Binding.of("<pagedown> ", "", "ten lines down");
   private static final Binding PAGE_UP = Binding.of("<pageup>", "", "ten lines up");
   private static final Binding HOME = Binding.of("<home>", "", "to the top");
@@ -31,11 +31,11 @@ record CheckScreen(LiveCheck check, int scroll) implements Screen {
       return Step.close();
     }
     return Binding.find(bindings(), pressed.key())
-        .map(binding -> Step.stay(scrolled(binding)))
+        .map(binding -> Step.stay(scrolled(binding, world)))
         .orElse(Step.stay(this));
   }
 
-  private CheckScreen scrolled(Binding binding) {
+  private CheckScreen scrolled(Binding binding, World world) {
     int to =
         binding.equals(HOME)
             ? 0
@@ -44,13 +44,15 @@ record CheckScreen(LiveCheck check, int scroll) implements Screen {
                 - (binding.equals(UP) ? 1 : 0)
                 + (binding.equals(PAGE_DOWN) ? 10 : 0)
                 - (binding.equals(PAGE_UP) ? 10 : 0);
-    return new CheckScreen(check, Math.max(0, to));
+    int width = Size.SMALLEST.columns() - 2 * LEFT;
+    int last = lines(width, world).size() - rows(Size.SMALLEST);
+    return new CheckScreen(check, Math.max(0, Math.min(to, last)));
   }
 
   @Override
   public void draw(Canvas canvas, World world) {
     int width = canvas.size().columns() - 2 * LEFT;
-    int rows = canvas.size().rows() - TOP - 2;
+    int rows = rows(canvas.size());
     List<Line> lines = lines(width, world);
     int first = Math.max(0, Math.min(scroll, lines.size() - rows));
     for (int i = first; i < lines.size() && i - first < rows; i++) {
@@ -61,6 +63,10 @@ record CheckScreen(LiveCheck check, int scroll) implements Screen {
     if (first + rows < lines.size()) {
       canvas.put(LEFT, TOP + rows, "… more below", Style.LABEL);
     }
+  }
+
+  private static int rows(Size size) {
+    return size.rows() - TOP - 2;
   }
 
   private List<Line> lines(int width, World world) {

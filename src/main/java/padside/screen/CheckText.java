@@ -4,10 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import padside.flight.MotorChoice;
 import padside.flight.Ruling;
 import padside.preflight.Answer;
-import padside.preflight.Card;
 import padside.units.Notations;
 import padside.units.Speed;
 import padside.units.UnitNotation;
@@ -76,11 +74,6 @@ final class CheckText {
     };
   }
 
-  /** The delay of the card asked about. */
-  static Optional<String> delay(LiveCheck check) {
-    return check.asked().flatMap(Card::motor).map(MotorChoice::delay);
-  }
-
   private static String behindTheWord(Answer answer) {
     String word = answer.ruling().verdict().word();
     String headline = answer.headline().strip();
@@ -99,7 +92,7 @@ final class CheckText {
               sections.add(section(() -> limits(answer.ruling())));
               answer
                   .outlook()
-                  .map(outlook -> OutlookText.lines(outlook, delay(check), width, units))
+                  .map(outlook -> new OutlookText(check, outlook, width, units).lines())
                   .ifPresent(sections::add);
               sections.add(section(() -> inOrder(answer.ruling())));
             });
@@ -124,11 +117,21 @@ final class CheckText {
     ruling.findings().stream()
         .filter(finding -> finding.verdict() != Ruling.Verdict.GO)
         .sorted(Comparator.comparing(Ruling.Finding::verdict).reversed())
-        .forEach(
-            finding -> {
-              put("! ", finding.verdict().word() + ": " + finding.sentence(), Style.OBJECTION);
-              source(finding.source());
-            });
+        .forEach(finding -> against(finding, answer.headline()));
+  }
+
+  /** What the headline says already is not said twice. */
+  private void against(Ruling.Finding finding, String headline) {
+    boolean unconfirmed = isUnconfirmed(finding.source()) && !whole;
+    String sentence = finding.sentence() + (unconfirmed ? " (unconfirmed)" : "");
+    if (whole || !headline.contains(finding.sentence())) {
+      put("! ", finding.verdict().word() + ": " + sentence, Style.OBJECTION);
+    } else if (unconfirmed) {
+      put("! ", "unconfirmed: " + finding.source(), Style.LABEL);
+    }
+    if (whole) {
+      source(finding.source());
+    }
   }
 
   private void inOrder(Ruling ruling) {
@@ -164,21 +167,27 @@ final class CheckText {
             + pad(limit.rule(), RULE_WIDTH)
             + padLeft(speed.showDown(limit.wind()), SPEED_WIDTH)
             + "  ";
-    String past = warns ? "MARGINAL above" : "";
-    String words = warns ? past + ": " + limit.words() : limit.words();
-    if (binds || whole || width >= LEAST_FOR_WORDS) {
+    String above = limit.past().word() + " above";
+    String words = warns ? above + ": " + limit.words() : limit.words();
+    if (whole || width >= LEAST_FOR_WORDS) {
       put(head, words, binds ? Style.STRONG : Style.PLAIN);
     } else {
-      lines.add(Line.plain(head + (warns ? past : cut(words, width - head.length()))));
+      boolean fits = head.length() + words.length() <= width;
+      lines.add(new Line(head + (fits ? words : above), binds ? Style.STRONG : Style.PLAIN));
     }
     source(limit.source());
   }
 
   private void source(String source) {
-    boolean unconfirmed = source.contains("from memory") || source.contains("unconfirmed");
+    boolean unconfirmed = isUnconfirmed(source);
     if (!source.isBlank() && (whole || unconfirmed)) {
       put("    ", (unconfirmed ? "unconfirmed: " : "source: ") + source, Style.LABEL);
     }
+  }
+
+  /** As sources say it of a value nobody has looked up. */
+  private static boolean isUnconfirmed(String source) {
+    return source.contains("from memory") || source.contains("unconfirmed");
   }
 
   private void put(String head, String text, Style style) {
@@ -186,10 +195,6 @@ final class CheckText {
     for (int i = 0; i < wrapped.size(); i++) {
       lines.add(new Line((i == 0 ? head : " ".repeat(head.length())) + wrapped.get(i), style));
     }
-  }
-
-  private static String cut(String text, int width) {
-    return text.length() <= width ? text : text.substring(0, Math.max(0, width - 1)) + "…";
   }
 
   static String pad(String text, int width) {

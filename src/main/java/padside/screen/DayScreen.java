@@ -68,7 +68,7 @@ record DayScreen(ListCursor cursor, Optional<Ticket> gone) implements Screen {
     DayScreen now = flight.map(each -> new DayScreen(cursor.on(each.id()), gone)).orElse(this);
     if (flight.isPresent() && gone.equals(Optional.of(saved.ticket()))) {
       return Step.stay(new DayScreen(now.cursor, Optional.empty()))
-          .open(CardScreen.open(flight.get(), world));
+          .open(DebriefScreen.open(flight.get(), world));
     }
     return Step.stay(now);
   }
@@ -89,9 +89,11 @@ record DayScreen(ListCursor cursor, Optional<Ticket> gone) implements Screen {
       case OPEN -> onMarked(world, flight -> opening(inside(flight, world)));
       case WEATHER -> onDay(world, day -> opening(WeatherScreen.create(day, world)));
       case GONE -> onMarked(world, flight -> leavesThePad(flight, world));
+      case DEBRIEF -> debrief(world);
       case SCRUB -> onMarked(world, flight -> scrubbed(flight, world));
       case UNDO -> onMarked(world, flight -> waitsAgain(flight, world));
       case CARD -> onMarked(world, flight -> opening(CardScreen.open(flight, world)));
+      case LOG -> opening(LogScreen.open(world));
       case FLEET -> opening(FleetScreen.open(world));
       case RANGE_BOX -> opening(RangeBoxScreen.open(world));
       case FIELDS -> opening(FieldsScreen.open(world));
@@ -114,12 +116,26 @@ record DayScreen(ListCursor cursor, Optional<Ticket> gone) implements Screen {
   }
 
   private static Screen inside(Flight flight, World world) {
-    return CardScreen.open(flight, world);
+    return flight.status() == Flight.Status.FLOWN
+        ? DebriefScreen.open(flight, world)
+        : CardScreen.open(flight, world);
+  }
+
+  /** The newest flight without a debrief, else the newest flown. */
+  private Step debrief(World world) {
+    List<Flight> flown =
+        flights(world).stream().filter(f -> f.status() == Flight.Status.FLOWN).toList();
+    return flown.stream()
+        .filter(Flight::awaitsDebrief)
+        .reduce((first, second) -> second)
+        .or(() -> flown.stream().reduce((first, second) -> second))
+        .map(flight -> opening(DebriefScreen.open(flight, world)))
+        .orElse(Step.stay(this));
   }
 
   private Step leavesThePad(Flight flight, World world) {
     if (flight.status() == Flight.Status.FLOWN) {
-      return opening(CardScreen.open(flight, world));
+      return opening(DebriefScreen.open(flight, world));
     }
     boolean against =
         flight.status() == Flight.Status.CARD

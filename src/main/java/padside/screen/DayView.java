@@ -69,9 +69,7 @@ final class DayView {
     UnitSystem units = world.settings().units();
     String rocket =
         flight.rocket().flatMap(world.log()::rocket).map(Rocket::name).orElse("no rocket yet");
-    // What a draft was told before it was changed is not its verdict.
-    boolean draft = flight.status() == Flight.Status.DRAFT;
-    String verdict = draft ? "" : flight.verdict().map(Ruling.Verdict::word).orElse("");
+    String verdict = flight.verdict().map(Ruling.Verdict::word).orElse("");
     return new ListPane.Item(
         flight.id(),
         List.of(

@@ -92,13 +92,16 @@ final class FormPane {
     }
   }
 
+  /** At the foot of the area; a long text takes rows above as far as no field stands there. */
   private void tell(Form form) {
-    int row = area.top() + area.height() - 2;
     String doubt = objection(form, form.at()).or(() -> form.doubt(form.at())).orElse("");
     String text = doubt.isEmpty() ? form.field().hint() : doubt;
     Style style = doubt.isEmpty() ? Style.PLAIN : Style.OBJECTION;
     List<String> lines = Paragraph.lines(text, area.width());
-    for (int i = 0; i < Math.min(2, lines.size()); i++) {
+    int free = Math.max(2, area.height() - form.fields().size());
+    int shown = Math.min(free, lines.size());
+    int row = area.top() + area.height() - Math.max(2, shown);
+    for (int i = 0; i < shown; i++) {
       canvas.put(area.left(), row + i, lines.get(i), style);
     }
   }

@@ -3,6 +3,8 @@ package padside.screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import padside.flight.MotorChoice;
+import padside.preflight.Card;
 import padside.preflight.Outlook;
 import padside.units.Length;
 import padside.units.Notations;
@@ -15,39 +17,31 @@ final class OutlookText {
 
   private final Outlook outlook;
   private final Optional<String> chosen;
+  private final String heading;
   private final int width;
   private final UnitSystem units;
   private final List<Line> lines = new ArrayList<>();
 
-  private OutlookText(Outlook outlook, Optional<String> chosen, int width, UnitSystem units) {
+  OutlookText(LiveCheck check, Outlook outlook, int width, UnitSystem units) {
     this.outlook = outlook;
-    this.chosen = chosen;
+    this.chosen = check.asked().flatMap(Card::motor).map(MotorChoice::delay);
+    this.heading =
+        check.asked().flatMap(Card::wind).isPresent()
+            ? "Expected flight"
+            : "Expected flight, were it calm";
     this.width = width;
     this.units = units;
   }
 
-  /**
-   * The whole of it.
-   *
-   * @param chosen the delay on the card
-   */
-  static List<Line> lines(Outlook outlook, Optional<String> chosen, int width, UnitSystem units) {
-    return new OutlookText(outlook, chosen, width, units).all();
-  }
-
   /** One line for where there is little room: apogee and how the chosen delay fits. */
-  static String brief(Outlook outlook, Optional<String> chosen, UnitSystem units) {
+  String brief() {
     String fit =
         outlook.delays().stream()
             .filter(each -> chosen.equals(Optional.of(each.delay())))
             .findFirst()
             .map(each -> " · delay " + each.delay() + ": " + early(each.error()))
             .orElse("");
-    return "apogee "
-        + Notations.altitude(units).show(outlook.apogee())
-        + fit
-        + " · best "
-        + seconds(outlook.bestDelay());
+    return "apogee " + height(outlook.apogee()) + fit + " · best " + seconds(outlook.bestDelay());
   }
 
   /** How a delay fits, in words. */
@@ -56,8 +50,9 @@ final class OutlookText {
     return size.equals("0 s") ? "on time" : size + (error.seconds() < 0 ? " early" : " late");
   }
 
-  private List<Line> all() {
-    lines.add(Line.strong("Expected flight"));
+  /** The whole of it. */
+  List<Line> lines() {
+    lines.add(Line.strong(heading));
     row("Apogee", height(outlook.apogee()) + " after " + seconds(outlook.timeToApogee()));
     row("Best delay", seconds(outlook.bestDelay()));
     outlook.delays().forEach(this::delay);

@@ -1,0 +1,58 @@
+package padside.screen;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Duration;
+import org.junit.jupiter.api.Test;
+import padside.flight.Kind;
+import padside.flight.Weather;
+import padside.units.Length;
+import padside.units.Pressure;
+import padside.units.Speed;
+import padside.units.Temperature;
+import padside.units.Wind;
+
+class WeatherScreenTest {
+  private final Meadow meadow = new Meadow();
+
+  private Weather latest() {
+    return meadow.desk().book().latestWeather(meadow.day).orElseThrow();
+  }
+
+  @Test
+  void a_reading_is_one_of_now() {
+    meadow.desk().press("w6g9 sw<enter><enter>55F<enter>29.1<enter>55%<enter>3000<enter>haze<f2>");
+
+    assertThat(latest().at()).contains(Desk.MORNING);
+    assertThat(latest().wind().map(Wind::gust)).contains(Speed.ofMph(9));
+    assertThat(latest().temperature()).contains(Temperature.ofFahrenheit(55));
+    assertThat(latest().pressure()).contains(Pressure.ofInchesOfMercury(29.1));
+    assertThat(latest().humidity()).contains(0.55);
+    assertThat(latest().cloudBase()).contains(Length.ofFeet(3000));
+    assertThat(latest().facts().get(Weather.SKY)).contains("haze");
+    assertThat(latest().windHeight()).as("not said").isEqualTo(Weather.HAND_HELD);
+  }
+
+  @Test
+  void the_slower_values_come_from_the_reading_before_and_the_wind_does_not() {
+    meadow.withWeather("6g9 SW", Duration.ofMinutes(40)).desk().press("w8<f2>");
+
+    assertThat(latest().temperature()).contains(Temperature.ofFahrenheit(61));
+    assertThat(latest().wind().map(Wind::mean)).contains(Speed.ofMph(8));
+    assertThat(latest().wind().flatMap(Wind::from)).isEmpty();
+  }
+
+  @Test
+  void looking_into_the_form_reads_nothing() {
+    meadow.withWeather("6g9 SW", Duration.ofMinutes(40)).desk().press("w<esc>");
+
+    assertThat(meadow.log.list(Kind.WEATHER)).hasSize(1);
+  }
+
+  @Test
+  void the_pressure_asked_for_is_told() {
+    Desk desk = meadow.desk().press("w<tab><tab><tab>");
+
+    assertThat(desk.frame()).contains("> Station pressure").contains("NOT reduced to sea level");
+  }
+}
