@@ -31,8 +31,11 @@ import padside.flight.Rocket;
 import padside.flight.Weather;
 import padside.form.Coordinate;
 import padside.form.Counts;
+import padside.form.DateText;
+import padside.form.Dates;
 import padside.form.EdgesNotation;
 import padside.form.Place;
+import padside.form.Share;
 import padside.form.Texts;
 import padside.units.Notation;
 import padside.units.Notations;
@@ -99,7 +102,7 @@ final class DemoForms {
     word(Kind.LOT, "motor", Lot.MOTOR, TEXT);
     word(Kind.LOT, "bought", Lot.BOUGHT, new Counts(false));
     word(Kind.LOT, "correction", Lot.CORRECTION, new Counts(true));
-    word(Kind.LOT, "bought_on", Lot.BOUGHT_ON, TEXT);
+    word(Kind.LOT, "bought_on", Lot.BOUGHT_ON, new DateText());
     word(Kind.LOT, "place", Lot.PLACE, TEXT);
     word(Kind.LOT, "note", Lot.NOTE, TEXT);
   }
@@ -112,7 +115,7 @@ final class DemoForms {
     word(Kind.FIELD, "latitude", Field.LATITUDE, Coordinate.LATITUDE);
     word(Kind.FIELD, "longitude", Field.LONGITUDE, Coordinate.LONGITUDE);
     word(Kind.FIELD, "note", Field.NOTE, TEXT);
-    chosen(Kind.DAY, "day", Day.DATE);
+    word(Kind.DAY, "day", Day.DATE, new Dates());
     refers(Kind.DAY, "field", Day.FIELD, Kind.FIELD);
     flag(Kind.DAY, "permission", Day.PERMISSION);
     flag(Kind.DAY, "fire_ban", Day.FIRE_BAN);
@@ -123,7 +126,7 @@ final class DemoForms {
     wind(Kind.WEATHER);
     word(Kind.WEATHER, "temperature", Weather.TEMPERATURE, temperature(UNITS));
     word(Kind.WEATHER, "pressure", Weather.PRESSURE, pressure(UNITS));
-    word(Kind.WEATHER, "humidity", Weather.HUMIDITY, number());
+    word(Kind.WEATHER, "humidity", Weather.HUMIDITY, new Share());
     word(Kind.WEATHER, "cloud_base", Weather.CLOUD_BASE, altitude(UNITS));
     word(Kind.WEATHER, "sky", Weather.SKY, TEXT);
     word(Kind.WEATHER, "note", Weather.NOTE, TEXT);

@@ -176,7 +176,7 @@ class DemoSeasonTest {
         .allSatisfy(
             day ->
                 assertThat(day.facts().get(Day.NOTE).orElse(""))
-                    .startsWith("Made-up season")
+                    .startsWith("Made-up day")
                     .contains("flight model", "scatter"));
   }
 
