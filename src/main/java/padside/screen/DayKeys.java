@@ -6,19 +6,19 @@ import java.util.Optional;
 /** What the keys of the Day screen do, in the order they are told. */
 enum DayKeys {
   NEW("n", "card", "begin a flight card"),
-  OPEN("<enter>", "open", "the marked card, or its debrief once it has flown"),
-  GONE("g", "gone", "the marked rocket has left the pad: marks it flown, opens its debrief"),
-  DEBRIEF("d", "debrief", "the newest flight that has none"),
+  OPEN("<enter>", "open", "the marked card, or its debrief once flown"),
+  GONE("g", "gone", "it left the pad: marks it flown, then debrief"),
+  DEBRIEF("d", "debrief", "debrief of the newest flight without one"),
   WEATHER("w", "wind", "read wind and weather"),
   LOG("l", "log", "all flights"),
   FLEET("f", "fleet", "the rockets and what is to be mended"),
-  RANGE_BOX("b", "box", "the range box: motors, parachutes, altimeters"),
+  RANGE_BOX("b", "box", "range box: motors, parachutes, altimeters"),
   FIELDS("p", "places", "the fields and their edges"),
   SCRUB("s", "scrub", "call the marked card off"),
-  OPEN_DAY("o", "day", "a new day: date and field"),
-  EDIT_DAY("e", "", "change this day: field, permission, fire ban"),
-  UNDO("u", "", "put the marked flight back in the queue: not gone, or not scrubbed after all"),
-  CARD("c", "", "the card of the marked flight, also after it has flown"),
+  OPEN_DAY("o", "day", "open a new day: date and field"),
+  EDIT_DAY("e", "", "change the day: field, permission, fire ban"),
+  UNDO("u", "", "take back gone or scrub"),
+  CARD("c", "", "the card of the marked flight, flown or not"),
   QUIT("q", "quit", "leave Padside");
 
   @SuppressWarnings("ImmutableEnumChecker") // a record of an unmodifiable list and texts

@@ -36,7 +36,7 @@ final class DayView {
       return;
     }
     weather(canvas, day.get(), world);
-    canvas.put(LEFT, 2, ground(day.get()), Style.STRONG);
+    canvas.put(LEFT, 2, cut(ground(day.get()), canvas.size().columns() - 2 * LEFT), Style.STRONG);
     if (!day.get().date().equals(Optional.of(DayScreen.today(world)))) {
       canvas.put(LEFT, 3, notToday(world, canvas.size().columns()), Style.OBJECTION);
     }
@@ -104,22 +104,27 @@ final class DayView {
       return;
     }
     UnitSystem units = world.settings().units();
-    List<String> parts = new ArrayList<>();
-    parts.add(
+    String wind =
         latest
             .get()
             .wind()
             .map(w -> "Wind " + Notations.wind(units).show(w))
-            .orElse("No wind read"));
-    latest.get().temperature().map(Notations.temperature(units)::show).ifPresent(parts::add);
-    latest.get().facts().get(Weather.SKY).ifPresent(parts::add);
-    String said = String.join(" · ", parts);
-    canvas.put(LEFT, 1, said, Style.STRONG);
+            .orElse("No wind read");
     Optional<Duration> age = Ages.since(latest.get(), world);
     boolean old =
         age.map(a -> a.isNegative() || a.compareTo(CardFields.WIND_KEEPS) > 0).orElse(true);
-    String when = age.map(Ages::words).map(words -> " · read " + words).orElse("");
-    canvas.put(LEFT + said.length(), 1, when, old ? Style.OBJECTION : Style.PLAIN);
+    String when = " · read " + age.map(Ages::words).orElse("at an unknown time");
+    canvas.put(LEFT, 1, wind, Style.STRONG);
+    canvas.put(LEFT + wind.length(), 1, when, old ? Style.OBJECTION : Style.PLAIN);
+    StringBuilder rest = new StringBuilder();
+    latest
+        .get()
+        .temperature()
+        .map(Notations.temperature(units)::show)
+        .ifPresent(text -> rest.append(" · ").append(text));
+    latest.get().facts().get(Weather.SKY).ifPresent(text -> rest.append(" · ").append(text));
+    int column = LEFT + wind.length() + when.length();
+    canvas.put(column, 1, cut(rest.toString(), canvas.size().columns() - column - 1), Style.PLAIN);
   }
 
   private static String ground(Day day) {
@@ -128,6 +133,10 @@ final class DayView {
     day.permission().ifPresent(given -> parts.add(given ? "Permission given" : "NO PERMISSION"));
     day.facts().get(Day.NOTE).filter(note -> !note.isBlank()).ifPresent(parts::add);
     return String.join(" · ", parts);
+  }
+
+  private static String cut(String text, int width) {
+    return text.length() <= width ? text : text.substring(0, Math.max(0, width - 1)) + "…";
   }
 
   private static String notToday(World world, int columns) {

@@ -6,7 +6,7 @@ import java.util.List;
 record HelpScreen(String about, List<Binding> table) implements Screen {
   private static final Binding BACK = Binding.of("<esc><enter>q", "back", "back to the screen");
   private static final int KEY_COLUMN = 2;
-  private static final int MEANING_COLUMN = 16;
+  private static final int MEANING_COLUMN = 13;
 
   HelpScreen {
     table = List.copyOf(table);

@@ -59,7 +59,7 @@ class DayScreenTest {
   void the_weather_is_told_in_words_with_its_age() {
     String frame = meadow.withWeather("6g9 SW", Duration.ofMinutes(24)).desk().frame();
 
-    assertThat(frame).contains("Wind 6 gusting 9 mph from SW · 61 °F · read 24 min ago");
+    assertThat(frame).contains("Wind 6 gusting 9 mph from SW · read 24 min ago · 61 °F");
   }
 
   @Test
@@ -161,6 +161,15 @@ class DayScreenTest {
     assertThat(desk.frame()).contains("> 33  Wren").doesNotContain("Grey Heron");
 
     assertThat(desk.press("<home>").frame()).contains(">  1  Grey Heron");
+  }
+
+  @Test
+  void every_key_is_told_in_the_smallest_terminal() {
+    String help = meadow.desk().press("?").frame(Size.SMALLEST);
+
+    for (DayKeys key : DayKeys.values()) {
+      assertThat(help).contains(key.binding().meaning());
+    }
   }
 
   @Test
