@@ -1,5 +1,6 @@
 package padside.store;
 
+import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
@@ -86,6 +87,9 @@ final class LineForm {
     }
     try {
       return Reading.of(line(Json.readMap(body + "}")));
+    } catch (StreamConstraintsException e) {
+      return Reading.refused(
+          "a text longer than " + Json.MAX_TEXT + " characters or too many things inside another");
     } catch (IOException | IllegalArgumentException | ClassCastException e) {
       return Reading.refused("not a journal line: " + firstLine(e.getMessage()));
     }

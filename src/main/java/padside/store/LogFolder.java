@@ -1,6 +1,8 @@
 package padside.store;
 
 import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.util.ArrayList;
@@ -232,8 +234,14 @@ public final class LogFolder implements FlightLog {
     }
   }
 
+  /** What the operating system or SQLite said, without the file's name, which stands before it. */
   private static String reason(Exception e) {
-    String message = e.getMessage() == null ? "no reason given" : e.getMessage();
-    return e.getClass().getSimpleName() + ", " + message;
+    if (e instanceof AccessDeniedException) {
+      return "access is denied";
+    }
+    if (e instanceof FileSystemException file && file.getReason() != null) {
+      return file.getReason();
+    }
+    return e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
   }
 }

@@ -1,0 +1,98 @@
+package padside.store;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import padside.flight.Action;
+import padside.flight.Facts;
+import padside.flight.Fault;
+import padside.flight.Kind;
+import padside.flight.RecordId;
+
+/**
+ * A program of its own that saves without end and says so for each save: its main prints {@code ID
+ * COUNT} after the save of that count has returned.
+ */
+final class SavingProgram implements AutoCloseable {
+  private final Process process;
+  private final BufferedReader said;
+  private final List<String> acknowledged = new ArrayList<>();
+
+  private SavingProgram(Process process) {
+    this.process = process;
+    this.said =
+        new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8));
+  }
+
+  static SavingProgram start(Path folder) throws IOException {
+    ProcessBuilder builder =
+        new ProcessBuilder(
+            Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+            "-XX:TieredStopAtLevel=1",
+            "-XX:+UseSerialGC",
+            "-cp",
+            System.getProperty("java.class.path"),
+            SavingProgram.class.getName(),
+            folder.toString());
+    builder.redirectError(ProcessBuilder.Redirect.INHERIT);
+    return new SavingProgram(builder.start());
+  }
+
+  /** Waits until so many saves were acknowledged and answers all that were so far. */
+  List<String> acknowledged(int atLeast) throws IOException {
+    while (acknowledged.size() < atLeast) {
+      acknowledged.add(line());
+    }
+    return List.copyOf(acknowledged);
+  }
+
+  /** Ends it by kill -9 and answers every save it acknowledged. */
+  List<String> kill() throws IOException, InterruptedException {
+    process.toHandle().destroyForcibly(); // unlike the process itself it leaves what was said
+    process.waitFor();
+    for (String line = said.readLine(); line != null; line = said.readLine()) {
+      acknowledged.add(line);
+    }
+    return List.copyOf(acknowledged);
+  }
+
+  @Override
+  public void close() throws IOException, InterruptedException {
+    kill();
+    said.close();
+  }
+
+  private String line() throws IOException {
+    String line = said.readLine();
+    if (line == null) {
+      throw new IOException("the saving program ended after " + acknowledged);
+    }
+    return line;
+  }
+
+  /** One record for each ten saves, the others change it. */
+  public static void main(String[] args) throws Fault {
+    PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
+    Machine machine = new PretendMachine(System.nanoTime());
+    try (LogFolder log = LogFolder.open(Path.of(args[0]), machine)) {
+      RecordId day = new RecordId("none");
+      for (long count = 0; ; count++) {
+        Facts facts =
+            Facts.none()
+                .with("note", Facts.Cell.of(count, "typed " + count))
+                .with("twin", Facts.Cell.of(count));
+        Action action =
+            count % 10 == 0
+                ? Action.create("begin", Kind.DAY, facts)
+                : Action.change("note", Kind.DAY, day, facts);
+        day = log.save(action).get(0);
+        out.println(day + " " + count);
+      }
+    }
+  }
+}
