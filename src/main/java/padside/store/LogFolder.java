@@ -197,6 +197,7 @@ public final class LogFolder implements FlightLog {
     if (open.isEmpty()) {
       try {
         Opening.Opened opened = new Opening(folder, medium).open(doubted);
+        lines.claim(opened.database());
         notices.addAll(opened.notices());
         open = Optional.of(opened);
       } catch (IOException | SQLException e) {

@@ -84,6 +84,13 @@ final class RunLines {
     return header.get();
   }
 
+  /** A log nobody has written to is this device's own, whatever journals are put beside it. */
+  void claim(Database database) throws SQLException {
+    if (LogTables.meta(database, DEVICE).isEmpty() && lastHeader(database).isEmpty()) {
+      LogTables.setMeta(database, DEVICE, run);
+    }
+  }
+
   /** Notes that this run is now the last one; within the transaction that takes in its header. */
   void noteBegun(Database database) throws SQLException {
     LogTables.setMeta(database, DEVICE, device(database));
