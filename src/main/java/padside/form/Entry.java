@@ -4,12 +4,14 @@ package padside.form;
  * What stands in one field of a form right now.
  *
  * @param cursor how many characters stand before the cursor
- * @param fresh nothing has been typed since the field was entered: the first character replaces all
+ * @param fresh nothing has been typed since the field was entered and what is typed first replaces
+ *     all; never for free text, which is added to
  * @param touched the text was changed by the flier since the form was opened
  */
 public record Entry(String typed, int cursor, boolean fresh, boolean touched) {
-  static Entry of(String typed) {
-    return new Entry(typed, typed.length(), true, false);
+  /** An untouched entry with the cursor behind its text. */
+  static Entry of(String typed, boolean fresh) {
+    return new Entry(typed, typed.length(), fresh, false);
   }
 
   Entry insert(String text) {
@@ -52,8 +54,8 @@ public record Entry(String typed, int cursor, boolean fresh, boolean touched) {
     return new Entry(text, text.length(), false, touched || !text.equals(typed));
   }
 
-  Entry entered() {
-    return new Entry(typed, typed.length(), true, touched);
+  Entry entered(boolean anew) {
+    return new Entry(typed, typed.length(), anew, touched);
   }
 
   private Entry stale() {

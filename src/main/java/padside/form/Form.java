@@ -36,7 +36,8 @@ public record Form(
 
   /** A form over a record's facts, the cursor in the first field. */
   public static Form of(List<? extends FormField<?>> fields, Facts facts) {
-    List<Entry> entries = fields.stream().map(field -> Entry.of(field.textIn(facts))).toList();
+    List<Entry> entries =
+        fields.stream().map(field -> Entry.of(field.textIn(facts), field.startsAnew())).toList();
     return new Form(List.copyOf(fields), facts, entries, 0, NOTHING_PICKED);
   }
 
@@ -92,7 +93,10 @@ public record Form(
     return new Form(
         fields,
         opened,
-        replace(accepted.entries, field, accepted.entries.get(field).entered()),
+        replace(
+            accepted.entries,
+            field,
+            accepted.entries.get(field).entered(fields.get(field).startsAnew())),
         field,
         NOTHING_PICKED);
   }

@@ -38,6 +38,11 @@ public record FormField<T>(
     return notation instanceof Choices<T> choices ? Optional.of(choices) : Optional.empty();
   }
 
+  /** Whether typing replaces what stood there: a quantity or a choice, but no free text. */
+  boolean startsAnew() {
+    return !(notation instanceof Texts || notation instanceof EdgesNotation);
+  }
+
   /** What the entry shows at first: the text once typed, else the value as shown. */
   String textIn(Facts facts) {
     Optional<T> value = place.get(facts);

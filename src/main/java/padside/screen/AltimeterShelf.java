@@ -69,8 +69,8 @@ record AltimeterShelf() implements Shelf {
   public List<Binding> ownBindings() {
     List<Binding> table = new ArrayList<>();
     table.add(RecordList.toAdd("an altimeter"));
-    table.add(RecordList.toRemove("the altimeter"));
     table.addAll(RangeBoxScreen.BINDINGS);
+    table.add(RecordList.toRemove("the altimeter"));
     return List.copyOf(table);
   }
 

@@ -13,12 +13,10 @@ import padside.flight.Lot;
 import padside.flight.MotorChoice;
 import padside.flight.MotorTable;
 import padside.flight.RecordId;
-import padside.flight.RecoveryDevice;
 import padside.flight.Rocket;
 import padside.form.Choices;
 import padside.units.Length;
 import padside.units.Notation;
-import padside.units.Notations;
 import padside.units.Reading;
 import padside.units.UnitSystem;
 
@@ -115,7 +113,10 @@ final class CardChoices {
     return new Choices<>(
         "parachute or streamer",
         book.devices().stream()
-            .map(device -> new Choices.Option<>(device.id(), device.name(), size(device, units)))
+            .map(
+                device ->
+                    new Choices.Option<>(
+                        device.id(), device.name(), RocketFields.size(device, units)))
             .toList());
   }
 
@@ -207,10 +208,6 @@ final class CardChoices {
       return Fit.TOO_WIDE;
     }
     return over < -2 * PLAY.metres() ? Fit.WITH_ADAPTER : Fit.SNUG;
-  }
-
-  private static String size(RecoveryDevice device, UnitSystem units) {
-    return device.diameter().map(Notations.bodyLength(units)::show).orElse("");
   }
 
   private static int rank(int index) {

@@ -80,8 +80,8 @@ record DeviceShelf() implements Shelf {
   public List<Binding> ownBindings() {
     List<Binding> table = new ArrayList<>();
     table.add(RecordList.toAdd("a parachute or streamer"));
-    table.add(RecordList.toRemove("the device"));
     table.addAll(RangeBoxScreen.BINDINGS);
+    table.add(RecordList.toRemove("the device"));
     return List.copyOf(table);
   }
 

@@ -129,9 +129,7 @@ record FieldsScreen() implements Shelf {
         Field.EDGES,
         "Edges",
         notation,
-        "Bearing and distance from the pad, what it is, > what lies beyond; the next behind a"
-            + " semicolon: "
-            + notation.example());
+        "From the pad, divided by ; and > before what lies beyond: " + notation.example());
   }
 
   private static FormField<Length> smallestSide(UnitSystem units) {

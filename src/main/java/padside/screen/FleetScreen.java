@@ -35,7 +35,7 @@ record FleetScreen() implements Shelf {
         ListPane.Heading.ofNumbers("Tube"),
         ListPane.Heading.ofNumbers("Mount"),
         ListPane.Heading.of("Last on"),
-        ListPane.Heading.ofNumbers("to"),
+        ListPane.Heading.ofNumbers("Reached"),
         ListPane.Heading.of("Fixes"));
   }
 

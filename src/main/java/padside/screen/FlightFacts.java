@@ -139,7 +139,7 @@ final class FlightFacts {
             p ->
                 flight
                     .altitude()
-                    .map(a -> String.format(" (%+.0f %%)", 100 * (a.metres() / p.metres() - 1))))
+                    .map(a -> String.format(" (%+.0f%%)", 100 * (a.metres() / p.metres() - 1))))
         .orElse("");
   }
 

@@ -3,6 +3,7 @@ package padside.screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import padside.flight.Flight;
 import padside.flight.RecordId;
 
@@ -14,11 +15,12 @@ import padside.flight.RecordId;
  */
 record FlightScreen(RecordId id, int first) implements Screen {
   private static final int LABEL_COLUMN = 2;
-  private static final int TEXT_COLUMN = 20;
+  private static final int TEXT_COLUMN = 16;
   private static final int PAGE = 10;
 
   private static final Binding DEBRIEF =
       Binding.of("d<enter>", "debrief", "tell what came of the flight, or correct it");
+  private static final Binding CARD = Binding.of("c", "card", "the card in its form");
   private static final Binding BACK = Binding.of("<esc>", "back", "back to the screen before");
   private static final Binding DOWN = Binding.of("<down><pagedown>", "", "further down");
   private static final Binding UP = Binding.of("<up><pageup><home>", "", "further up");
@@ -37,11 +39,18 @@ record FlightScreen(RecordId id, int first) implements Screen {
       return Step.close();
     }
     if (DEBRIEF.has(key)) {
-      return flight(world)
-          .map(flight -> Step.stay(this).open(DebriefScreen.open(flight, world)))
-          .orElse(Step.stay(this));
+      return opening(world, flight -> DebriefScreen.open(flight, world));
+    }
+    if (CARD.has(key)) {
+      return opening(world, flight -> CardScreen.open(flight, world));
     }
     return Step.stay(new FlightScreen(id, Math.max(0, scrolled(key, world))));
+  }
+
+  private Step opening(World world, Function<Flight, Screen> screen) {
+    return flight(world)
+        .map(flight -> Step.stay(this).open(screen.apply(flight)))
+        .orElse(Step.stay(this));
   }
 
   private int scrolled(Key key, World world) {
@@ -93,6 +102,6 @@ record FlightScreen(RecordId id, int first) implements Screen {
 
   @Override
   public List<Binding> bindings() {
-    return List.of(DEBRIEF, BACK, DOWN, UP);
+    return List.of(DEBRIEF, CARD, BACK, DOWN, UP);
   }
 }

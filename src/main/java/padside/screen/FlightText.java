@@ -52,14 +52,14 @@ final class FlightText {
     return flight.verdict().map(Ruling.Verdict::word).orElse("");
   }
 
-  /** Date and prediction, above the debrief. */
+  /** The prediction in a line, above the debrief. */
   static String predicted(Flight flight, World world) {
     UnitSystem units = world.settings().units();
     List<String> parts = new ArrayList<>();
     flight
         .facts()
         .get(Flight.PREDICTED_APOGEE)
-        .ifPresent(apogee -> parts.add("apogee " + Notations.altitude(units).show(apogee)));
+        .ifPresent(apogee -> parts.add(Notations.altitude(units).show(apogee)));
     flight
         .facts()
         .get(Flight.PREDICTED_BEST_DELAY)
@@ -68,9 +68,10 @@ final class FlightText {
             flight.facts().get(Flight.PREDICTED_BEARING),
             flight.facts().get(Flight.PREDICTED_DISTANCE),
             units)
-        .ifPresent(place -> parts.add("landing " + place));
-    String all = parts.isEmpty() ? "nothing predicted" : "predicted " + String.join(", ", parts);
-    return date(flight, world) + " · " + all;
+        .ifPresent(place -> parts.add("lands " + place));
+    String all =
+        parts.isEmpty() ? "Nothing was predicted." : "Predicted " + String.join(", ", parts);
+    return all;
   }
 
   /** {@code 45° NE 140 ft}: from the pad, as far as known. */

@@ -1,24 +1,21 @@
 package padside.screen;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
+import java.util.Optional;
 import padside.flight.RecordId;
 
 /** Draws lines of cells under their headings, as wide as they need and no wider than there is. */
 final class ListPane {
   private static final int LEFT = 2;
-  private static final int GAP = 2;
-  private static final int NARROWEST = 5;
 
   private final Canvas canvas;
   private final List<Heading> headings;
-  private final List<Integer> widths;
+  private final ListColumns columns;
 
-  private ListPane(Canvas canvas, List<Heading> headings, List<Integer> widths) {
+  private ListPane(Canvas canvas, List<Heading> headings, ListColumns columns) {
     this.canvas = canvas;
     this.headings = headings;
-    this.widths = widths;
+    this.columns = columns;
   }
 
   /** One line: the record it stands for and a cell for each heading. */
@@ -43,10 +40,10 @@ final class ListPane {
     }
   }
 
-  /** Draws headings and lines from {@code top} to {@code bottom}, the cursor's line among them. */
+  /** Draws headings and lines from top to bottom, the cursor's line among them. */
   static void draw(Canvas canvas, List<Heading> headings, List<Item> items, int index, Rows rows) {
     int room = canvas.size().columns() - 2 * LEFT;
-    ListPane pane = new ListPane(canvas, headings, widths(headings, items, room));
+    ListPane pane = new ListPane(canvas, headings, ListColumns.of(headings, items, room));
     pane.line(rows.top(), headings.stream().map(Heading::text).toList(), Style.LABEL);
     int height = rows.bottom() - rows.top();
     int first = Math.max(0, Math.min(index - height / 2, items.size() - height));
@@ -61,45 +58,25 @@ final class ListPane {
     }
   }
 
+  /** The last cell of a line where it has to be cut, to be shown whole elsewhere. */
+  static Optional<String> cut(Size size, List<Heading> headings, List<Item> items, int index) {
+    int last = headings.size() - 1;
+    int width = ListColumns.of(headings, items, size.columns() - 2 * LEFT).last();
+    return Optional.of(items.get(index).cells().get(last)).filter(text -> text.length() > width);
+  }
+
   /** The first and the last row drawn into. */
   record Rows(int top, int bottom) {}
 
   private void line(int row, List<String> cells, Style style) {
     int column = LEFT;
     for (int i = 0; i < headings.size(); i++) {
-      int width = widths.get(i);
+      int width = columns.widths().get(i);
       String text = cut(cells.get(i), width);
       int indent = headings.get(i).toRight() ? width - text.length() : 0;
       canvas.put(column + indent, row, text, style);
-      column += width + GAP;
+      column += width + columns.gap();
     }
-  }
-
-  /** As wide as the longest cell; while that is too much the widest column gives way. */
-  private static List<Integer> widths(List<Heading> headings, List<Item> items, int room) {
-    List<Integer> widths = new ArrayList<>();
-    for (int i = 0; i < headings.size(); i++) {
-      int column = i;
-      int widest =
-          items.stream().mapToInt(item -> item.cells().get(column).length()).max().orElse(0);
-      widths.add(Math.max(headings.get(i).text().length(), widest));
-    }
-    int gaps = GAP * (headings.size() - 1);
-    while (sum(widths) + gaps > room) {
-      int widest =
-          IntStream.range(0, widths.size())
-              .reduce((a, b) -> widths.get(b) > widths.get(a) ? b : a)
-              .orElseThrow();
-      if (widths.get(widest) <= NARROWEST) {
-        return widths;
-      }
-      widths.set(widest, widths.get(widest) - 1);
-    }
-    return widths;
-  }
-
-  private static int sum(List<Integer> widths) {
-    return widths.stream().mapToInt(Integer::intValue).sum();
   }
 
   private static String cut(String text, int width) {

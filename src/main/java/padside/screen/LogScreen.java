@@ -53,15 +53,19 @@ record LogScreen() implements Shelf {
     return "No flights yet. A flight begins with its card, on the Day screen.";
   }
 
-  /** A flight that waits for its debrief opens into it, any other into all that is known of it. */
+  /** A card opens into its form, a flight that waits for it into its debrief. */
   @Override
   public Screen open(RecordId id, World world) {
-    return world
-        .log()
-        .flight(id)
-        .filter(Flight::awaitsDebrief)
-        .<Screen>map(flight -> DebriefScreen.open(flight, world))
-        .orElse(FlightScreen.of(id));
+    return world.log().flight(id).map(flight -> open(flight, world)).orElse(FlightScreen.of(id));
+  }
+
+  private static Screen open(Flight flight, World world) {
+    return switch (flight.status()) {
+      case DRAFT, CARD -> CardScreen.open(flight, world);
+      case FLOWN ->
+          flight.awaitsDebrief() ? DebriefScreen.open(flight, world) : FlightScreen.of(flight.id());
+      case SCRUBBED -> FlightScreen.of(flight.id());
+    };
   }
 
   @Override

@@ -114,8 +114,8 @@ record LotShelf(Map<RecordId, Integer> corrections) implements Shelf {
     List<Binding> table = new ArrayList<>();
     table.add(RecordList.toAdd("a lot"));
     table.addAll(List.of(MORE, LESS));
-    table.add(RecordList.toRemove("the lot"));
     table.addAll(RangeBoxScreen.BINDINGS);
+    table.add(RecordList.toRemove("the lot"));
     return List.copyOf(table);
   }
 

@@ -30,16 +30,15 @@ record MotorTypesScreen() implements Shelf {
         ListPane.Heading.of("Delays"),
         ListPane.Heading.ofNumbers("Impulse"),
         ListPane.Heading.ofNumbers("Burn"),
-        ListPane.Heading.ofNumbers("Mass"),
         ListPane.Heading.of("Where the numbers come from"));
   }
 
   @Override
   public List<ListPane.Item> items(World world) {
-    return world.log().motors().types().stream().map(type -> item(type, world)).toList();
+    return world.log().motors().types().stream().map(MotorTypesScreen::item).toList();
   }
 
-  private static ListPane.Item item(MotorType type, World world) {
+  private static ListPane.Item item(MotorType type) {
     return new ListPane.Item(
         type.id(),
         List.of(
@@ -48,7 +47,6 @@ record MotorTypesScreen() implements Shelf {
             type.delays().isEmpty() ? "not sold" : String.join(";", type.delays()),
             type.totalImpulse().map(Notations.impulse()::show).orElse("?"),
             type.burnTime().map(Notations.timeSpan()::show).orElse("?"),
-            type.totalMass().map(Notations.mass(world.settings().units())::show).orElse("?"),
             (isOwn(type.id()) ? "your own: " : "") + type.provenance()));
   }
 

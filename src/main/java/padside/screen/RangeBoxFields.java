@@ -2,12 +2,11 @@ package padside.screen;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import padside.flight.Altimeter;
 import padside.flight.Column;
 import padside.flight.Kind;
 import padside.flight.Lot;
-import padside.flight.MotorChoice;
-import padside.flight.MotorTable;
 import padside.flight.RecoveryDevice;
 import padside.form.Choices;
 import padside.form.Counts;
@@ -16,9 +15,7 @@ import padside.form.FormField;
 import padside.form.Range;
 import padside.form.Texts;
 import padside.units.Length;
-import padside.units.Notation;
 import padside.units.Notations;
-import padside.units.Reading;
 import padside.units.UnitNotation;
 import padside.units.UnitSystem;
 
@@ -34,7 +31,7 @@ final class RangeBoxFields {
             FormField.of(
                 Lot.MOTOR,
                 "Motor",
-                motors(world.log().motors()),
+                new CardChoices(world.log()).motors(Optional.empty()),
                 "Full designation with the delay, like C6-5; t in the range box adds a type."),
             FormField.of(
                 Lot.CODE,
@@ -53,38 +50,6 @@ final class RangeBoxFields {
                 Lot.BOUGHT_ON, "Bought on", new DateText(), "As far as known: 2026-05-02 or 2026."),
             FormField.of(Lot.PLACE, "Place", new Texts(""), "Where it is kept."),
             FormField.of(Lot.NOTE, "Note", new Texts(""), "Anything worth knowing.")));
-  }
-
-  private static Choices<String> motors(MotorTable table) {
-    return new Choices<>(
-            "motor",
-            table.choices().stream()
-                .map(MotorChoice::designation)
-                .map(motor -> new Choices.Option<>(motor, motor, ""))
-                .toList())
-        .orElse(new Designations(table));
-  }
-
-  /** Anything the motor table reads as a motor on sale. */
-  private record Designations(MotorTable table) implements Notation<String> {
-    @Override
-    public Reading<String> read(String typed) {
-      Reading<MotorChoice> choice = table.choose(typed);
-      return choice
-          .value()
-          .map(motor -> Reading.of(motor.designation()))
-          .orElseGet(() -> Reading.refused(choice.objection().orElseThrow()));
-    }
-
-    @Override
-    public String show(String value) {
-      return value;
-    }
-
-    @Override
-    public String example() {
-      return "C6-5";
-    }
   }
 
   static RecordForm.Sheet device(World world) {

@@ -6,10 +6,10 @@ import java.util.Optional;
 /** The box that motors, parachutes and altimeters live in: three lists, one at a time. */
 final class RangeBoxScreen {
   private static final Binding NEXT =
-      Binding.of("<tab>", "next group", "motors, recovery, altimeters in turn");
+      Binding.of("<tab>", "group", "motors, recovery, altimeters in turn");
   private static final Binding BEFORE = Binding.of("<s-tab>", "", "the group before");
   private static final Binding TYPES =
-      Binding.of("t", "motor types", "the motor table and the types you have entered");
+      Binding.of("t", "types", "the motor table and the types you have entered");
 
   /** For the bindings of every group. */
   static final List<Binding> BINDINGS = List.of(NEXT, BEFORE, TYPES);

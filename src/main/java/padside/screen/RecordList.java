@@ -22,7 +22,10 @@ record RecordList(
       Binding.of("/", "find", "type words, only lines that hold them stay; Esc shows all again");
   private static final Binding BACK = Binding.of("<esc>", "back", "back to the screen before");
   private static final Binding MOVE =
-      Binding.of("<down><up><pagedown><pageup><home><end>", "", "with ↑, Page and Home, End: move");
+      Binding.of(
+          "<down><up><pagedown><pageup><home><end>",
+          "",
+          "to the next line; ↑ before, Page by ten, Home, End");
 
   private static final Binding KEEP = Binding.of("<esc>", "keep it", "nothing is removed");
   private static final Binding SHOW_ALL = Binding.of("<esc>", "all", "show all lines again");
@@ -177,14 +180,23 @@ record RecordList(
       Paragraph.draw(
           canvas, 3, "No line holds \"" + cursor.find() + "\". Esc shows all.", Style.PLAIN);
     } else {
-      ListPane.draw(
-          canvas,
-          shelf.headings(world),
-          shown,
-          cursor.index(shown),
-          new ListPane.Rows(2, last - 2));
+      drawLines(canvas, shown, world);
     }
     drawLastLine(canvas, last, world);
+  }
+
+  /** The lines, and the end of the current one whole below them when it has to be cut. */
+  private void drawLines(Canvas canvas, List<ListPane.Item> shown, World world) {
+    int last = canvas.size().rows() - 2;
+    int index = cursor.index(shown);
+    List<ListPane.Heading> headings = shelf.headings(world);
+    ListPane.draw(canvas, headings, shown, index, new ListPane.Rows(2, last - 3));
+    Optional<String> cut = ListPane.cut(canvas.size(), headings, shown, index);
+    List<String> lines =
+        cut.map(text -> Paragraph.lines(text, canvas.size().columns() - 4)).orElse(List.of());
+    for (int i = 0; i < Math.min(2, lines.size()); i++) {
+      canvas.put(2, last - 2 + i, lines.get(i), Style.LABEL);
+    }
   }
 
   private void drawLastLine(Canvas canvas, int row, World world) {

@@ -36,7 +36,7 @@ final class RocketFields {
             FormField.choice(
                 Rocket.DEVICE,
                 "Usual recovery",
-                devices(world),
+                new CardChoices(world.log()).devices(units),
                 "What it usually comes down on; the range box holds parachutes and streamers."),
             FormField.of(Rocket.FLIER, "Flier", new Texts(""), "Whose it is."),
             FormField.of(Rocket.NOTE, "Note", new Texts(""), "Anything worth knowing.")));
@@ -122,17 +122,6 @@ final class RocketFields {
                 Speed::metresPerSecond,
                 Speed.ofMph(1),
                 Speed.ofMph(20)));
-  }
-
-  private static Choices<padside.flight.RecordId> devices(World world) {
-    return new Choices<>(
-        "parachute or streamer",
-        world.log().devices().stream()
-            .map(
-                device ->
-                    new Choices.Option<>(
-                        device.id(), device.name(), size(device, world.settings().units())))
-            .toList());
   }
 
   /** A device's size as it is told beside its name. */

@@ -17,7 +17,18 @@ class FormTest {
 
   @Test
   void the_first_character_typed_into_an_entered_field_replaces_what_stood_there() {
-    assertThat(named.type("K").type("i").text("name")).isEqualTo("Ki");
+    Form weighed = Forms.over(Facts.none().with(Rocket.MASS, Mass.ofOunces(4), "4oz")).next();
+
+    assertThat(weighed.type("5").type("g").text("mass_kg")).isEqualTo("5g");
+    assertThat(weighed.previous().next().type("5").text("mass_kg")).isEqualTo("5");
+    assertThat(weighed.end().type("!").text("mass_kg")).isEqualTo("4oz!");
+  }
+
+  @Test
+  void free_text_is_added_to() {
+    assertThat(named.type(" II").text("name")).isEqualTo("Skylark II");
+    assertThat(named.next().previous().type(" II").text("name")).isEqualTo("Skylark II");
+    assertThat(named.clear().type("Kite").text("name")).isEqualTo("Kite");
   }
 
   @Test
@@ -53,7 +64,7 @@ class FormTest {
     Form full = Forms.empty().type("x".repeat(Form.LONGEST_TEXT));
 
     assertThat(full.type("y")).isEqualTo(full);
-    assertThat(full.next().previous().type("y").text("name")).isEqualTo("y");
+    assertThat(full.clear().type("y").text("name")).isEqualTo("y");
   }
 
   @Test
@@ -62,7 +73,6 @@ class FormTest {
     assertThat(named.next().next().next().next().next().at()).isEqualTo(3);
     assertThat(named.to("device").field().name()).isEqualTo("device");
     assertThat(named.to("nowhere").at()).isZero();
-    assertThat(named.next().previous().type("K").text("name")).isEqualTo("K");
   }
 
   @Test
@@ -108,7 +118,7 @@ class FormTest {
   @Test
   void a_form_without_fields_is_refused() {
     List<FormField<?>> fields = Forms.fields(UnitSystem.US);
-    Entry entry = Entry.of("");
+    Entry entry = Entry.of("", true);
 
     assertThatThrownBy(() -> Form.of(List.of(), Facts.none()))
         .isInstanceOf(IllegalArgumentException.class);

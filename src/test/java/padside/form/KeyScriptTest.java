@@ -22,7 +22,7 @@ class KeyScriptTest {
     private final List<StringBuilder> texts = new ArrayList<>();
     private int at;
     private int cursor;
-    private boolean fresh = true;
+    private boolean fresh;
 
     Editor(int fields) {
       for (int i = 0; i < fields; i++) {
@@ -66,7 +66,7 @@ class KeyScriptTest {
     void to(int field) {
       at = Math.max(0, Math.min(texts.size() - 1, field));
       cursor = text().length();
-      fresh = true;
+      fresh = at > 0; // the name, in front, is free text
     }
   }
 
