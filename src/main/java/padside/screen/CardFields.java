@@ -46,8 +46,7 @@ final class CardFields {
     CardChoices choices = new CardChoices(world.log());
     Optional<Rocket> rocket = facts.get(Flight.ROCKET).flatMap(world.log()::rocket);
     return List.of(
-        FormField.choice(
-            Flight.ROCKET, "Rocket", choices.rockets(), "Type part of its name or pick: ↑ ↓."),
+        FormField.choice(Flight.ROCKET, "Rocket", choices.rockets(), rocketHint(world)),
         FormField.choice(
             Flight.MOTOR,
             "Motor",
@@ -67,18 +66,29 @@ final class CardFields {
             Flight.ALTIMETER, "Altimeter", choices.altimeters(), "Blank when it carries none."));
   }
 
+  private static String rocketHint(World world) {
+    return world.log().rockets().isEmpty()
+        ? "No rocket yet: Esc leaves, then f adds one."
+        : "Type part of its name or pick: ↑ ↓.";
+  }
+
   private static List<FormField<?>> measured(Facts facts, World world) {
     UnitSystem units = world.settings().units();
     UnitNotation<Mass> mass = Notations.mass(units);
     UnitNotation<Length> rod = Notations.rodLength(units);
     return List.of(
         FormField.of(
-            Flight.MASS,
-            "Bare mass",
-            mass,
-            "Ready to fly but without the motor, like " + mass.example() + "."),
+                Flight.MASS,
+                "Bare mass",
+                mass,
+                "Ready to fly but without the motor, like " + mass.example() + ".")
+            .doubting(RocketFields.likelyMass(units)),
         FormField.of(
-            Flight.ROD, "Rod length", rod, "The part that guides it, like " + rod.example() + "."),
+                Flight.ROD,
+                "Rod length",
+                rod,
+                "The part that guides it, like " + rod.example() + ".")
+            .doubting(RocketFields.likelyRod(units)),
         FormField.of(
             Flight.TILT,
             "Rod tilt",

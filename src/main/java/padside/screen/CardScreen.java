@@ -107,6 +107,9 @@ record CardScreen(Form form, Facts finished, Draft draft, LiveCheck check, Phase
   private Step keep(World world) {
     Form accepted = CardForm.left(form.accepted(), finished, world);
     Facts facts = CardForm.facts(accepted);
+    if (isNew() && with(accepted).isBlank()) {
+      return Step.stay(this);
+    }
     return accepted
         .firstObjection()
         .map(field -> with(accepted.to(field)).kept(facts).in(Phase.FILLING))

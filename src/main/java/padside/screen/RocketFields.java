@@ -8,6 +8,7 @@ import padside.flight.Rocket;
 import padside.form.Choices;
 import padside.form.FormField;
 import padside.form.Range;
+import padside.form.Rule;
 import padside.form.Texts;
 import padside.units.Length;
 import padside.units.Mass;
@@ -18,6 +19,9 @@ import padside.units.UnitSystem;
 
 /** The form of a rocket. */
 final class RocketFields {
+  /** The model code's lift-off mass is 1500 g at most (NAR Model Rocket Safety Code, 2012). */
+  private static final Mass LARGEST_MASS = Mass.ofGrams(1500);
+
   private RocketFields() {}
 
   static RecordForm.Sheet sheet(World world) {
@@ -42,7 +46,6 @@ final class RocketFields {
             FormField.of(Rocket.NOTE, "Note", new Texts(""), "Anything worth knowing.")));
   }
 
-  /** The model code's lift-off mass is 1500 g at most (NAR Model Rocket Safety Code, 2012). */
   private static FormField<Mass> mass(UnitSystem units) {
     UnitNotation<Mass> notation = Notations.mass(units);
     return FormField.of(
@@ -52,9 +55,12 @@ final class RocketFields {
             "Ready to fly, recovery packed, but without any motor: like "
                 + notation.example()
                 + ".")
-        .doubting(
-            new Range<>(
-                "Bare mass", notation, Mass::kilograms, Mass.ofGrams(5), Mass.ofGrams(1500)));
+        .doubting(likelyMass(units));
+  }
+
+  static Rule<Mass> likelyMass(UnitSystem units) {
+    return new Range<>(
+        "Bare mass", Notations.mass(units), Mass::kilograms, Mass.ofGrams(5), LARGEST_MASS);
   }
 
   private static FormField<Length> diameter(UnitSystem units) {
@@ -104,8 +110,12 @@ final class RocketFields {
             "Usual rod",
             notation,
             "The length that guides it, rod or rail: like " + notation.example() + ".")
-        .doubting(
-            new Range<>("Rod length", notation, Length::metres, new Length(0.3), new Length(6)));
+        .doubting(likelyRod(units));
+  }
+
+  static Rule<Length> likelyRod(UnitSystem units) {
+    return new Range<>(
+        "Rod length", Notations.rodLength(units), Length::metres, new Length(0.3), new Length(6));
   }
 
   private static FormField<Speed> ownLimit(UnitSystem units) {
