@@ -103,10 +103,7 @@ final class FlightFacts {
     pair("Altitude", shown(Flight.PREDICTED_APOGEE), shown(Flight.ALTITUDE), share());
     pair(
         "Delay",
-        facts
-            .get(Flight.PREDICTED_BEST_DELAY)
-            .map(Notations.timeSpan()::show)
-            .map(s -> s + " best"),
+        facts.get(Flight.PREDICTED_BEST_DELAY).map(OutlookText::seconds).map(s -> s + " best"),
         facts.get(Flight.MEASURED_DELAY).map(Notations.timeSpan()::show),
         "");
     pair(

@@ -63,7 +63,7 @@ final class FlightText {
     flight
         .facts()
         .get(Flight.PREDICTED_BEST_DELAY)
-        .ifPresent(delay -> parts.add("best delay " + Notations.timeSpan().show(delay)));
+        .ifPresent(delay -> parts.add("best delay " + OutlookText.seconds(delay)));
     landing(
             flight.facts().get(Flight.PREDICTED_BEARING),
             flight.facts().get(Flight.PREDICTED_DISTANCE),

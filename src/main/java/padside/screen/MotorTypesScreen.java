@@ -71,7 +71,13 @@ record MotorTypesScreen() implements Shelf {
     RecordForm.Sheet sheet = MotorFields.sheet(world);
     return isOwn(id)
         ? RecordForm.of(sheet, id, facts, world)
-        : RecordForm.ofNew(sheet, facts, world);
+        : RecordForm.ofNew(sheet, started(facts), world);
+  }
+
+  /** What the flier changes no longer comes from where the table says. */
+  private static Facts started(Facts facts) {
+    String from = facts.get(MotorType.PROVENANCE).orElse("no source");
+    return facts.with(MotorType.PROVENANCE, "changed from the table's: " + from);
   }
 
   @Override

@@ -107,7 +107,8 @@ final class OutlookText {
   }
 
   /** Tenths: the delay of a motor is not known better. */
-  private static String seconds(TimeSpan span) {
+  /** To tenths. */
+  static String seconds(TimeSpan span) {
     return Notations.timeSpan().show(new TimeSpan(tenths(span.seconds())));
   }
 
