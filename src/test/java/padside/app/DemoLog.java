@@ -1,0 +1,20 @@
+package padside.app;
+
+import padside.flight.Fault;
+import padside.flight.MemoryFlightLog;
+
+/** The made-up season in memory, for tests of other rooms. */
+public final class DemoLog {
+  private DemoLog() {}
+
+  /** Writes it anew. */
+  public static MemoryFlightLog written() {
+    MemoryFlightLog log = new MemoryFlightLog();
+    try {
+      DemoSeason.write(log);
+    } catch (Fault e) {
+      throw new AssertionError("a log in memory cannot fail", e);
+    }
+    return log;
+  }
+}
