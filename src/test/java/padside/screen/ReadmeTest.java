@@ -79,9 +79,7 @@ class ReadmeTest {
 
   private static void holds(String name, String text) throws IOException {
     String readme = Files.readString(README);
-    Pattern part =
-        Pattern.compile(
-            "(<!-- " + name + " -->\n)(.*?)(<!-- end -->)", Pattern.DOTALL);
+    Pattern part = Pattern.compile("(<!-- " + name + " -->\n)(.*?)(<!-- end -->)", Pattern.DOTALL);
     Matcher found = part.matcher(readme);
     assertThat(found.find()).as("README.md has a part <!-- %s -->", name).isTrue();
     if (System.getProperty("padside.golden", "").equals("rewrite")) {
