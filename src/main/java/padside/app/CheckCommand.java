@@ -1,8 +1,6 @@
 package padside.app;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -17,7 +15,7 @@ import padside.preflight.Answer;
 import padside.preflight.Card;
 import padside.preflight.Preflight;
 import padside.preflight.Settings;
-import padside.units.Notations;
+import padside.screen.AnswerText;
 import padside.units.UnitSystem;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -62,8 +60,10 @@ final class CheckCommand implements Callable<Integer> {
             options.rules == null ? usual.ruleSet() : options.rules,
             usual.ownLimit(),
             usual.rodDivisor());
-    Answer answer = new Preflight(settings).answer(card == null ? options.card() : cardInLog());
-    output.print(json(answer), () -> lines(answer, settings.units()));
+    Card checked = card == null ? options.card() : cardInLog();
+    Answer answer = new Preflight(settings).answer(checked);
+    output.print(
+        json(answer), () -> AnswerText.whole(checked, answer, Output.WIDTH, settings.units()));
     return switch (answer.ruling().verdict()) {
       case GO, MARGINAL -> Exit.DONE;
       case NO_GO -> Exit.NO_GO;
@@ -119,33 +119,5 @@ final class CheckCommand implements Callable<Integer> {
 
   private static String kind(Ruling.Verdict verdict) {
     return verdict.word().toLowerCase(java.util.Locale.ROOT);
-  }
-
-  private static List<String> lines(Answer answer, UnitSystem units) {
-    List<String> lines = new ArrayList<>();
-    lines.add(answer.headline());
-    lines.add("");
-    for (Ruling.Limit limit : answer.ruling().limits()) {
-      lines.add(
-          String.format(
-              java.util.Locale.ROOT,
-              "limit %-8s %10s  %s [%s]",
-              limit.rule(),
-              Notations.windSpeed(units).showDown(limit.wind()),
-              limit.words(),
-              limit.source()));
-    }
-    for (Ruling.Finding finding : answer.ruling().findings()) {
-      lines.add(
-          finding.verdict().word() + "  " + finding.sentence() + " [" + finding.source() + "]");
-    }
-    answer
-        .outlook()
-        .ifPresent(
-            flight -> {
-              lines.add("");
-              lines.addAll(OutlookText.lines(flight, units));
-            });
-    return lines;
   }
 }

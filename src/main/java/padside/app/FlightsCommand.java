@@ -139,11 +139,7 @@ final class FlightsCommand implements Callable<Integer> {
               flight.status().words(),
               flight.verdict().map(Ruling.Verdict::word).orElse("-"),
               flight.altitude().map(Notations.altitude(settings.units())::show).orElse("-"),
-              flight
-                  .facts()
-                  .get(Flight.BURN)
-                  .map(code -> outcomes.words(Flight.BURN.name(), code))
-                  .orElse("")));
+              outcomes.told(flight.facts())));
     }
     return lines;
   }

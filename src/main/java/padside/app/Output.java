@@ -13,6 +13,9 @@ import picocli.CommandLine.Spec;
 
 /** How a command's answer is printed: for people, or as JSON. */
 final class Output {
+  /** Characters a line of text takes at most. */
+  static final int WIDTH = 78;
+
   @Spec(Spec.Target.MIXEE)
   private CommandSpec command;
 

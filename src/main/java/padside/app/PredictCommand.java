@@ -1,12 +1,12 @@
 package padside.app;
 
-import java.util.List;
 import java.util.concurrent.Callable;
 import padside.flight.Fault;
 import padside.preflight.Card;
 import padside.preflight.Forecast;
 import padside.preflight.Forecasts;
 import padside.preflight.Outlook;
+import padside.screen.AnswerText;
 import padside.units.Length;
 import padside.units.UnitSystem;
 import picocli.CommandLine.Command;
@@ -23,6 +23,8 @@ import picocli.CommandLine.Spec;
     footer = {
       "",
       "Example: padside predict --mass 45g --diameter 24.8mm --motor C6-5 --chute 12in --wind 6mph",
+      "In JSON speed_mps of ejection and delays is over the ground; the text tells the speed through"
+          + " the air, which loads the canopy.",
       "Exit status: 0 done, 1 a file could not be read, 2 wrong or impossible input."
     })
 final class PredictCommand implements Callable<Integer> {
@@ -58,11 +60,8 @@ final class PredictCommand implements Callable<Integer> {
               + "; see padside predict --help.");
     }
     Outlook flight = forecast.outlook().get();
-    output.print(PredictionJson.of(flight), () -> lines(flight));
+    output.print(
+        PredictionJson.of(flight), () -> AnswerText.flight(card, flight, Output.WIDTH, units));
     return Exit.DONE;
-  }
-
-  private List<String> lines(Outlook flight) {
-    return OutlookText.lines(flight, units);
   }
 }
