@@ -2,7 +2,7 @@ package padside.app;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
-import padside.flight.Fault;
+import padside.fact.Fault;
 import padside.units.PrintableText;
 import picocli.CommandLine;
 import picocli.CommandLine.TypeConversionException;

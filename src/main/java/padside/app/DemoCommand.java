@@ -2,7 +2,7 @@ package padside.app;
 
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
-import padside.flight.Fault;
+import padside.fact.Fault;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;

@@ -7,7 +7,7 @@ import java.nio.file.StandardCopyOption;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
-import padside.flight.Fault;
+import padside.fact.Fault;
 import padside.store.LogFolder;
 
 /** Where the made-up season is kept. */

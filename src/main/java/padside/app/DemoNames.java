@@ -2,8 +2,8 @@ package padside.app;
 
 import java.util.HashMap;
 import java.util.Map;
+import padside.fact.RecordId;
 import padside.flight.Kind;
-import padside.flight.RecordId;
 
 /** The records of the season by the names its script has for them. */
 final class DemoNames {

@@ -8,13 +8,13 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import padside.fact.Facts;
+import padside.fact.Fault;
+import padside.fact.RecordId;
 import padside.flight.Action;
-import padside.flight.Facts;
-import padside.flight.Fault;
 import padside.flight.Fix;
 import padside.flight.FlightLog;
 import padside.flight.Kind;
-import padside.flight.RecordId;
 import padside.flight.Weather;
 
 /**

@@ -1,7 +1,7 @@
 package padside.app;
 
 import java.util.concurrent.Callable;
-import padside.flight.Fault;
+import padside.fact.Fault;
 import padside.preflight.Card;
 import padside.preflight.Forecast;
 import padside.preflight.Forecasts;

@@ -5,7 +5,7 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
-import padside.flight.Fault;
+import padside.fact.Fault;
 import padside.flight.Logbook;
 import padside.screen.Effect;
 import padside.screen.Event;

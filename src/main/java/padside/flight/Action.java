@@ -2,6 +2,8 @@ package padside.flight;
 
 import java.util.List;
 import java.util.Optional;
+import padside.fact.Facts;
+import padside.fact.RecordId;
 
 /**
  * One thing the flier did: all its changes are kept together or not at all.

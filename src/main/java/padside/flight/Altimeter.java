@@ -1,6 +1,9 @@
 package padside.flight;
 
 import java.util.List;
+import padside.fact.Column;
+import padside.fact.Facts;
+import padside.fact.RecordId;
 
 /** An altimeter that moves from rocket to rocket. */
 public record Altimeter(RecordId id, Facts facts) {

@@ -3,6 +3,9 @@ package padside.flight;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import padside.fact.Column;
+import padside.fact.Facts;
+import padside.fact.RecordId;
 
 /** One date at one field. */
 public record Day(RecordId id, Facts facts) {

@@ -4,6 +4,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import padside.fact.Column;
+import padside.fact.Facts;
+import padside.fact.RecordId;
 import padside.units.Bearing;
 import padside.units.Length;
 

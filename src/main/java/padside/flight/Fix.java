@@ -3,6 +3,9 @@ package padside.flight;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import padside.fact.Column;
+import padside.fact.Facts;
+import padside.fact.RecordId;
 
 /** Something to mend on a rocket. Open fixes come back in its checks until they are done. */
 public record Fix(RecordId id, Facts facts) {

@@ -3,6 +3,9 @@ package padside.flight;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import padside.fact.Facts;
+import padside.fact.Fault;
+import padside.fact.RecordId;
 
 /** The log as the rest of the program sees it. One thread uses it at a time. */
 public interface FlightLog extends AutoCloseable {

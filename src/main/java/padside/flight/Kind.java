@@ -3,6 +3,7 @@ package padside.flight;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import padside.fact.Column;
 
 /** The kinds of record the log keeps, each with its fields. */
 public enum Kind {

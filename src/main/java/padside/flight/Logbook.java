@@ -5,6 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import padside.fact.Fault;
+import padside.fact.RecordId;
 
 /**
  * A reading of the log at one moment: everything small whole, of the flights the newest and each

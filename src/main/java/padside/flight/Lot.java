@@ -2,6 +2,9 @@ package padside.flight;
 
 import java.util.List;
 import java.util.Optional;
+import padside.fact.Column;
+import padside.fact.Facts;
+import padside.fact.RecordId;
 
 /** Motors of one designation bought from one production batch, as they lie in the range box. */
 public record Lot(RecordId id, Facts facts) {

@@ -9,6 +9,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
+import padside.fact.Facts;
+import padside.fact.RecordId;
 import padside.units.Force;
 import padside.units.Impulse;
 import padside.units.Length;

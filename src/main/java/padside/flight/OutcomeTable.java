@@ -7,6 +7,7 @@ import java.io.Reader;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import padside.fact.Facts;
 
 /**
  * The words an outcome is told in, by aspect: boost, burn, ejection, recovery, landing, landed_on.

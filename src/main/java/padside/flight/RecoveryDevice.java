@@ -3,6 +3,9 @@ package padside.flight;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import padside.fact.Column;
+import padside.fact.Facts;
+import padside.fact.RecordId;
 import padside.units.Length;
 
 /** A parachute or streamer that moves from rocket to rocket. */

@@ -2,6 +2,9 @@ package padside.flight;
 
 import java.util.List;
 import java.util.Optional;
+import padside.fact.Column;
+import padside.fact.Facts;
+import padside.fact.RecordId;
 import padside.units.Length;
 import padside.units.Mass;
 import padside.units.Speed;

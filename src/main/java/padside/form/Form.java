@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
-import padside.flight.Facts;
+import padside.fact.Facts;
 
 /**
  * A form being filled: its fields, what stands in them, the field the cursor is in and the option

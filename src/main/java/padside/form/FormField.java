@@ -1,8 +1,8 @@
 package padside.form;
 
 import java.util.Optional;
-import padside.flight.Column;
-import padside.flight.Facts;
+import padside.fact.Column;
+import padside.fact.Facts;
 import padside.units.Notation;
 
 /**

@@ -2,8 +2,8 @@ package padside.preflight;
 
 import java.util.List;
 import java.util.Optional;
-import padside.flight.Column;
-import padside.flight.Facts;
+import padside.fact.Column;
+import padside.fact.Facts;
 import padside.flight.Flight;
 import padside.flight.Ruling;
 

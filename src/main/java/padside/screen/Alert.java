@@ -1,7 +1,7 @@
 package padside.screen;
 
 import java.util.List;
-import padside.flight.Fault;
+import padside.fact.Fault;
 
 /** Something went wrong outside: what happened and what to do, the screen below untouched. */
 record Alert(String title, String sentence, String nextStep) implements Screen {

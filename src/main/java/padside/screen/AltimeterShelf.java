@@ -3,11 +3,11 @@ package padside.screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import padside.fact.Facts;
+import padside.fact.RecordId;
 import padside.flight.Action;
 import padside.flight.Altimeter;
-import padside.flight.Facts;
 import padside.flight.Kind;
-import padside.flight.RecordId;
 
 /** The altimeters in the range box. */
 record AltimeterShelf() implements Shelf {

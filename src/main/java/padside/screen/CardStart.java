@@ -2,13 +2,13 @@ package padside.screen;
 
 import java.util.List;
 import java.util.Optional;
+import padside.fact.Column;
+import padside.fact.Facts;
+import padside.fact.RecordId;
 import padside.flight.Action;
-import padside.flight.Column;
-import padside.flight.Facts;
 import padside.flight.Flight;
 import padside.flight.Kind;
 import padside.flight.Lot;
-import padside.flight.RecordId;
 import padside.flight.Rocket;
 import padside.flight.Weather;
 

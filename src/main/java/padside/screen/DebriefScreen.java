@@ -3,12 +3,12 @@ package padside.screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import padside.fact.Facts;
+import padside.fact.RecordId;
 import padside.flight.Action;
-import padside.flight.Facts;
 import padside.flight.Fix;
 import padside.flight.Flight;
 import padside.flight.Kind;
-import padside.flight.RecordId;
 import padside.form.Form;
 
 /**

@@ -3,10 +3,10 @@ package padside.screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import padside.fact.Facts;
+import padside.fact.RecordId;
 import padside.flight.Action;
-import padside.flight.Facts;
 import padside.flight.Kind;
-import padside.flight.RecordId;
 import padside.flight.RecoveryDevice;
 import padside.units.Notations;
 

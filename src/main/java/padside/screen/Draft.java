@@ -5,10 +5,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import padside.fact.Facts;
+import padside.fact.RecordId;
 import padside.flight.Action;
-import padside.flight.Facts;
 import padside.flight.Kind;
-import padside.flight.RecordId;
 
 /**
  * A record being filled: what of it has been sent to be kept, and under which id. A new record is

@@ -2,9 +2,9 @@ package padside.screen;
 
 import java.time.Instant;
 import java.util.List;
-import padside.flight.Fault;
+import padside.fact.Fault;
+import padside.fact.RecordId;
 import padside.flight.Logbook;
-import padside.flight.RecordId;
 import padside.preflight.Answer;
 
 /**

@@ -2,11 +2,11 @@ package padside.screen;
 
 import java.util.List;
 import java.util.Optional;
+import padside.fact.Facts;
+import padside.fact.RecordId;
 import padside.flight.Action;
-import padside.flight.Facts;
 import padside.flight.Field;
 import padside.flight.Kind;
-import padside.flight.RecordId;
 import padside.form.Coordinate;
 import padside.form.EdgesNotation;
 import padside.form.FormField;

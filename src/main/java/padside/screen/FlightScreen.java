@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import padside.fact.RecordId;
 import padside.flight.Flight;
-import padside.flight.RecordId;
 
 /**
  * Everything kept about one flight: its card, the check as it stood, prediction beside measurement,

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import padside.flight.RecordId;
+import padside.fact.RecordId;
 
 /**
  * Where the cursor is in a list and what has been typed to find a line.

@@ -2,7 +2,7 @@ package padside.screen;
 
 import java.util.List;
 import java.util.Optional;
-import padside.flight.RecordId;
+import padside.fact.RecordId;
 
 /** Draws lines of cells under their headings, as wide as they need and no wider than there is. */
 final class ListPane {

@@ -2,8 +2,8 @@ package padside.screen;
 
 import java.util.List;
 import java.util.Optional;
+import padside.fact.RecordId;
 import padside.flight.Flight;
-import padside.flight.RecordId;
 import padside.units.Notations;
 
 /** Every flight, the newest first. */

@@ -5,11 +5,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import padside.fact.Facts;
+import padside.fact.RecordId;
 import padside.flight.Action;
-import padside.flight.Facts;
 import padside.flight.Kind;
 import padside.flight.Lot;
-import padside.flight.RecordId;
 
 /**
  * The motors in the range box by lot, with what is left of each.

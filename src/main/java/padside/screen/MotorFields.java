@@ -1,7 +1,7 @@
 package padside.screen;
 
 import java.util.List;
-import padside.flight.Column;
+import padside.fact.Column;
 import padside.flight.Kind;
 import padside.flight.MotorType;
 import padside.form.Delays;

@@ -2,11 +2,11 @@ package padside.screen;
 
 import java.util.List;
 import java.util.Optional;
+import padside.fact.Facts;
+import padside.fact.RecordId;
 import padside.flight.Action;
-import padside.flight.Facts;
 import padside.flight.Kind;
 import padside.flight.MotorType;
-import padside.flight.RecordId;
 import padside.units.Notations;
 
 /** The motor types known, each with where its numbers come from; the flier's own among them. */

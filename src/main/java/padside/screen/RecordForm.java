@@ -3,9 +3,9 @@ package padside.screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import padside.flight.Facts;
+import padside.fact.Facts;
+import padside.fact.RecordId;
 import padside.flight.Kind;
-import padside.flight.RecordId;
 import padside.form.Form;
 import padside.form.FormField;
 

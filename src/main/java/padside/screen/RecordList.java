@@ -3,8 +3,8 @@ package padside.screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import padside.fact.RecordId;
 import padside.flight.Action;
-import padside.flight.RecordId;
 
 /**
  * A screen with a list of records: a cursor, find-as-you-type, and keys that open, add and remove.

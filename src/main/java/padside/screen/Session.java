@@ -4,7 +4,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import padside.flight.Fault;
+import padside.fact.Fault;
 
 /**
  * The screens that are open, the uppermost last, and the world they see. Pure: the app feeds events

@@ -2,8 +2,8 @@ package padside.screen;
 
 import java.util.List;
 import java.util.Optional;
+import padside.fact.RecordId;
 import padside.flight.Action;
-import padside.flight.RecordId;
 
 /** What a {@link RecordList} lists and what its keys do. */
 interface Shelf {

@@ -3,7 +3,7 @@ package padside.store;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import padside.flight.Facts;
+import padside.fact.Facts;
 
 /**
  * One line of a journal.

@@ -4,7 +4,7 @@ import java.sql.SQLException;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import padside.flight.Column;
+import padside.fact.Column;
 import padside.flight.Kind;
 
 /**

@@ -6,10 +6,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import padside.fact.Facts;
+import padside.fact.RecordId;
 import padside.flight.Action;
-import padside.flight.Facts;
 import padside.flight.Kind;
-import padside.flight.RecordId;
 import padside.store.JournalLine.CellChange;
 
 /** Makes the changes of a journal line out of an action. */

@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.zip.CRC32C;
-import padside.flight.Facts;
+import padside.fact.Facts;
 import padside.units.Reading;
 
 /** How a journal line is written and read; the package's documentation lays the form down. */

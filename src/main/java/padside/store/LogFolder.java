@@ -9,11 +9,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import padside.fact.Fault;
+import padside.fact.RecordId;
 import padside.flight.Action;
-import padside.flight.Fault;
 import padside.flight.FlightLog;
 import padside.flight.Kind;
-import padside.flight.RecordId;
 
 /** The log in one folder, held for this program until it is closed. */
 public final class LogFolder implements FlightLog {

@@ -9,7 +9,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
-import padside.flight.Fault;
+import padside.fact.Fault;
 
 /**
  * Holds a log for one program. The lock is the operating system's, so it ends with the program; the

@@ -8,7 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.sqlite.SQLiteErrorCode;
-import padside.flight.Fault;
+import padside.fact.Fault;
 
 /**
  * Opens the database of a log and brings it up to the journals. One that cannot be used is set

@@ -10,12 +10,12 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import padside.flight.Column;
-import padside.flight.Facts;
+import padside.fact.Column;
+import padside.fact.Facts;
+import padside.fact.RecordId;
 import padside.flight.FlightLog.FlightQuery;
 import padside.flight.FlightLog.Stored;
 import padside.flight.Kind;
-import padside.flight.RecordId;
 
 /** Records as they show, read from the tables. */
 final class Records {

@@ -5,9 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import padside.fact.Fault;
+import padside.fact.RecordId;
 import padside.flight.Action;
-import padside.flight.Fault;
-import padside.flight.RecordId;
 import padside.units.Reading;
 
 /** The lines one run of the program writes: its header, then one line an action. */

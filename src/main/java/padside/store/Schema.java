@@ -8,7 +8,7 @@ import java.nio.file.Path;
 import java.sql.SQLException;
 import java.util.List;
 import java.util.Optional;
-import padside.flight.Fault;
+import padside.fact.Fault;
 
 /** What makes an SQLite file a log of this version. */
 final class Schema {

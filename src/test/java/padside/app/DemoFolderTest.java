@@ -8,7 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import padside.flight.Fault;
+import padside.fact.Fault;
 import padside.flight.Kind;
 import padside.store.LogFolder;
 

@@ -1,6 +1,6 @@
 package padside.app;
 
-import padside.flight.Fault;
+import padside.fact.Fault;
 import padside.flight.MemoryFlightLog;
 
 /** The made-up season in memory, for tests of other rooms. */

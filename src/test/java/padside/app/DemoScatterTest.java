@@ -10,7 +10,7 @@ import java.util.Random;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import padside.flight.Fault;
+import padside.fact.Fault;
 import padside.flight.Flight;
 import padside.flight.Kind;
 import padside.flight.Logbook;

@@ -8,6 +8,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import padside.fact.Column;
+import padside.fact.Facts;
+import padside.fact.RecordId;
 
 /** A log that keeps everything in memory, for tests of what stands above the log. */
 public final class MemoryFlightLog implements FlightLog {

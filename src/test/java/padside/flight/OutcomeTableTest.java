@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import padside.fact.Facts;
 
 class OutcomeTableTest {
   private final OutcomeTable shipped = shipped();

@@ -8,7 +8,7 @@ import static padside.form.Forms.TAPE;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import padside.flight.Facts;
+import padside.fact.Facts;
 
 class ChoicesTest {
   private static List<String> texts(Choices<?> choices, String typed) {
@@ -76,7 +76,7 @@ class ChoicesTest {
             option ->
                 assertThat(DEVICES.read(DEVICES.show(option.value())).value())
                     .contains(option.value()));
-    assertThat(DEVICES.show(new padside.flight.RecordId("gone"))).isEmpty();
+    assertThat(DEVICES.show(new padside.fact.RecordId("gone"))).isEmpty();
     assertThat(DEVICES.example()).isEqualTo("24 in chute");
     assertThat(numbered().example()).isEmpty();
   }

@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import padside.flight.Facts;
+import padside.fact.Facts;
 import padside.flight.Rocket;
 import padside.units.Mass;
 import padside.units.Notations;

@@ -1,9 +1,9 @@
 package padside.form;
 
 import java.util.List;
-import padside.flight.Column;
-import padside.flight.Facts;
-import padside.flight.RecordId;
+import padside.fact.Column;
+import padside.fact.Facts;
+import padside.fact.RecordId;
 import padside.flight.Rocket;
 import padside.units.Notations;
 import padside.units.UnitSystem;

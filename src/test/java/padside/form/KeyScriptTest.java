@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
-import padside.flight.Facts;
+import padside.fact.Facts;
 import padside.units.UnitSystem;
 
 /**

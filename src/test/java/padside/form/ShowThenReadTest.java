@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import padside.flight.Facts;
+import padside.fact.Facts;
 import padside.flight.Flight;
 import padside.flight.Rocket;
 import padside.flight.Weather;
@@ -56,7 +56,7 @@ class ShowThenReadTest {
 
   @Test
   void a_reference_the_list_does_not_know_is_kept_until_another_is_chosen() {
-    Facts gone = Facts.none().with(Forms.DEVICE, new padside.flight.RecordId("gone"));
+    Facts gone = Facts.none().with(Forms.DEVICE, new padside.fact.RecordId("gone"));
 
     assertThat(Forms.over(gone).to("device").next().facts()).isEqualTo(gone);
   }

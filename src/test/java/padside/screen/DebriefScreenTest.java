@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import padside.fact.Facts;
+import padside.fact.Fault;
 import padside.flight.Action;
-import padside.flight.Facts;
-import padside.flight.Fault;
 import padside.flight.Fix;
 import padside.flight.Flight;
 import padside.flight.Kind;

@@ -3,11 +3,11 @@ package padside.screen;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
-import padside.flight.Facts;
+import padside.fact.Facts;
+import padside.fact.RecordId;
 import padside.flight.Fix;
 import padside.flight.Kind;
 import padside.flight.MemoryFlightLog;
-import padside.flight.RecordId;
 import padside.flight.Rocket;
 import padside.units.Length;
 import padside.units.Mass;

@@ -3,7 +3,7 @@ package padside.screen;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
-import padside.flight.Facts;
+import padside.fact.Facts;
 import padside.flight.Flight;
 import padside.flight.Kind;
 import padside.flight.MemoryFlightLog;

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import padside.flight.Fault;
+import padside.fact.Fault;
 import padside.flight.Kind;
 import padside.flight.Lot;
 import padside.flight.MemoryFlightLog;

@@ -2,16 +2,16 @@ package padside.screen;
 
 import java.time.LocalDate;
 import java.util.List;
+import padside.fact.Facts;
+import padside.fact.RecordId;
 import padside.flight.Altimeter;
 import padside.flight.Day;
-import padside.flight.Facts;
 import padside.flight.Field;
 import padside.flight.Fix;
 import padside.flight.Flight;
 import padside.flight.Kind;
 import padside.flight.Lot;
 import padside.flight.MemoryFlightLog;
-import padside.flight.RecordId;
 import padside.flight.RecoveryDevice;
 import padside.flight.Rocket;
 import padside.flight.Ruling;

@@ -9,9 +9,9 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
-import padside.flight.Facts;
+import padside.fact.Facts;
+import padside.fact.RecordId;
 import padside.flight.Field;
-import padside.flight.RecordId;
 import padside.units.Bearing;
 import padside.units.Length;
 

@@ -17,12 +17,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import padside.fact.Facts;
+import padside.fact.Facts.Cell;
+import padside.fact.Fault;
+import padside.fact.RecordId;
 import padside.flight.Action;
-import padside.flight.Facts;
-import padside.flight.Facts.Cell;
-import padside.flight.Fault;
 import padside.flight.Kind;
-import padside.flight.RecordId;
 import padside.flight.Rocket;
 
 /** What the log does when a file is missing, torn, damaged, older or newer than it expects. */

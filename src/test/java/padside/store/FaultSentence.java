@@ -6,7 +6,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import padside.flight.Fault;
+import padside.fact.Fault;
 
 /**
  * What a fault says, kept as text under {@code src/test/resources/faults}: the code, the sentence

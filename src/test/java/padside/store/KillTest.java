@@ -10,10 +10,10 @@ import java.util.Map;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import padside.flight.Facts.Cell;
+import padside.fact.Facts.Cell;
+import padside.fact.RecordId;
 import padside.flight.FlightLog.Stored;
 import padside.flight.Kind;
-import padside.flight.RecordId;
 
 /** A program killed with -9 while it saves: nothing it acknowledged is lost, nothing is half. */
 class KillTest {

@@ -12,7 +12,7 @@ import java.util.zip.CRC32C;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import padside.flight.Facts.Cell;
+import padside.fact.Facts.Cell;
 import padside.store.JournalLine.CellChange;
 import padside.units.Reading;
 

@@ -9,9 +9,9 @@ import java.nio.file.attribute.PosixFilePermissions;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import padside.fact.Facts;
+import padside.fact.Fault;
 import padside.flight.Action;
-import padside.flight.Facts;
-import padside.flight.Fault;
 import padside.flight.Kind;
 
 /** Who may use the folder, and what is made in it. */

@@ -20,14 +20,14 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.TearDown;
 import org.openjdk.jmh.annotations.Warmup;
+import padside.fact.Facts;
+import padside.fact.Fault;
+import padside.fact.RecordId;
 import padside.flight.Action;
-import padside.flight.Facts;
-import padside.flight.Fault;
 import padside.flight.Flight;
 import padside.flight.FlightLog.FlightQuery;
 import padside.flight.FlightLog.Stored;
 import padside.flight.Kind;
-import padside.flight.RecordId;
 
 /** How long the log takes, empty and with ten thousand flights of thirty fields each. */
 @State(Scope.Benchmark)

@@ -12,11 +12,11 @@ import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import padside.fact.Facts;
+import padside.fact.Fault;
+import padside.fact.RecordId;
 import padside.flight.Action;
-import padside.flight.Facts;
-import padside.flight.Fault;
 import padside.flight.Kind;
-import padside.flight.RecordId;
 import padside.flight.Rocket;
 
 /** Lines of several machines come together to one log, whatever the order they arrive in. */

@@ -4,15 +4,15 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import padside.fact.Column;
+import padside.fact.Facts;
+import padside.fact.Fault;
+import padside.fact.RecordId;
 import padside.flight.Action;
-import padside.flight.Column;
-import padside.flight.Facts;
-import padside.flight.Fault;
 import padside.flight.Flight;
 import padside.flight.FlightLog;
 import padside.flight.Kind;
 import padside.flight.Lot;
-import padside.flight.RecordId;
 import padside.flight.Rocket;
 
 /** Any number of flights, every field filled, on fifty rockets and a hundred lots. */

@@ -1,4 +1,4 @@
-package padside.flight;
+package padside.fact;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;

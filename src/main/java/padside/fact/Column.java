@@ -1,4 +1,4 @@
-package padside.flight;
+package padside.fact;
 
 import java.util.List;
 import java.util.Map;

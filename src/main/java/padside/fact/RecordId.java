@@ -1,4 +1,4 @@
-package padside.flight;
+package padside.fact;
 
 /**
  * Names one record for ever, on every machine: the run of the program and the count of the

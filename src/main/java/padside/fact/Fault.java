@@ -1,4 +1,4 @@
-package padside.flight;
+package padside.fact;
 
 /**
  * The outside world failed: disk, folder, a log from a newer version. Says what happened with the
