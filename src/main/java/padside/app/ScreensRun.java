@@ -5,6 +5,8 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import padside.fact.Fault;
 import padside.flight.Logbook;
 import padside.screen.Effect;
@@ -22,7 +24,11 @@ import padside.units.PrintableText;
  * is taken, and hands effects to the threads that do them.
  */
 final class ScreensRun implements AutoCloseable {
+  private static final int PATIENCE_SECONDS = 10;
+
   private final Inbox inbox = new Inbox();
+  private final CountDownLatch closed = new CountDownLatch(1);
+  private final Thread signalled = new Thread(this::leaveInGoodOrder, "padside signalled");
   private final SettingsFile settings;
   private final Console console;
   private final LogKeeper keeper;
@@ -34,6 +40,7 @@ final class ScreensRun implements AutoCloseable {
     this.console = Console.open(Tty.of(System.getProperties()), looks, inbox::input);
     this.keeper = new LogKeeper(folder, inbox);
     this.checker = new Checker(settings.settings(), inbox);
+    Runtime.getRuntime().addShutdownHook(signalled);
   }
 
   /** Opens the screens on the flier's own log. */
@@ -148,9 +155,27 @@ final class ScreensRun implements AutoCloseable {
     return repaint;
   }
 
+  /** A signal ends the program: as when the terminal hangs up, what is half typed is kept first. */
+  private void leaveInGoodOrder() {
+    inbox.input(new Input.HungUp());
+    try {
+      if (!closed.await(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
+        System.err.println("padside: ended before all that was typed could be kept");
+      }
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+
   @Override
   public void close() {
     console.close();
     keeper.close();
+    closed.countDown();
+    try {
+      Runtime.getRuntime().removeShutdownHook(signalled);
+    } catch (IllegalStateException e) {
+      return; // it runs already, and finds everything closed
+    }
   }
 }

@@ -16,6 +16,7 @@ import java.util.function.Predicate;
 public final class Tmux implements AutoCloseable {
   private static final long LOOK_EVERY_MS = 50;
   private static final int LOOKS = 1200;
+  private static final String SHELL = "PS1='$ ' sh";
 
   private final Path socket;
   private final Map<String, String> environment;
@@ -29,8 +30,7 @@ public final class Tmux implements AutoCloseable {
   public Tmux(Path folder, int columns, int rows, Map<String, String> environment) {
     this.socket = folder.resolve("tmux");
     this.environment = environment;
-    tmux(
-        "-f", "/dev/null", "new-session", "-d", "-x", "" + columns, "-y", "" + rows, "PS1='$ ' sh");
+    tmux("-f", "/dev/null", "new-session", "-d", "-x", "" + columns, "-y", "" + rows, SHELL);
   }
 
   /** Types text as it is and ends it with Enter. */
@@ -49,6 +49,17 @@ public final class Tmux implements AutoCloseable {
     for (String key : keys) {
       tmux("send-keys", "--", key);
     }
+  }
+
+  /** From now on also keeps every byte the window's program writes. */
+  public void record(Path file) {
+    tmux("pipe-pane", "cat >'" + file + "'");
+  }
+
+  /** Closes the window on the program in it, as a lost connection does; a new one stands then. */
+  public void hangUp() {
+    tmux("new-window", SHELL);
+    tmux("kill-window", "-t", ":0");
   }
 
   /** Changes the size of the window. */

@@ -1,0 +1,192 @@
+package padside.app;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import padside.terminal.Tmux;
+
+/**
+ * A flier at the folding table: the real {@code bin/padside} in a real terminal, with data and
+ * settings in a folder of its own. Counts every key pressed.
+ */
+final class PadTable implements AutoCloseable {
+  private static final Path PROGRAM = Path.of("bin", "padside").toAbsolutePath();
+  private static final Path HERE = Path.of("").toAbsolutePath();
+
+  private final Path folder;
+  private final Map<String, String> environment;
+  private final Tmux tmux;
+  private int keys;
+  private int starts;
+
+  /** What a command answered. */
+  record Ran(int status, String out, String err) {}
+
+  PadTable(Path folder, int columns, int rows) throws IOException {
+    this.folder = folder;
+    this.environment =
+        Map.of(
+            "HOME", folder.toString(),
+            "XDG_DATA_HOME", folder.resolve("data").toString(),
+            "XDG_CONFIG_HOME", folder.resolve("config").toString(),
+            "LC_ALL", "C.UTF-8");
+    // A socket's path may be no longer than about a hundred characters.
+    this.tmux = new Tmux(Files.createTempDirectory("pad"), columns, rows, environment);
+  }
+
+  /** The log that opens when none is named. */
+  Path log() {
+    return folder.resolve("data/padside/log");
+  }
+
+  Tmux tmux() {
+    return tmux;
+  }
+
+  /** Starts the program with these arguments, without waiting for anything. */
+  void launch(String arguments) {
+    launch("", arguments);
+  }
+
+  /** Starts the program with variables such as {@code TERM=linux} set. */
+  void launch(String variables, String arguments) {
+    starts++;
+    tmux.enter(
+        "clear; "
+            + variables
+            + " '"
+            + PROGRAM
+            + "' "
+            + arguments
+            + "; echo "
+            + starts
+            + ": ended $?");
+  }
+
+  /** The lines on the screen once the program that was started last has ended with this status. */
+  List<String> ended(int status) {
+    return tmux.await(starts + ": ended " + status);
+  }
+
+  /** Presses keys by tmux's names, one after the other. */
+  void press(String... names) {
+    keys += names.length;
+    tmux.press(names);
+  }
+
+  /** Presses Escape, and waits as long as a terminal needs to tell it from an arrow key. */
+  void escape(String thenSeen) {
+    press("Escape");
+    sees(thenSeen);
+  }
+
+  /** Types a text, a key a character. */
+  void type(String text) {
+    keys += text.length();
+    tmux.type(text);
+  }
+
+  /** Types texts into fields one after the other, each ended with Tab. */
+  void fields(String... texts) {
+    for (String text : texts) {
+      type(text);
+      press("Tab");
+    }
+  }
+
+  /** Keys pressed and characters typed so far. */
+  int keys() {
+    return keys;
+  }
+
+  /** Waits until a line of the screen holds the text. */
+  List<String> sees(String text) {
+    return tmux.await(text);
+  }
+
+  /** Waits until a line of the screen holds all of these. */
+  List<String> seesLine(String... texts) {
+    return tmux.await(
+        "a line with " + List.of(texts),
+        lines -> lines.stream().anyMatch(line -> List.of(texts).stream().allMatch(line::contains)));
+  }
+
+  /** Waits for the card's answer. */
+  List<String> seesVerdict(String word) {
+    return tmux.await(
+        "the verdict " + word,
+        lines -> lines.size() > 1 && lines.get(1).matches(".*│ +" + word + " *"));
+  }
+
+  /** Leaves the program from anywhere and waits for its end. */
+  void quit() {
+    press("C-c");
+    sees("Leave Padside?");
+    press("Enter");
+    ended(0);
+  }
+
+  /** The Java program that shows the screens. */
+  ProcessHandle program() {
+    ProcessHandle shell = ProcessHandle.of(Long.parseLong(tmux.ask("#{pane_pid}"))).orElseThrow();
+    return shell
+        .descendants()
+        .filter(each -> each.info().command().orElse("").endsWith("/java"))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** Runs a command of the program without a terminal. */
+  Ran padside(String... arguments) {
+    List<String> command = new ArrayList<>(List.of(PROGRAM.toString()));
+    command.addAll(List.of(arguments));
+    return run("", command);
+  }
+
+  /** Adds records as JSON; answers their ids. */
+  List<String> add(String kind, String json) {
+    Ran ran = run(json, List.of(PROGRAM.toString(), "add", kind));
+    if (ran.status != 0) {
+      throw new AssertionError(ran.err);
+    }
+    return ran.out.lines().toList();
+  }
+
+  /** What SQLite's own program reads from the log, a line a row. */
+  List<String> sqlite(String sql) {
+    String database = log().resolve("padside.sqlite").toString();
+    Ran ran = run("", List.of("sqlite3", database, sql));
+    if (ran.status != 0) {
+      throw new AssertionError(sql + ": " + ran.err);
+    }
+    return ran.out.lines().toList();
+  }
+
+  private Ran run(String input, List<String> command) {
+    try {
+      ProcessBuilder builder = new ProcessBuilder(command).directory(HERE.toFile());
+      builder.environment().putAll(environment);
+      Path errors = Files.createTempFile(folder, "errors", ".txt");
+      builder.redirectError(errors.toFile());
+      Process process = builder.start();
+      process.getOutputStream().write(input.getBytes(StandardCharsets.UTF_8));
+      process.getOutputStream().close();
+      String out = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+      return new Ran(process.waitFor(), out, Files.readString(errors));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    } catch (InterruptedException e) {
+      throw new AssertionError(e);
+    }
+  }
+
+  @Override
+  public void close() {
+    tmux.close();
+  }
+}
