@@ -92,7 +92,7 @@ final class ScreensRun implements AutoCloseable {
     List<String> told = new ArrayList<>(settings.told());
     told.addAll(opened.notices());
     Session session = Session.start(world);
-    return told.isEmpty() ? session : session.telling(told.get(0));
+    return told.isEmpty() ? session : session.telling(String.join(" ", told));
   }
 
   private void loop(Session first) {

@@ -21,14 +21,18 @@ final class Chrome {
     canvas.put(size.columns() - NAME.length() - 1, 0, NAME, Style.BAR);
     canvas.fill(0, last, size.columns(), Style.BAR);
     canvas.put(1, last, footer(top.bindings(), size.columns() - 2), Style.BAR);
-    session
-        .notice()
-        .ifPresent(
-            line -> {
-              canvas.fill(0, last - 1, size.columns(), Style.STRONG);
-              canvas.put(1, last - 1, line, Style.STRONG);
-            });
+    session.notice().ifPresent(text -> notice(canvas, text));
     return canvas.frame();
+  }
+
+  /** On the rows above the footer, as many as it takes. */
+  private static void notice(Canvas canvas, String text) {
+    List<String> lines = Paragraph.lines(text, canvas.size().columns() - 2);
+    int row = Math.max(1, canvas.size().rows() - 1 - lines.size());
+    for (String line : lines.subList(0, Math.min(lines.size(), canvas.size().rows() - 1 - row))) {
+      canvas.fill(0, row, canvas.size().columns(), Style.STRONG);
+      canvas.put(1, row++, line, Style.STRONG);
+    }
   }
 
   /** As many bindings as fit whole, then how to see the rest. */

@@ -10,9 +10,12 @@ import padside.fact.Fault;
  * The screens that are open, the uppermost last, and the world they see. Pure: the app feeds events
  * and does the effects.
  *
- * @param notice one line told once, such as that a draft was found; shown above the footer
+ * @param notice told once, such as that a draft was found; shown above the footer
+ * @param held keys pressed while a screen that was left waits for its last save: the screen below
+ *     would take them for a log that lacks it, so they follow once it is kept
  */
-public record Session(List<Screen> stack, World world, Optional<String> notice) {
+public record Session(
+    List<Screen> stack, World world, Optional<String> notice, List<Event.Pressed> held) {
   private static final Key QUIT = Key.control('c');
   private static final Key REPAINT = Key.control('l');
   private static final Key HELP = Key.function(1);
@@ -25,26 +28,25 @@ public record Session(List<Screen> stack, World world, Optional<String> notice) 
     }
   }
 
-  /** Keeps its own stack. */
+  /** Keeps its own lists. */
   public Session {
     stack = List.copyOf(stack);
+    held = List.copyOf(held);
   }
 
   /** The Day screen over a log. */
   public static Session start(World world) {
-    return new Session(List.of(DayScreen.open(world)), world, Optional.empty());
+    return new Session(List.of(DayScreen.open(world)), world, Optional.empty(), List.of());
   }
 
   /** The session with a line to tell. */
   public Session telling(String line) {
-    return new Session(stack, world, Optional.of(line));
+    return new Session(stack, world, Optional.of(line), held);
   }
 
   /** The session with a fault shown over everything. */
   public Session failing(Fault fault) {
-    List<Screen> more = new ArrayList<>(stack);
-    more.add(Alert.of(fault));
-    return new Session(more, world, notice);
+    return over(Alert.of(fault));
   }
 
   /** Takes one event. Before the program is left every screen may keep what it holds. */
@@ -61,14 +63,45 @@ public record Session(List<Screen> stack, World world, Optional<String> notice) 
 
   private Turn taken(Event event) {
     if (event instanceof Event.Pressed pressed) {
-      Session now = new Session(stack, world.next(pressed.at()), Optional.empty());
-      return now.pressed(pressed);
+      return waits() && !passes(pressed.key()) ? holding(pressed) : now(pressed);
     }
-    Session now = event instanceof Event.Saved saved ? seeing(saved) : this;
+    Session now = event instanceof Event.Saved saved ? in(world.with(saved.log())) : this;
     Turn turn = now.toEveryScreen(event);
     return event instanceof Event.NotSaved failed
-        ? new Turn(turn.session.failing(failed.fault()), turn.effects)
-        : turn;
+        ? new Turn(turn.session.holding(List.of()).failing(failed.fault()), turn.effects)
+        : turn.session.following(turn.effects);
+  }
+
+  /** True while a screen that was left waits for its last save. */
+  private boolean waits() {
+    return topmost() < stack.size() - 1;
+  }
+
+  private static boolean passes(Key key) {
+    return key.equals(QUIT) || key.equals(REPAINT);
+  }
+
+  private Turn holding(Event.Pressed pressed) {
+    List<Event.Pressed> more = new ArrayList<>(held);
+    more.add(pressed);
+    return new Turn(holding(more), List.of());
+  }
+
+  private Turn now(Event.Pressed pressed) {
+    return new Session(stack, world.next(pressed.at()), Optional.empty(), held).pressed(pressed);
+  }
+
+  /** Takes the keys that were held, until a screen left by one of them waits in turn. */
+  private Turn following(List<Effect> before) {
+    List<Effect> effects = new ArrayList<>(before);
+    Session session = this;
+    while (!session.held.isEmpty() && !session.waits()) {
+      Event.Pressed next = session.held.get(0);
+      Turn turn = session.holding(session.held.subList(1, session.held.size())).now(next);
+      session = turn.session;
+      effects.addAll(turn.effects);
+    }
+    return new Turn(session, effects);
   }
 
   /** Draws the screen on top. */
@@ -78,7 +111,7 @@ public record Session(List<Screen> stack, World world, Optional<String> notice) 
 
   /** The world with the log as another screen or program left it. */
   public Session at(Instant now) {
-    return new Session(stack, world.at(now), notice);
+    return in(world.at(now));
   }
 
   Screen top() {
@@ -140,16 +173,20 @@ public record Session(List<Screen> stack, World world, Optional<String> notice) 
       screens.add(stack.get(index));
       effects.add(new Effect.Quit());
     }
-    return new Turn(new Session(screens, world, notice), effects);
+    return new Turn(new Session(screens, world, notice, held), effects);
   }
 
-  private Session seeing(Event.Saved saved) {
-    return new Session(stack, world.with(saved.log()), notice);
+  private Session in(World other) {
+    return new Session(stack, other, notice, held);
+  }
+
+  private Session holding(List<Event.Pressed> keys) {
+    return new Session(stack, world, notice, keys);
   }
 
   private Session over(Screen screen) {
     List<Screen> more = new ArrayList<>(stack);
     more.add(screen);
-    return new Session(more, world, notice);
+    return new Session(more, world, notice, held);
   }
 }

@@ -156,7 +156,7 @@ class FirstMorningIT {
   private void readWithSqlite() {
     assertThat(
             pad.sqlite(
-                "SELECT rocket.name, motor, lot.code, device.name, verdict, status,"
+                "SELECT rocket.name, flight.motor, lot.code, device.name, verdict, status,"
                     + " round(altitude_m, 4), round(wind_mean_mps, 4), burn FROM flight"
                     + " JOIN rocket ON rocket.id = flight.rocket"
                     + " JOIN lot ON lot.id = flight.lot JOIN device ON device.id = flight.device"))

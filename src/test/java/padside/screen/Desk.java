@@ -75,7 +75,7 @@ final class Desk {
     World world = session.world().next(now);
     List<Screen> stack = new ArrayList<>(session.stack());
     stack.add(opener.apply(world));
-    session = new Session(stack, world, Optional.empty());
+    session = new Session(stack, world, Optional.empty(), List.of());
     return this;
   }
 
