@@ -34,7 +34,7 @@ class RepeatFlightIT {
     pad.press("n");
     pad.seesLine("> Rocket");
     pad.press("Enter");
-    pad.sees("type the wind of now");
+    pad.sees("the wind of now.");
     pad.type("5g8 SW");
     pad.press("F2");
     pad.seesLine("Tin Whistle", "card", "limit");
