@@ -60,7 +60,8 @@ class DeskTest {
   @Test
   void a_long_notice_is_told_whole() {
     String notice =
-        "The database was set aside in /home/ada/aside: it is damaged (row 7). ".repeat(2);
+        "The database was set aside in the folder aside of the log: it is damaged (row 7). "
+            .repeat(2);
     Session session = Desk.over(new MemoryFlightLog()).session().telling(notice.strip());
 
     assertThat(session.view(new Size(60, 20)).text().replaceAll("\\s+", " ")).contains(notice);
