@@ -3,7 +3,7 @@ package padside.screen;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
-import padside.flight.Fault;
+import padside.fact.Fault;
 import padside.flight.MemoryFlightLog;
 import padside.flight.Weather;
 import padside.units.Speed;
