@@ -72,7 +72,7 @@ final class CheckCommand implements Callable<Integer> {
   }
 
   private Card cardInLog() throws Fault {
-    try (FlightLog open = root.openLog()) {
+    try (FlightLog open = root.openLogToRead()) {
       Flight flight =
           open.find(Kind.FLIGHT, new RecordId(card))
               .map(stored -> new Flight(stored.id(), stored.facts()))

@@ -54,7 +54,7 @@ final class FlightsCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Fault {
-    try (FlightLog open = root.openLog()) {
+    try (FlightLog open = root.openLogToRead()) {
       Logbook book = Logbook.read(open, Shipped.motors());
       List<Flight> flights =
           open

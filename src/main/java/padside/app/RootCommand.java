@@ -49,9 +49,24 @@ final class RootCommand implements Callable<Integer> {
     return folder == null ? usual : folder;
   }
 
-  /** Opens the log named, else the flier's own. */
+  /** Opens the log named, else the flier's own; begins it where there is none. */
   LogFolder openLog() throws Fault {
-    return LogFolder.open(folderOr(Folders.of(System.getenv()).log()), new ThisMachine());
+    return LogFolder.open(logFolder(), new ThisMachine());
+  }
+
+  /** As {@link #openLog} to look something up: no log is begun for that. */
+  LogFolder openLogToRead() throws Fault {
+    if (!LogFolder.isIn(logFolder())) {
+      throw new Fault(
+          "no-log",
+          "There is no log in " + logFolder() + " yet.",
+          "Begin one with bin/padside, or name another folder with --log.");
+    }
+    return openLog();
+  }
+
+  private Path logFolder() {
+    return folderOr(Folders.of(System.getenv()).log());
   }
 
   /** The version, for {@code --version}. */

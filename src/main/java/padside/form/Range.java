@@ -5,7 +5,8 @@ import java.util.function.ToDoubleFunction;
 import padside.units.Notation;
 
 /**
- * Doubts what lies outside the usual range, bounds included in it.
+ * Doubts what lies outside the usual range, bounds included in it. The ranges of the forms are
+ * common practice, no source, unless the field says otherwise; nothing is refused by them.
  *
  * @param what is measured, as the sentence begins: {@code Rod length}
  * @param size puts values in order

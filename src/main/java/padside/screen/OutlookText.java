@@ -64,7 +64,7 @@ final class OutlookText {
             .map(rate -> Notations.descentRate(units).show(rate))
             .orElse("nothing opens: it falls"));
     row("Rod exit", Notations.flightSpeed(units).show(outlook.rodExitSpeed()));
-    row("Thrust/weight", Notations.number().show(tenths(outlook.thrustToWeight())));
+    row("Thrust/weight", Notations.number().show(notAbove(outlook.thrustToWeight())));
     row("Lift-off mass", Notations.mass(units).show(outlook.liftoffMass()));
     outlook.ejection().ifPresent(this::ejection);
     row("Flight time", Math.round(outlook.flightTime().seconds()) + " s");
@@ -110,6 +110,11 @@ final class OutlookText {
   /** To tenths. */
   static String seconds(TimeSpan span) {
     return Notations.timeSpan().show(new TimeSpan(tenths(span.seconds())));
+  }
+
+  /** Tenths rounded down: what should be large must not look larger. */
+  private static double notAbove(double value) {
+    return Math.floor(value * 10) / 10.0;
   }
 
   private static double tenths(double value) {

@@ -3,6 +3,7 @@ package padside.store;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.util.ArrayList;
@@ -70,6 +71,11 @@ public final class LogFolder implements FlightLog {
       log.letGo();
       throw e;
     }
+  }
+
+  /** True when a log has been begun in a folder. */
+  public static boolean isIn(Path folder) {
+    return Files.isDirectory(folder.resolve(Opening.JOURNALS));
   }
 
   /** What was found and mended since the log was opened, in plain words; mostly nothing. */

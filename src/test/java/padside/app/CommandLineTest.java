@@ -18,6 +18,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import padside.fact.Fault;
+import padside.flight.Kind;
+import padside.store.LogFolder;
 
 class CommandLineTest {
   private static final String FLIGHT =
@@ -203,13 +206,24 @@ class CommandLineTest {
         "{|not JSON as expected",
         "{\"id\": \"no.1\", \"name\": \"Alder\"}|There is no rocket no.1",
       })
-  void what_cannot_be_added_adds_nothing(String input, String told) {
-    String log = " --log " + folder;
-    Ran ran = run("add rocket" + log, input);
+  void what_cannot_be_added_adds_nothing(String input, String told) throws Fault {
+    Ran ran = run("add rocket --log " + folder, input);
 
     assertThat(ran.status()).isEqualTo(Exit.USAGE);
     assertThat(ran.err()).contains(told);
-    assertThat(run("flights" + log).out()).contains("No flights");
+    try (LogFolder log = LogFolder.open(folder, new ThisMachine())) {
+      assertThat(log.list(Kind.ROCKET)).isEmpty();
+    }
+  }
+
+  @Test
+  void looking_something_up_begins_no_log() {
+    Path nowhere = folder.resolve("nowhere");
+    Ran ran = run("flights --log " + nowhere);
+
+    assertThat(ran.status()).isEqualTo(Exit.FAULT);
+    assertThat(ran.err()).contains("There is no log in");
+    assertThat(nowhere).doesNotExist();
   }
 
   @Test
