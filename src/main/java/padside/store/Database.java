@@ -95,6 +95,18 @@ final class Database implements AutoCloseable {
     return rows;
   }
 
+  /** The first rows the reader makes something of, so many at most. */
+  <T> List<T> search(int limit, Row<Optional<T>> reader, String sql, Object... values)
+      throws SQLException {
+    List<T> found = new ArrayList<>();
+    try (ResultSet row = bound(sql, values).executeQuery()) {
+      while (found.size() < limit && row.next()) {
+        reader.read(row).ifPresent(found::add);
+      }
+    }
+    return found;
+  }
+
   <T> Optional<T> first(Row<T> reader, String sql, Object... values) throws SQLException {
     try (ResultSet row = bound(sql, values).executeQuery()) {
       return row.next() ? Optional.of(reader.read(row)) : Optional.empty();

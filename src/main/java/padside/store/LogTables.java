@@ -54,6 +54,11 @@ final class LogTables {
   private final Database database;
   private final Set<Long> changed = new LinkedHashSet<>();
   private long largestT;
+  private Made lastMade = new Made(new OpId("", 0), "", "");
+  private long lastRecord;
+
+  /** What the cells of one record in one line have in common. */
+  private record Made(OpId op, String record, String kind) {}
 
   LogTables(Database database) throws SQLException {
     this.database = database;
@@ -134,31 +139,22 @@ final class LogTables {
 
   private void put(JournalLine line, long run, CellChange change) throws SQLException {
     long record = record(line, change);
-    changed.add(record);
     if (change.field().isEmpty()) {
       return;
     }
     String field = change.field().get();
-    long n = line.op().n();
-    boolean replaced =
-        database.run(
-                "DELETE FROM awaited WHERE record = ?1 AND field = ?2 AND run = ?3 AND n = ?4",
-                record,
-                field,
-                run,
-                n)
-            > 0;
     database.run(
-        "INSERT OR IGNORE INTO cell (record, field, run, n, t, value, typed, head)"
-            + " VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8)",
+        """
+        INSERT OR IGNORE INTO cell (record, field, run, n, t, value, typed, head)
+        SELECT ?1, ?2, ?3, ?4, ?5, ?6, ?7, NOT EXISTS (
+          SELECT 1 FROM replaced WHERE record = ?1 AND field = ?2 AND run = ?3 AND n = ?4)""",
         record,
         field,
         run,
-        n,
+        line.op().n(),
         line.t(),
         change.cell().value().map(Json::write).orElse(null),
-        change.cell().typed().orElse(null),
-        replaced ? 0 : 1);
+        change.cell().typed().orElse(null));
     for (OpId old : change.replaces()) {
       replace(record, field, old);
     }
@@ -166,23 +162,31 @@ final class LogTables {
 
   private void replace(long record, String field, OpId old) throws SQLException {
     long run = run(old.run());
-    if (database.run(
-            "UPDATE cell SET head = 0 WHERE record = ?1 AND field = ?2 AND run = ?3 AND n = ?4",
-            record,
-            field,
-            run,
-            old.n())
-        == 0) {
-      database.run(
-          "INSERT OR IGNORE INTO awaited (record, field, run, n) VALUES (?1, ?2, ?3, ?4)",
-          record,
-          field,
-          run,
-          old.n());
-    }
+    database.run(
+        "INSERT OR IGNORE INTO replaced (record, field, run, n) VALUES (?1, ?2, ?3, ?4)",
+        record,
+        field,
+        run,
+        old.n());
+    database.run(
+        "UPDATE cell SET head = 0 WHERE record = ?1 AND field = ?2 AND run = ?3 AND n = ?4",
+        record,
+        field,
+        run,
+        old.n());
   }
 
   private long record(JournalLine line, CellChange change) throws SQLException {
+    Made made = new Made(line.op(), change.record(), change.kind());
+    if (!made.equals(lastMade)) {
+      lastMade = made;
+      lastRecord = upsert(line, change);
+      changed.add(lastRecord);
+    }
+    return lastRecord;
+  }
+
+  private long upsert(JournalLine line, CellChange change) throws SQLException {
     Matcher made = MADE_BY_OPERATION.matcher(change.record());
     boolean known = made.matches();
     return database.number(

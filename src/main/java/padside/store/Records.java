@@ -72,16 +72,12 @@ final class Records {
         .filter(word -> word.matches("[a-z0-9]+"))
         .forEach(word -> narrow(sql, "doc LIKE ?", values, "%" + word + "%"));
     sql.append(NEWEST_FIRST);
-    if (words.isEmpty()) {
-      sql.append(" LIMIT ?");
-      values.add(query.limit());
-      return database.list(Records::stored, sql.toString(), values.toArray());
-    }
     // The database narrows down, letters outside ASCII and field names are looked at here.
-    return database.list(Records::stored, sql.toString(), values.toArray()).stream()
-        .filter(flight -> says(flight.facts(), words))
-        .limit(query.limit())
-        .toList();
+    return database.search(
+        query.limit(),
+        row -> Optional.of(stored(row)).filter(flight -> says(flight.facts(), words)),
+        sql.toString(),
+        values.toArray());
   }
 
   List<Stored> lastFlightOfEachRocket() throws SQLException {

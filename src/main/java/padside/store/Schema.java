@@ -21,6 +21,9 @@ final class Schema {
   /** Meta key: a sum over the tables as they were made. */
   private static final String TABLES = "tables";
 
+  /** Meta key: a sum over the script that made them, its comments left out. */
+  private static final String SCRIPT = "script";
+
   /** Meta key: the version of the tables. */
   private static final String MADE_BY = "version";
 
@@ -45,7 +48,11 @@ final class Schema {
     }
     if (isOfThisVersion(database)) {
       boolean marked = application == APPLICATION_ID && version == VERSION;
-      return marked && whole(database) ? Found.CURRENT : Found.DAMAGED;
+      return !marked || !whole(database)
+          ? Found.DAMAGED
+          : LogTables.meta(database, SCRIPT).equals(Optional.of(script()))
+              ? Found.CURRENT
+              : Found.OLDER;
     }
     if (application != APPLICATION_ID) {
       throw foreign(file, application);
@@ -91,6 +98,7 @@ final class Schema {
     KindViews.refresh(database);
     LogTables.setMeta(database, MADE_BY, String.valueOf(VERSION));
     LogTables.setMeta(database, TABLES, tables(database));
+    LogTables.setMeta(database, SCRIPT, script());
     database.commit();
   }
 
@@ -117,6 +125,10 @@ final class Schema {
     return database.number("SELECT count(*) FROM pragma_foreign_key_check") > 0
         ? Optional.of("rows that belong to nothing")
         : Optional.empty();
+  }
+
+  private static String script() {
+    return LineForm.sum(text().replaceAll("--.*", "").replaceAll("\\s+", " "));
   }
 
   private static String text() {

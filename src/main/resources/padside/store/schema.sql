@@ -1,7 +1,7 @@
 -- The tables of a log. Everything is built from the lines in op, which are those of the journals.
 
 CREATE TABLE meta (
-  key TEXT NOT NULL PRIMARY KEY, -- what is told: device, before, clean, tables, version, views
+  key TEXT NOT NULL PRIMARY KEY, -- what is told, such as device, before, clean, version
   value TEXT NOT NULL            -- what it is
 ) STRICT, WITHOUT ROWID;
 
@@ -68,8 +68,8 @@ CREATE TABLE cell (
   PRIMARY KEY (record, field, run, n)
 ) STRICT, WITHOUT ROWID;
 
-CREATE TABLE awaited (
-  record INTEGER NOT NULL REFERENCES record, -- cells replaced before they arrived:
+CREATE TABLE replaced (
+  record INTEGER NOT NULL REFERENCES record, -- cells that were replaced, arrived or not:
   field TEXT NOT NULL,           -- the field,
   run INTEGER NOT NULL REFERENCES run, -- the operation
   n INTEGER NOT NULL,            -- and its count

@@ -20,8 +20,8 @@ final class LogState {
           JOIN record ON record.id = cell.record JOIN run ON run.id = cell.run
           ORDER BY record.name, field, run.name, n""",
           """
-          SELECT record.name, field, run.name, n FROM awaited
-          JOIN record ON record.id = awaited.record JOIN run ON run.id = awaited.run
+          SELECT record.name, field, run.name, n FROM replaced
+          JOIN record ON record.id = replaced.record JOIN run ON run.id = replaced.run
           ORDER BY record.name, field, run.name, n""",
           """
           SELECT run.name, n, t, raw, state FROM op JOIN run ON run.id = op.run
