@@ -204,6 +204,11 @@ public record Form(
     return fields.get(field).objection(entries.get(field).typed());
   }
 
+  /** How a number typed without a unit was understood: {@code 42 oz} for 42. */
+  public Optional<String> understood(int field) {
+    return fields.get(field).understood(entries.get(field).typed());
+  }
+
   /** Why the value of a field is unlikely. */
   public Optional<String> doubt(int field) {
     return fields.get(field).doubt(entries.get(field).typed());

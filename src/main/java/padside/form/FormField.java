@@ -1,6 +1,7 @@
 package padside.form;
 
 import java.util.Optional;
+import java.util.regex.Pattern;
 import padside.fact.Column;
 import padside.fact.Facts;
 import padside.units.Notation;
@@ -13,6 +14,8 @@ import padside.units.Notation;
  */
 public record FormField<T>(
     Place<T> place, String label, Notation<T> notation, Rule<T> rule, String hint) {
+  /** A number, or a mean and a gust, without a unit. */
+  private static final Pattern BARE = Pattern.compile("[0-9.,/ +-]+(g[0-9.,]+)?");
 
   public static <T> FormField<T> of(
       Column<T> column, String label, Notation<T> notation, String hint) {
@@ -66,6 +69,14 @@ public record FormField<T>(
   /** Why a text that can be read is unlikely. */
   Optional<String> doubt(String typed) {
     return typed.isBlank() ? Optional.empty() : notation.read(typed).value().flatMap(rule::doubt);
+  }
+
+  /** How a number without a unit was understood, where that says more than the text itself. */
+  Optional<String> understood(String typed) {
+    String text = typed.strip();
+    return notation instanceof Choices || !BARE.matcher(text).matches()
+        ? Optional.empty()
+        : notation.read(text).value().map(notation::show).filter(shown -> !shown.equals(text));
   }
 
   private Facts unread(String typed) {

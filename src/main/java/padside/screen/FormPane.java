@@ -11,6 +11,7 @@ import padside.form.Form;
  */
 final class FormPane {
   private static final int LONGEST_LIST = 6;
+  private static final int UNDERSTOOD_FROM = 10;
 
   private final Canvas canvas;
   private final Area area;
@@ -56,6 +57,18 @@ final class FormPane {
         row,
         shown.substring(0, Math.min(shown.length(), width)),
         here ? Style.FOCUS : Style.FIELD);
+    form.understood(index)
+        .map(meaning -> "= " + meaning)
+        .filter(meaning -> entry.typed().length() + 2 + meaning.length() <= width)
+        .ifPresent(
+            meaning -> {
+              int column = Math.max(UNDERSTOOD_FROM, entry.typed().length() + 2);
+              canvas.put(
+                  left + Math.min(column, width - meaning.length()),
+                  row,
+                  meaning,
+                  here ? Style.FOCUS : Style.FIELD);
+            });
     if (here) {
       canvas.cursorAt(left + entry.cursor() - cut, row);
     }
