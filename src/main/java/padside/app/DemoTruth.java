@@ -1,5 +1,6 @@
 package padside.app;
 
+import java.util.List;
 import java.util.Optional;
 import padside.flight.MotorChoice;
 import padside.flight.MotorType;
@@ -40,7 +41,8 @@ record DemoTruth(
             card.weather(),
             card.day(),
             card.field(),
-            card.openFixes());
+            card.openFixes(),
+            List.of());
     return Forecasts.of(truly).outlook().orElseThrow();
   }
 

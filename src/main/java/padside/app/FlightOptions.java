@@ -209,6 +209,7 @@ final class FlightOptions {
         Optional.of(weather),
         Optional.empty(),
         Optional.of(field()),
+        List.of(),
         List.of());
   }
 

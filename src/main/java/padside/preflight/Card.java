@@ -24,6 +24,7 @@ import padside.units.Wind;
  * @param mass without motor, recovery packed
  * @param wind as it stands on the card
  * @param weather the day's latest reading, for air and cloud base; its wind is not used
+ * @param unread what was typed here or in a record it refers to but cannot be read, as nouns
  */
 public record Card(
     Optional<Rocket> rocket,
@@ -37,29 +38,51 @@ public record Card(
     Optional<Weather> weather,
     Optional<Day> day,
     Optional<Field> field,
-    List<Fix> openFixes) {
+    List<Fix> openFixes,
+    List<String> unread) {
 
-  /** Keeps its own list. */
+  /** Keeps its own lists. */
   public Card {
     openFixes = List.copyOf(openFixes);
+    unread = List.copyOf(unread);
   }
 
   /** Looks up what a flight's card refers to. Mass and rod fall back on the rocket's usual ones. */
   public static Card of(Flight flight, Logbook book) {
     Optional<Rocket> rocket = flight.rocket().flatMap(book::rocket);
     Optional<Day> day = flight.day().flatMap(book::day);
+    Card card =
+        new Card(
+            rocket,
+            flight.motor().flatMap(motor -> book.motors().choose(motor).value()),
+            Unread.or(flight.facts(), Flight.MASS, rocket.flatMap(Rocket::mass)),
+            flight.device().flatMap(book::device),
+            Unread.or(flight.facts(), Flight.ROD, rocket.flatMap(Rocket::rod)),
+            flight.facts().get(Flight.TILT).orElse(new Angle(0)),
+            flight.facts().get(Flight.TILT_TOWARD),
+            flight.wind(),
+            flight.day().flatMap(book::latestWeather),
+            day,
+            day.flatMap(Day::field).flatMap(book::field),
+            rocket.map(r -> book.openFixes(r.id())).orElse(List.of()),
+            List.of());
+    return card.without(Unread.in(flight, card));
+  }
+
+  private Card without(List<String> readings) {
     return new Card(
         rocket,
-        flight.motor().flatMap(motor -> book.motors().choose(motor).value()),
-        flight.facts().get(Flight.MASS).or(() -> rocket.flatMap(Rocket::mass)),
-        flight.device().flatMap(book::device),
-        flight.facts().get(Flight.ROD).or(() -> rocket.flatMap(Rocket::rod)),
-        flight.facts().get(Flight.TILT).orElse(new Angle(0)),
-        flight.facts().get(Flight.TILT_TOWARD),
-        flight.wind(),
-        flight.day().flatMap(book::latestWeather),
+        motor,
+        mass,
+        device,
+        rod,
+        tilt,
+        tiltToward,
+        wind,
+        weather,
         day,
-        day.flatMap(Day::field).flatMap(book::field),
-        rocket.map(r -> book.openFixes(r.id())).orElse(List.of()));
+        field,
+        openFixes,
+        readings);
   }
 }

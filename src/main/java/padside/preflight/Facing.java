@@ -89,6 +89,7 @@ record Facing(
 
   private List<String> lacks() {
     List<String> lacks = new ArrayList<>(missing);
+    lacks.addAll(card.unread());
     if (card.field().isEmpty()) {
       lacks.add(Case.FIELD);
     }

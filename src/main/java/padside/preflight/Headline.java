@@ -10,8 +10,10 @@ import padside.units.Wind;
 final class Headline {
   private Headline() {}
 
-  static String of(Ruling ruling, Optional<Wind> wind, UnitSystem units) {
-    String now = wind.map(w -> speeds(w, units)).orElse("no wind entered");
+  static String of(Ruling ruling, Card card, UnitSystem units) {
+    boolean typed = card.unread().contains(Unread.WIND);
+    String none = typed ? "wind cannot be read" : "no wind entered";
+    String now = card.wind().map(wind -> speeds(wind, units)).orElse(none);
     return ruling.verdict().word() + "  " + now + " · " + ruling.reason();
   }
 

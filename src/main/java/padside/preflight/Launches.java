@@ -66,11 +66,11 @@ final class Launches {
   }
 
   private Optional<Launch> launch() {
-    Optional<Mass> mass = needed("mass without motor", card.mass());
+    Optional<Mass> mass = needed(Unread.MASS, card.mass());
     Optional<Length> diameter = needed("body diameter", card.rocket().flatMap(Rocket::diameter));
     Optional<MotorChoice> motor = needed("motor", card.motor());
     Optional<Motor> burning = motor.flatMap(choice -> motor(choice.type()));
-    Optional<Length> rod = needed("rod length", card.rod());
+    Optional<Length> rod = needed(Unread.ROD, card.rod());
     boolean flies = missing.isEmpty();
     Optional<CanopyDrag> canopy = canopy();
     if (!flies) {

@@ -52,7 +52,7 @@ public final class Preflight {
         flown
             .filter(flight -> flight.prediction().leftRod())
             .map(f -> Outlooks.of(f.launch(), card.motor().orElseThrow(), f.prediction()));
-    return new Answer(ruling, Headline.of(ruling, card.wind(), settings.units()), outlook);
+    return new Answer(ruling, Headline.of(ruling, card, settings.units()), outlook);
   }
 
   private Ruling ruling(Case faced) {

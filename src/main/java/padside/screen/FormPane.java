@@ -108,7 +108,7 @@ final class FormPane {
   /** At the foot of the area; a long text takes rows above as far as no field stands there. */
   private void tell(Form form) {
     String doubt = objection(form, form.at()).or(() -> form.doubt(form.at())).orElse("");
-    String text = doubt.isEmpty() ? form.field().hint() : doubt;
+    String text = doubt.isEmpty() ? hint(form) : doubt;
     Style style = doubt.isEmpty() ? Style.PLAIN : Style.OBJECTION;
     List<String> lines = Paragraph.lines(text, area.width());
     int free = Math.max(2, area.height() - form.fields().size());
@@ -117,6 +117,13 @@ final class FormPane {
     for (int i = 0; i < shown; i++) {
       canvas.put(area.left(), row + i, lines.get(i), style);
     }
+  }
+
+  /** With the key that opens the list, where the field's own words don't tell it. */
+  private static String hint(Form form) {
+    String hint = form.field().hint();
+    boolean closed = !form.listOpen() && !form.suggestions().isEmpty();
+    return closed && !hint.contains("↓") ? hint + " ↓ picks." : hint;
   }
 
   /** Below its field, or above it where more of the list fits there. */

@@ -90,9 +90,11 @@ final class OutlookText {
   }
 
   private String landing() {
-    return Notations.distance(units).show(outlook.landingDistance())
-        + " toward "
-        + Notations.bearing().show(outlook.landingBearing());
+    String distance = Notations.distance(units).show(outlook.landingDistance());
+    if (distance.startsWith("0 ")) {
+      return "at the pad";
+    }
+    return distance + " toward " + Notations.bearing().show(outlook.landingBearing());
   }
 
   private String height(Length height) {
@@ -107,7 +109,6 @@ final class OutlookText {
   }
 
   /** Tenths: the delay of a motor is not known better. */
-  /** To tenths. */
   static String seconds(TimeSpan span) {
     return Notations.timeSpan().show(new TimeSpan(tenths(span.seconds())));
   }

@@ -136,6 +136,7 @@ class DemoScatterTest {
         then,
         now.day(),
         now.field(),
+        List.of(),
         List.of());
   }
 

@@ -64,7 +64,8 @@ public final class CardBuilder {
         Optional.empty(),
         Optional.empty(),
         fieldKnown ? Optional.of(new Field(ID, field)) : Optional.empty(),
-        fixes);
+        fixes,
+        List.of());
   }
 
   public CardBuilder rocketFact(UnaryOperator<Facts> change) {
