@@ -7,6 +7,7 @@ import padside.fact.Facts;
 import padside.fact.RecordId;
 import padside.flight.Action;
 import padside.flight.Flight;
+import padside.flight.Kind;
 import padside.flight.Rocket;
 import padside.form.Form;
 import padside.form.FormField;
@@ -15,7 +16,11 @@ import padside.form.Texts;
 /** Asks why a flight was flown against NO-GO, before it is marked as flown. */
 record AgainstScreen(Flight flight, Form form, Optional<Ticket> sent) implements Screen {
   private static final FormField<String> WHY =
-      FormField.of(Flight.AGAINST, "Why", new Texts(""), "A few words; they stay with the flight.");
+      FormField.of(
+          Flight.AGAINST,
+          "Why",
+          new Texts(""),
+          "A word or more is needed; it stays with the flight.");
   private static final Binding GONE =
       Binding.of("<enter><f2>", "it flew", "marks it flown with this reason");
   private static final Binding BACK = Binding.of("<esc>", "back", "it has not flown");
@@ -34,12 +39,15 @@ record AgainstScreen(Flight flight, Form form, Optional<Ticket> sent) implements
     if (event instanceof Event.NotSaved failed && sent.equals(Optional.of(failed.ticket()))) {
       return Step.stay(new AgainstScreen(flight, form, Optional.empty()));
     }
+    if (event instanceof Event.Leaving) {
+      return Step.stay(this).and(typed(world));
+    }
     return event instanceof Event.Pressed pressed ? pressed(pressed.key(), world) : Step.stay(this);
   }
 
   private Step pressed(Key key, World world) {
     if (BACK.has(key)) {
-      return Step.close();
+      return Step.close().and(typed(world));
     }
     if (GONE.has(key)) {
       return form.entry().typed().isBlank() || sent.isPresent() ? Step.stay(this) : gone(world);
@@ -53,6 +61,15 @@ record AgainstScreen(Flight flight, Form form, Optional<Ticket> sent) implements
     Action action = DayScreen.goneAction(flight, why, world);
     return Step.stay(new AgainstScreen(flight, form, Optional.of(ticket)))
         .and(new Effect.Save(ticket, action));
+  }
+
+  /** A reason begun is there again when the question is asked anew. */
+  private List<Effect> typed(World world) {
+    if (!form.touched() || sent.isPresent()) {
+      return List.of();
+    }
+    Action action = Action.change("why flown", Kind.FLIGHT, flight.id(), form.facts());
+    return List.of(new Effect.Save(new Ticket(world.turn(), 1), action));
   }
 
   @Override

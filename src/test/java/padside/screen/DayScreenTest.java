@@ -125,6 +125,16 @@ class DayScreenTest {
   }
 
   @Test
+  void a_reason_begun_is_there_again_after_leaving_and_after_quitting() {
+    assertThat(meadow.desk().press("<end>ggust d<esc>g").frame()).containsPattern("> Why +gust d");
+
+    Desk desk = meadow.desk().press("<end>g<c-u>lull<c-c><enter>");
+    assertThat(desk.hasQuit()).isTrue();
+    assertThat(meadow.flight(3).status()).isEqualTo(Flight.Status.CARD);
+    assertThat(meadow.flight(3).facts().get(Flight.AGAINST)).contains("lull");
+  }
+
+  @Test
   void scrub_and_gone_can_be_taken_back() {
     Desk desk = meadow.desk().press("<end>s");
     assertThat(desk.frame()).contains("scrubbed");
