@@ -20,6 +20,7 @@ final class PadTable implements AutoCloseable {
 
   private final Path folder;
   private final Map<String, String> environment;
+  private final Path socket;
   private final Tmux tmux;
   private int keys;
   private int starts;
@@ -36,7 +37,8 @@ final class PadTable implements AutoCloseable {
             "XDG_CONFIG_HOME", folder.resolve("config").toString(),
             "LC_ALL", "C.UTF-8");
     // A socket's path may be no longer than about a hundred characters.
-    this.tmux = new Tmux(Files.createTempDirectory("pad"), columns, rows, environment);
+    this.socket = Files.createTempDirectory("pad");
+    this.tmux = new Tmux(socket, columns, rows, environment);
   }
 
   /** The log that opens when none is named. */
@@ -188,5 +190,11 @@ final class PadTable implements AutoCloseable {
   @Override
   public void close() {
     tmux.close();
+    try {
+      Files.deleteIfExists(socket.resolve("tmux"));
+      Files.delete(socket);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 }
