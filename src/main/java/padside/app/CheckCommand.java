@@ -82,7 +82,7 @@ final class CheckCommand implements Callable<Integer> {
                           "no-such-card",
                           "There is no card " + card + " in this log.",
                           "See padside flights for the ids."));
-      return Card.of(flight, Logbook.read(open, Shipped.motors()));
+      return Card.of(flight, Logbook.read(open, Shipped.motors()), Shipped.outcomes());
     }
   }
 

@@ -13,6 +13,7 @@ import padside.flight.FlightLog;
 import padside.flight.Kind;
 import padside.flight.Logbook;
 import padside.flight.MotorTable;
+import padside.flight.OutcomeTable;
 import padside.flight.Rocket;
 import padside.flight.Weather;
 import padside.preflight.Card;
@@ -40,6 +41,7 @@ final class DemoFlights {
   private final DemoForms forms;
   private final DemoOutcome outcomes;
   private final MotorTable motors = Shipped.motors();
+  private final OutcomeTable words = Shipped.outcomes();
   private final Preflight preflight = new Preflight(Settings.standard());
 
   DemoFlights(FlightLog log, DemoForms forms, DemoOutcome outcomes) {
@@ -62,7 +64,7 @@ final class DemoFlights {
       return id;
     }
     Flight flight = new Flight(id, filled);
-    Card card = Card.of(flight, book);
+    Card card = Card.of(flight, book, words);
     Facts kept = preflight.answer(card).facts().with(Flight.STATUS, Flight.Status.CARD);
     save("keep card", id, kept);
     if (stays.equals("flown")) {

@@ -42,6 +42,7 @@ record DemoTruth(
             card.day(),
             card.field(),
             card.openFixes(),
+            card.lotRecord(),
             List.of());
     return Forecasts.of(truly).outlook().orElseThrow();
   }

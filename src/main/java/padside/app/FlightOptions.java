@@ -210,6 +210,7 @@ final class FlightOptions {
         Optional.empty(),
         Optional.of(field()),
         List.of(),
+        Optional.empty(),
         List.of());
   }
 

@@ -52,6 +52,23 @@ public record OutcomeTable(List<Outcome> outcomes) {
     return of(aspect).stream().filter(outcome -> outcome.code().equals(code)).findFirst();
   }
 
+  /** True when what is told of an aspect is marked as a malfunction. */
+  public boolean isMalfunction(String aspect, Facts facts) {
+    return Optional.ofNullable(facts.cells().get(aspect))
+        .flatMap(Facts.Cell::value)
+        .filter(code -> of(aspect).stream().anyMatch(outcome -> isMalfunction(outcome, code)))
+        .isPresent();
+  }
+
+  /** True when any aspect is told as a malfunction. */
+  public boolean anyMalfunction(Facts facts) {
+    return outcomes.stream().anyMatch(outcome -> isMalfunction(outcome.aspect(), facts));
+  }
+
+  private static boolean isMalfunction(Outcome outcome, Object code) {
+    return outcome.mark() == Mark.MALFUNCTION && outcome.code().equals(code);
+  }
+
   /** How a stored code is shown; a code of a newer version shows as it is. */
   public String words(String aspect, String code) {
     return find(aspect, code).map(Outcome::words).orElse(code);

@@ -7,7 +7,9 @@ import padside.flight.Field;
 import padside.flight.Fix;
 import padside.flight.Flight;
 import padside.flight.Logbook;
+import padside.flight.Lot;
 import padside.flight.MotorChoice;
+import padside.flight.OutcomeTable;
 import padside.flight.RecoveryDevice;
 import padside.flight.Rocket;
 import padside.flight.Weather;
@@ -24,6 +26,7 @@ import padside.units.Wind;
  * @param mass without motor, recovery packed
  * @param wind as it stands on the card
  * @param weather the day's latest reading, for air and cloud base; its wind is not used
+ * @param lotRecord how the lot the motor comes from has done so far
  * @param unread what was typed here or in a record it refers to but cannot be read, as nouns
  */
 public record Card(
@@ -39,7 +42,10 @@ public record Card(
     Optional<Day> day,
     Optional<Field> field,
     List<Fix> openFixes,
+    Optional<LotRecord> lotRecord,
     List<String> unread) {
+  /** Motors of one lot fired before, and how many of them malfunctioned. */
+  public record LotRecord(String code, int fired, int malfunctioned) {}
 
   /** Keeps its own lists. */
   public Card {
@@ -48,7 +54,7 @@ public record Card(
   }
 
   /** Looks up what a flight's card refers to. Mass and rod fall back on the rocket's usual ones. */
-  public static Card of(Flight flight, Logbook book) {
+  public static Card of(Flight flight, Logbook book, OutcomeTable outcomes) {
     Optional<Rocket> rocket = flight.rocket().flatMap(book::rocket);
     Optional<Day> day = flight.day().flatMap(book::day);
     Card card =
@@ -65,8 +71,20 @@ public record Card(
             day,
             day.flatMap(Day::field).flatMap(book::field),
             rocket.map(r -> book.openFixes(r.id())).orElse(List.of()),
+            flight.lot().flatMap(book::lot).map(lot -> record(lot, book, outcomes)),
             List.of());
     return card.without(Unread.in(flight, card));
+  }
+
+  /** Malfunctions are looked for in the flights the logbook holds, which are the newest. */
+  private static LotRecord record(Lot lot, Logbook book, OutcomeTable outcomes) {
+    long malfunctioned =
+        book.flights().stream()
+            .filter(flight -> flight.lot().equals(Optional.of(lot.id())))
+            .filter(flight -> outcomes.isMalfunction(Flight.BURN.name(), flight.facts()))
+            .count();
+    return new LotRecord(
+        lot.code(), book.firedByLot().getOrDefault(lot.id(), 0), Math.toIntExact(malfunctioned));
   }
 
   private Card without(List<String> readings) {
@@ -83,6 +101,7 @@ public record Card(
         day,
         field,
         openFixes,
+        lotRecord,
         readings);
   }
 }

@@ -121,10 +121,20 @@ record Facing(
     flown
         .filter(f -> f.launch().motor().curve().quality() == ThrustCurve.Quality.APPROXIMATE)
         .ifPresent(flight -> findings.add(approximate()));
+    card.lotRecord().filter(lot -> lot.malfunctioned() > 0).ifPresent(l -> findings.add(lot(l)));
     flown
         .filter(flight -> !flight.launch().wind().directionKnown())
         .ifPresent(flight -> findings.add(directionless()));
     return findings;
+  }
+
+  private static Ruling.Finding lot(Card.LotRecord lot) {
+    return new Ruling.Finding(
+        "lot",
+        Ruling.Verdict.MARGINAL,
+        "of lot %s %d of %d fired malfunctioned"
+            .formatted(lot.code(), lot.malfunctioned(), lot.fired()),
+        "the log; common practice, no source");
   }
 
   private static Ruling.Finding directionless() {

@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import padside.flight.Flight;
-import padside.flight.OutcomeTable;
 import padside.flight.Rocket;
 import padside.units.Notations;
 
@@ -27,20 +26,10 @@ record DayTally(int flown, Map<String, Integer> motors, long malfunctions, Optio
     return new DayTally(
         flown.size(),
         motors,
-        flown.stream().filter(flight -> malfunctioned(flight, world.outcomes())).count(),
+        flown.stream().filter(flight -> world.outcomes().anyMalfunction(flight.facts())).count(),
         flown.stream()
             .filter(flight -> flight.altitude().isPresent())
             .max(Comparator.comparing(flight -> flight.altitude().get().metres())));
-  }
-
-  private static boolean malfunctioned(Flight flight, OutcomeTable outcomes) {
-    return outcomes.outcomes().stream()
-        .filter(outcome -> outcome.mark() == OutcomeTable.Mark.MALFUNCTION)
-        .anyMatch(outcome -> told(flight, outcome.aspect()).equals(Optional.of(outcome.code())));
-  }
-
-  private static Optional<Object> told(Flight flight, String aspect) {
-    return Optional.ofNullable(flight.facts().cells().get(aspect)).flatMap(cell -> cell.value());
   }
 
   /** Two lines: the counts, then the motors. */

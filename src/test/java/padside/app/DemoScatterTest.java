@@ -117,7 +117,7 @@ class DemoScatterTest {
 
   /** The card in the weather read last before it lifted off. */
   private static Card card(Flight flight) {
-    Card now = Card.of(flight, book);
+    Card now = Card.of(flight, book, Shipped.outcomes());
     Instant liftoff = flight.facts().get(Flight.LIFTOFF_AT).orElseThrow();
     Optional<Weather> then =
         book.weather().stream()
@@ -137,6 +137,7 @@ class DemoScatterTest {
         now.day(),
         now.field(),
         List.of(),
+        Optional.empty(),
         List.of());
   }
 

@@ -42,6 +42,7 @@ public final class CardBuilder {
       Optional.of(new Wind(new Speed(1.5), new Speed(2), Optional.of(new Bearing(225))));
   private List<Field.Edge> edges = round(200);
   private boolean fieldKnown = true;
+  private Optional<Card.LotRecord> lotRecord = Optional.empty();
   private final List<Fix> fixes = new ArrayList<>();
 
   public static CardBuilder small() {
@@ -65,6 +66,7 @@ public final class CardBuilder {
         Optional.empty(),
         fieldKnown ? Optional.of(new Field(ID, field)) : Optional.empty(),
         fixes,
+        lotRecord,
         List.of());
   }
 
@@ -101,6 +103,11 @@ public final class CardBuilder {
 
   public CardBuilder fix(Fix fix) {
     fixes.add(fix);
+    return this;
+  }
+
+  public CardBuilder lot(Card.LotRecord lot) {
+    lotRecord = Optional.of(lot);
     return this;
   }
 

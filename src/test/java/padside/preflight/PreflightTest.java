@@ -163,6 +163,16 @@ class PreflightTest {
   }
 
   @Test
+  void a_lot_with_a_malfunction_is_marginal_and_says_how_many() {
+    CardBuilder card = CardBuilder.small().wind(wind(1, 1, 0));
+
+    assertThat(ruling(card.lot(new Card.LotRecord("K7", 6, 0))).verdict()).isEqualTo(Verdict.GO);
+    Ruling ruling = ruling(card.lot(new Card.LotRecord("K7", 6, 1)));
+    assertThat(ruling.verdict()).isEqualTo(Verdict.MARGINAL);
+    assertThat(ruling.reason()).contains("of lot K7 1 of 6 fired malfunctioned");
+  }
+
+  @Test
   void the_lesser_of_the_fliers_own_limits_counts() {
     Settings careful =
         new Settings(UnitSystem.US, "us-model", Optional.of(Speed.ofMph(12)), Optional.empty());

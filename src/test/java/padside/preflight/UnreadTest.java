@@ -15,6 +15,7 @@ import padside.flight.Kind;
 import padside.flight.Logbook;
 import padside.flight.MemoryFlightLog;
 import padside.flight.MotorTable;
+import padside.flight.OutcomeTable;
 import padside.flight.RecoveryDevice;
 import padside.flight.Rocket;
 import padside.flight.Ruling.Verdict;
@@ -55,7 +56,8 @@ class UnreadTest {
             kind == Kind.FLIGHT,
             column);
     Logbook book = Logbook.read(log, new MotorTable(List.of()));
-    return preflight.answer(Card.of(new Flight(new RecordId("test.9"), card), book));
+    return preflight.answer(
+        Card.of(new Flight(new RecordId("test.9"), card), book, new OutcomeTable(List.of())));
   }
 
   private static Facts spoilt(Facts facts, boolean spoils, Column<?> column) {
