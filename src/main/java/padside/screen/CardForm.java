@@ -3,6 +3,7 @@ package padside.screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import padside.fact.Facts;
 import padside.fact.RecordId;
 import padside.flight.Flight;
@@ -17,6 +18,10 @@ import padside.preflight.Answer;
  * <p>The form is opened over all facts of the flight, so that those without a field stay in.
  */
 final class CardForm {
+  /** What the check does not look at: changing it leaves a kept card's answer as it is. */
+  private static final Set<String> UNCHECKED =
+      Set.of(Flight.NOTE.name(), Flight.ALTIMETER.name(), Flight.FLIER.name());
+
   private CardForm() {}
 
   /** The form of a new card: the list of rockets open at once. */
@@ -33,11 +38,14 @@ final class CardForm {
   }
 
   /**
-   * All facts of the flight as they stand in the form. A kept card that changes is a draft again.
+   * All facts of the flight as they stand in the form. A kept card is a draft again once anything
+   * changes that the check looks at.
    */
   static Facts facts(Form form) {
     Facts facts = form.opened().with(form.facts());
-    return form.touched() ? asDraft(facts) : facts;
+    boolean checkedAnew =
+        form.touchedFacts().cells().keySet().stream().anyMatch(name -> !UNCHECKED.contains(name));
+    return checkedAnew ? asDraft(facts) : facts;
   }
 
   private static Facts asDraft(Facts facts) {

@@ -116,8 +116,14 @@ final class CheckText {
     }
     ruling.findings().stream()
         .filter(finding -> finding.verdict() != Ruling.Verdict.GO)
+        .filter(finding -> whole || !followsFromMissing(finding, ruling))
         .sorted(Comparator.comparing(Ruling.Finding::verdict).reversed())
         .forEach(finding -> against(finding, answer.headline()));
+  }
+
+  /** While entries are missing, what cannot be worked out without them need not be listed. */
+  private static boolean followsFromMissing(Ruling.Finding finding, Ruling ruling) {
+    return finding.verdict() == Ruling.Verdict.UNKNOWN && ruling.reason().startsWith("missing:");
   }
 
   /** What the headline says already is not said twice. */

@@ -41,14 +41,14 @@ final class RangeBoxFields {
             FormField.of(
                 Lot.BOUGHT, "Bought", new Counts(false), "How many motors were bought, like 3."),
             FormField.of(
+                Lot.BOUGHT_ON, "Bought on", new DateText(), "As far as known: 2026-05-02 or 2026."),
+            FormField.of(Lot.PLACE, "Place", new Texts(""), "Where it is kept."),
+            FormField.of(
                 Lot.CORRECTION,
                 "Correction",
                 new Counts(true),
                 "Added to the count after a look into the box, like -1; + and - in the list do it"
                     + " too."),
-            FormField.of(
-                Lot.BOUGHT_ON, "Bought on", new DateText(), "As far as known: 2026-05-02 or 2026."),
-            FormField.of(Lot.PLACE, "Place", new Texts(""), "Where it is kept."),
             FormField.of(Lot.NOTE, "Note", new Texts(""), "Anything worth knowing.")));
   }
 
@@ -62,9 +62,9 @@ final class RangeBoxFields {
                 RecoveryDevice.NAME, "Name", new Texts("18 in nylon"), "What you call it."),
             FormField.choice(
                 RecoveryDevice.SHAPE, "Shape", shapes(), "Parachute or streamer: type p or s."),
-            size(RecoveryDevice.DIAMETER, "Diameter", "Parachute: across, laid flat.", units),
-            size(RecoveryDevice.WIDTH, "Width", "Streamer: its short side.", units),
-            size(RecoveryDevice.LENGTH, "Length", "Streamer: its long side.", units),
+            size(RecoveryDevice.DIAMETER, "Chute diameter", "Across, laid flat.", units),
+            size(RecoveryDevice.WIDTH, "Streamer width", "Its short side.", units),
+            size(RecoveryDevice.LENGTH, "Streamer length", "Its long side.", units),
             drag(),
             FormField.of(
                 RecoveryDevice.NOTE, "Note", new Texts(""), "Spill hole, worn lines, colour.")));

@@ -150,8 +150,17 @@ class DayScreenTest {
   }
 
   @Test
+  void what_the_check_does_not_look_at_leaves_a_kept_card_kept() {
+    meadow.desk().press("<end><enter>").press("<s-tab>small<enter><esc>");
+
+    assertThat(meadow.flight(3).status()).isEqualTo(Flight.Status.CARD);
+    assertThat(meadow.flight(3).verdict()).isPresent();
+    assertThat(meadow.flight(3).facts().get(Flight.ALTIMETER)).isPresent();
+  }
+
+  @Test
   void what_was_scrubbed_as_a_changed_draft_comes_back_as_a_draft() {
-    Desk desk = meadow.desk().press("<end><enter>").press("<s-tab>x<esc>").press("<end>su");
+    Desk desk = meadow.desk().press("<end><enter>").press("9oz<esc>").press("<end>su");
 
     assertThat(meadow.flight(3).status()).isEqualTo(Flight.Status.DRAFT);
     assertThat(desk.frame()).contains("draft");

@@ -82,7 +82,7 @@ class RangeBoxScreenTest {
 
   @Test
   void a_lot_is_entered() {
-    desk.press("nc6-3<tab>B77<tab>24<tab><tab>2026-05-01<tab>tin<enter>wet<enter>");
+    desk.press("nc6-3<tab>B77<tab>24<tab>2026-05-01<tab>tin<enter><tab>wet<enter>");
     Lot lot = desk.book().lots().get(2);
 
     assertThat(lot.facts().get(Lot.MOTOR)).contains("C6-3");
