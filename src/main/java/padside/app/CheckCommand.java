@@ -2,7 +2,7 @@ package padside.app;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import padside.fact.Fault;
 import padside.fact.RecordId;
@@ -16,11 +16,14 @@ import padside.preflight.Card;
 import padside.preflight.Preflight;
 import padside.preflight.Settings;
 import padside.screen.AnswerText;
-import padside.units.UnitSystem;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
 
 /** Gives the verdict for options or for a card in the log. */
 @Command(
@@ -35,6 +38,11 @@ import picocli.CommandLine.ParentCommand;
           + " or a file failed."
     })
 final class CheckCommand implements Callable<Integer> {
+  /** What may be said beside a card in the log, which has its own of everything else. */
+  private static final Set<String> WITH_A_CARD =
+      Set.of("--card", "--rules", "--units", "--json", "--log");
+
+  @Spec private CommandSpec spec;
   @Mixin private FlightOptions options;
   @Mixin private Output output;
   @ParentCommand private RootCommand root;
@@ -45,21 +53,9 @@ final class CheckCommand implements Callable<Integer> {
       description = "a card in the log in place of the options that describe a flight")
   private String card;
 
-  @Option(
-      names = "--units",
-      paramLabel = "US|METRIC",
-      description = "units shown without --json (the settings file's)")
-  private UnitSystem units;
-
   @Override
   public Integer call() throws Fault {
-    Settings usual = SettingsFile.read(Folders.of(System.getenv()).settings()).settings();
-    Settings settings =
-        new Settings(
-            Optional.ofNullable(units).orElse(usual.units()),
-            options.rules == null ? usual.ruleSet() : options.rules,
-            usual.ownLimit(),
-            usual.rodDivisor());
+    Settings settings = options.settings();
     Card checked = card == null ? options.card() : cardInLog();
     Answer answer = new Preflight(settings).answer(checked);
     output.print(
@@ -71,7 +67,24 @@ final class CheckCommand implements Callable<Integer> {
     };
   }
 
+  /** An option that would go unheard is refused. */
+  private void refuseOptionsBesideCard() {
+    spec.commandLine().getParseResult().matchedOptions().stream()
+        .map(OptionSpec::longestName)
+        .filter(name -> !WITH_A_CARD.contains(name))
+        .findFirst()
+        .ifPresent(
+            name -> {
+              throw new ParameterException(
+                  spec.commandLine(),
+                  "A card in the log is checked as it stands, so --card takes no "
+                      + name
+                      + "; leave one of them out.");
+            });
+  }
+
   private Card cardInLog() throws Fault {
+    refuseOptionsBesideCard();
     try (FlightLog open = root.openLogToRead()) {
       Flight flight =
           open.find(Kind.FLIGHT, new RecordId(card))

@@ -11,8 +11,6 @@ import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import padside.fact.Facts;
 import padside.fact.Fault;
 import padside.fact.RecordId;
@@ -23,12 +21,14 @@ import padside.flight.RecoveryDevice;
 import padside.flight.Rocket;
 import padside.flight.Weather;
 import padside.preflight.Card;
+import padside.preflight.Settings;
 import padside.units.Angle;
 import padside.units.Bearing;
 import padside.units.Length;
 import padside.units.Mass;
 import padside.units.Pressure;
 import padside.units.Temperature;
+import padside.units.UnitSystem;
 import padside.units.Wind;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
@@ -37,7 +37,6 @@ import picocli.CommandLine.TypeConversionException;
 /** The options that describe one flight, shared by {@code predict} and {@code check}. */
 final class FlightOptions {
   private static final RecordId FROM_OPTIONS = new RecordId("options");
-  private static final double RADIUS_STEP_DEG = 10;
 
   /** A streamer's two sides. */
   record Streamer(Length width, Length length) {}
@@ -177,9 +176,28 @@ final class FlightOptions {
   @Option(
       names = "--rules",
       paramLabel = "NAME",
-      defaultValue = "us-model",
-      description = "safety code held to (${DEFAULT-VALUE})")
+      description = "safety code held to (the settings file's, us-model if none)")
   String rules;
+
+  @Option(
+      names = "--units",
+      paramLabel = "US|METRIC",
+      description = "units shown without --json (the settings file's, US if none)")
+  UnitSystem units;
+
+  /** The flier's settings, with what was given here in their place. */
+  Settings settings() {
+    return over(SettingsFile.read(Folders.of(System.getenv()).settings()).settings());
+  }
+
+  /** As {@link #settings} over settings at hand. */
+  Settings over(Settings usual) {
+    return new Settings(
+        Optional.ofNullable(units).orElse(usual.units()),
+        Optional.ofNullable(rules).orElse(usual.ruleSet()),
+        usual.ownLimit(),
+        usual.rodDivisor());
+  }
 
   /** The card these options describe; what is not given is absent. */
   Card card() throws Fault {
@@ -281,18 +299,19 @@ final class FlightOptions {
   }
 
   private Field field() {
-    Stream<Field.Edge> round =
-        fieldRadius == null
-            ? Stream.empty()
-            : IntStream.range(0, (int) (360 / RADIUS_STEP_DEG))
-                .mapToObj(
-                    i -> new Field.Edge(new Bearing(i * RADIUS_STEP_DEG), fieldRadius, "", ""));
+    if (fieldRadius != null && !edges.isEmpty()) {
+      throw new TypeConversionException(
+          "--edge and --field-radius describe the field in two ways; give one of them.");
+    }
+    // A single edge is a circle about the pad.
+    List<Field.Edge> outline =
+        fieldRadius == null ? edges : List.of(new Field.Edge(new Bearing(0), fieldRadius, "", ""));
     return new Field(
         FROM_OPTIONS,
         Facts.none()
             .with(Field.NAME, "this field")
             .with(Field.ELEVATION, elevation)
-            .with(Field.EDGES, Stream.concat(edges.stream(), round).toList()));
+            .with(Field.EDGES, outline));
   }
 
   /** Reads {@code 4x40in}. */

@@ -12,7 +12,6 @@ import padside.units.UnitSystem;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
@@ -35,13 +34,6 @@ final class PredictCommand implements Callable<Integer> {
   @Mixin private FlightOptions options;
   @Mixin private Output output;
 
-  @Option(
-      names = "--units",
-      paramLabel = "US|METRIC",
-      defaultValue = "METRIC",
-      description = "units shown without --json (${DEFAULT-VALUE})")
-  private UnitSystem units;
-
   @Override
   public Integer call() throws Fault {
     if (options.rod == null) {
@@ -60,8 +52,9 @@ final class PredictCommand implements Callable<Integer> {
               + "; see padside predict --help.");
     }
     Outlook flight = forecast.outlook().get();
+    UnitSystem system = options.settings().units();
     output.print(
-        PredictionJson.of(flight), () -> AnswerText.flight(card, flight, Output.WIDTH, units));
+        PredictionJson.of(flight), () -> AnswerText.flight(card, flight, Output.WIDTH, system));
     return Exit.DONE;
   }
 }

@@ -14,13 +14,18 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import padside.fact.Fault;
 import padside.flight.Kind;
+import padside.preflight.Settings;
 import padside.store.LogFolder;
+import padside.units.Speed;
+import padside.units.UnitSystem;
+import picocli.CommandLine;
 
 class CommandLineTest {
   private static final String FLIGHT =
@@ -127,6 +132,30 @@ class CommandLineTest {
     assertThat(ran.status()).isEqualTo(status);
   }
 
+  /** US model rocket code, NAR 2012, table of sites, seen: 400 ft for a C, 200 ft on all sides. */
+  @Test
+  void a_round_field_is_as_wide_as_twice_its_radius() throws IOException {
+    String line = "check --motor C6-5 --mass 36g --diameter 24.8mm --rod 90cm --wind calm --json";
+    assertThat(run(line + " --field-radius 200ft").json().get("findings").toString())
+        .contains("{rule=site, kind=go, sentence=field 400 ft at its smallest, at least 400 ft");
+    assertThat(run(line + " --field-radius 199ft").json().get("findings").toString())
+        .contains("{rule=site, kind=no-go, sentence=field 398 ft at its smallest");
+  }
+
+  @Test
+  void settings_stand_where_no_option_is_given() {
+    Settings usual =
+        new Settings(UnitSystem.METRIC, "uk-club", Optional.of(new Speed(5)), Optional.of(6.0));
+    FlightOptions none = CommandLine.populateCommand(new FlightOptions());
+    FlightOptions both =
+        CommandLine.populateCommand(new FlightOptions(), "--units", "US", "--rules", "us-model");
+
+    assertThat(none.over(usual)).isEqualTo(usual);
+    assertThat(both.over(usual))
+        .isEqualTo(
+            new Settings(UnitSystem.US, "us-model", Optional.of(new Speed(5)), Optional.of(6.0)));
+  }
+
   @Test
   void check_without_wind_is_unknown_with_status_four() {
     Ran ran = run("check " + FLIGHT + " --field-radius 200m");
@@ -149,6 +178,8 @@ class CommandLineTest {
         "predict --mass 36g --streamer 40in|4x40in",
         "predict --edge NE280ft|NE:280ft",
         "check --wind 6|has no unit",
+        "check --edge N:300ft --field-radius 300ft|give one of them",
+        "check --card r.1 --wind 2mph|--card takes no --wind",
         "flights --limit x|limit",
         "add ufo|There is no kind of record",
         "nonsense|nonsense",
