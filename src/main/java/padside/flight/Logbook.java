@@ -84,11 +84,14 @@ public record Logbook(
     return days.stream().max(Comparator.comparing(day -> day.date().orElse(LocalDate.MIN)));
   }
 
-  /** The last weather reading entered on a day. */
+  /**
+   * The last weather reading entered on a day; what it is silent about, the wind apart, is as the
+   * day's earlier readings had it.
+   */
   public Optional<Weather> latestWeather(RecordId day) {
     return weather.stream()
         .filter(reading -> reading.day().equals(Optional.of(day)))
-        .reduce((first, second) -> second);
+        .reduce((earlier, later) -> later.after(earlier));
   }
 
   /** Flights of a day in the order their cards were begun. */

@@ -67,6 +67,20 @@ public record Weather(RecordId id, Facts facts) {
           SKY,
           NOTE);
 
+  /** What changes slowly enough to hold on until it is read again. */
+  public static final List<Column<?>> SLOW =
+      List.of(WIND_HEIGHT, TEMPERATURE, PRESSURE, HUMIDITY, CLOUD_BASE, SKY);
+
+  /** This reading with what it is silent about as an earlier one had it, the wind apart. */
+  Weather after(Weather earlier) {
+    Facts slow = Facts.none();
+    for (Column<?> column : SLOW) {
+      Facts.Cell cell = earlier.facts.cells().get(column.name());
+      slow = cell == null ? slow : slow.with(column.name(), cell);
+    }
+    return new Weather(id, slow.with(facts));
+  }
+
   /** The facts of a wind, with the text it was read from. */
   public static Facts facts(Wind wind, Optional<String> typed) {
     Facts speeds =

@@ -19,16 +19,6 @@ final class CardStart {
   private static final List<Column<?>> WIND =
       List.of(Weather.WIND_MEAN, Weather.WIND_GUST, Weather.WIND_FROM);
 
-  /** What of the weather changes slowly enough to be taken over from the reading before. */
-  private static final List<Column<?>> SLOW_WEATHER =
-      List.of(
-          Weather.WIND_HEIGHT,
-          Weather.TEMPERATURE,
-          Weather.PRESSURE,
-          Weather.HUMIDITY,
-          Weather.CLOUD_BASE,
-          Weather.SKY);
-
   private CardStart() {}
 
   /**
@@ -61,10 +51,13 @@ final class CardStart {
     return world
         .log()
         .latestWeather(day)
-        .map(reading -> only(reading.facts(), SLOW_WEATHER))
+        .map(reading -> only(reading.facts(), Weather.SLOW))
         .orElse(Facts.none())
-        .with(Weather.DAY, day)
-        .with(Weather.AT, world.now());
+        .with(now(day, world));
+  }
+
+  private static Facts now(RecordId day, World world) {
+    return Facts.none().with(Weather.DAY, day).with(Weather.AT, world.now());
   }
 
   /** The lot of a card's motor: kept while it is of that motor and not used up. */
@@ -82,6 +75,7 @@ final class CardStart {
 
   /**
    * The wind typed on a card as a weather reading of its day, unless the latest one says the same.
+   * It says nothing of the air, which nobody has looked at anew.
    */
   static List<Action.Change> reading(Facts card, World world) {
     boolean news =
@@ -89,7 +83,7 @@ final class CardStart {
             && !latest(card, world).flatMap(Weather::wind).equals(Weather.windIn(card));
     return card.get(Flight.DAY)
         .filter(day -> news)
-        .map(day -> weather(day, world).with(only(card, WIND)))
+        .map(day -> now(day, world).with(only(card, WIND)))
         .map(facts -> List.of(new Action.Change(Kind.WEATHER, Optional.empty(), facts)))
         .orElse(List.of());
   }

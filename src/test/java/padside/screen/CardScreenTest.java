@@ -15,6 +15,7 @@ import padside.flight.Weather;
 import padside.units.Length;
 import padside.units.Mass;
 import padside.units.Speed;
+import padside.units.Temperature;
 import padside.units.Wind;
 
 class CardScreenTest {
@@ -267,15 +268,19 @@ class CardScreenTest {
 
   @Test
   void a_typed_wind_becomes_a_weather_reading_in_the_same_act() {
-    meadow.withWeather("6g9 SW", Duration.ofMinutes(40)).desk().press("nher<enter>7g11 w<f2>");
+    Desk desk =
+        meadow.withWeather("6g9 SW", Duration.ofMinutes(40)).desk().press("nher<enter>7g11 w<f2>");
 
     Action last = meadow.log.actions().get(meadow.log.actions().size() - 1);
     assertThat(last.changes()).extracting(Action.Change::kind).contains(Kind.WEATHER);
     Facts reading = last.changes().get(1).facts();
     assertThat(Weather.windIn(reading).map(Wind::gust)).contains(Speed.ofMph(11));
     assertThat(reading.get(Weather.AT)).contains(Desk.MORNING);
-    assertThat(reading.get(Weather.TEMPERATURE)).as("taken over").isPresent();
+    assertThat(reading.get(Weather.TEMPERATURE)).as("nobody read it now").isEmpty();
     assertThat(reading.get(Weather.DAY)).contains(meadow.day);
+    Weather latest = desk.book().latestWeather(meadow.day).orElseThrow();
+    assertThat(latest.at()).contains(Desk.MORNING);
+    assertThat(latest.temperature()).as("the day's last").contains(Temperature.ofFahrenheit(61));
   }
 
   @Test
