@@ -14,7 +14,11 @@ import padside.units.Pressure;
 import padside.units.Temperature;
 
 class AirTest {
-  /** US Standard Atmosphere 1976 / ISO 2533, geopotential heights; within the printed digits. */
+  /**
+   * US Standard Atmosphere 1976 / ISO 2533, geopotential heights: rows computed beforehand from the
+   * standard's constants, which were read in a summary of ICAO 7488/2; the tropopause pressure that
+   * follows from them, 22 632 Pa, was read there too.
+   */
   @ParameterizedTest
   @CsvSource({
     "0, 288.150, 101325.00, 1.225000",
@@ -24,7 +28,7 @@ class AirTest {
     "1500, 278.400, 84555.99, 1.058067",
     "2000, 275.150, 79495.20, 1.006490"
   })
-  void standard_air_is_the_published_table(double m, double k, double pa, double density) {
+  void standard_air_follows_the_standard(double m, double k, double pa, double density) {
     Length height = new Length(m);
     assertThat(Air.standardTemperature(height).kelvins()).isCloseTo(k, within(1e-9));
     assertThat(Air.standardPressure(height).pascals()).isCloseTo(pa, within(0.02));
@@ -36,14 +40,15 @@ class AirTest {
 
   /** The tropopause row of the same table, 11 km above a sea-level pad. */
   @Test
-  void air_thins_as_published_up_to_the_tropopause() {
+  void air_thins_as_the_standard_says_up_to_the_tropopause() {
     Air air = Air.standardAt(new Length(0));
     assertThat(kgpm3(air.densityAt(new Length(11000)))).isCloseTo(0.363918, within(1e-6));
   }
 
   /**
    * CIPM-2007 (Picard et al., Metrologia 45 (2008) 149-155), 400 ppm CO2, and the difference the
-   * simple form has from it in per cent.
+   * simple form has from it in per cent: computed beforehand, its coefficients of compressibility
+   * from memory.
    */
   @ParameterizedTest
   @CsvSource({

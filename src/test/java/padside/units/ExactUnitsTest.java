@@ -13,7 +13,8 @@ import org.junit.jupiter.api.Test;
 /**
  * Every unit against its definition, written out anew from the source named. "1959 agreement" is
  * the international yard and pound agreement (US Federal Register 24 FR 5348, 1 July 1959): the
- * yard 0.9144 m, the avoirdupois pound 0.45359237 kg.
+ * yard 0.9144 m, the avoirdupois pound 0.45359237 kg. Where it does not say that a source was read,
+ * number, date and place in it are cited from memory.
  */
 class ExactUnitsTest {
   /** A few last places of a double. */
