@@ -12,8 +12,22 @@ import padside.flight.Ruling;
  *
  * @param headline one line: {@code GO 6 gusting 9 mph · limit 13 (field edge NE 280 ft)}
  * @param outlook the flight as predicted; absent while something it needs is missing
+ * @param reminders what the code asks besides, the same for every card
  */
-public record Answer(Ruling ruling, String headline, Optional<Outlook> outlook) {
+public record Answer(
+    Ruling ruling, String headline, Optional<Outlook> outlook, List<Reminder> reminders) {
+  /** Keeps its own list. */
+  public Answer {
+    reminders = List.copyOf(reminders);
+  }
+
+  /**
+   * One thing the code asks that no number tells.
+   *
+   * @param source where it comes from and how sure that is
+   */
+  public record Reminder(String sentence, String source) {}
+
   private static final List<Column<?>> COLUMNS =
       List.of(
           Flight.VERDICT,

@@ -52,7 +52,13 @@ public final class Preflight {
         flown
             .filter(flight -> flight.prediction().leftRod())
             .map(f -> Outlooks.of(f.launch(), card.motor().orElseThrow(), f.prediction()));
-    return new Answer(ruling, Headline.of(ruling, card, settings.units()), outlook);
+    return new Answer(ruling, Headline.of(ruling, card, settings.units()), outlook, reminders());
+  }
+
+  private List<Answer.Reminder> reminders() {
+    return code.value().map(RuleSet::cautions).orElse(List.of()).stream()
+        .map(caution -> new Answer.Reminder(caution.text().value(), caution.text().cited()))
+        .toList();
   }
 
   private Ruling ruling(Case faced) {

@@ -17,7 +17,8 @@ import padside.units.UnitSystem;
  */
 final class CheckText {
   /** Told beside every answer. */
-  static final String CAUTION = "Advises only: you, the site's rules and the range officer decide.";
+  static final String CAUTION =
+      "Advises; you decide, under code, law, site rules and range officer.";
 
   private static final int RULE_WIDTH = 6;
   private static final int SPEED_WIDTH = 8;
@@ -95,6 +96,7 @@ final class CheckText {
                   .map(outlook -> new OutlookText(check, outlook, width, units).lines())
                   .ifPresent(sections::add);
               sections.add(section(() -> inOrder(answer.ruling())));
+              sections.add(section(() -> reminders(answer.reminders())));
             });
     sections.removeIf(List::isEmpty);
     return sections;
@@ -153,6 +155,20 @@ final class CheckText {
           put("  ", finding.sentence(), Style.PLAIN);
           source(finding.source());
         });
+  }
+
+  /** A source stands once below all that comes from it in a row. */
+  private void reminders(List<Answer.Reminder> reminders) {
+    if (!whole || reminders.isEmpty()) {
+      return;
+    }
+    lines.add(Line.strong("The code asks besides"));
+    for (int i = 0; i < reminders.size(); i++) {
+      String source = reminders.get(i).source();
+      put("- ", reminders.get(i).sentence(), Style.PLAIN);
+      boolean more = i + 1 < reminders.size() && reminders.get(i + 1).source().equals(source);
+      source(more ? "" : source);
+    }
   }
 
   private void limits(Ruling ruling) {

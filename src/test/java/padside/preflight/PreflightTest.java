@@ -57,6 +57,17 @@ class PreflightTest {
     assertThat(answer.headline()).contains("no wind entered").contains("missing: wind");
   }
 
+  /** US model rocket code, NAR 2012, in our words; seen. */
+  @Test
+  void what_the_code_asks_besides_comes_with_every_answer() {
+    assertThat(preflight.answer(CardBuilder.small().noWind().build()).reminders())
+        .contains(
+            new Answer.Reminder(
+                "Never at targets, into clouds or near aircraft. Nothing that burns or explodes on"
+                    + " board.",
+                "US model code, seen"));
+  }
+
   /** US model rocket code, NAR 2012: no launch above 20 mph. */
   @Test
   void above_twenty_mph_is_no_go_whatever_the_field() {

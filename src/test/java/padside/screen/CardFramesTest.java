@@ -85,6 +85,7 @@ class CardFramesTest {
     Desk desk = card().press("<f3>");
     Golden.holds("check", desk.frame());
     Golden.holds("check-below", desk.press("<pagedown>").frame());
+    Golden.holds("check-end", desk.press("<pagedown><pagedown><pagedown>").frame());
   }
 
   @Test

@@ -31,7 +31,7 @@ final class Fixed {
     if (card.wind().isEmpty() || card.motor().isEmpty()) {
       String lacks = card.motor().isEmpty() ? "no motor chosen" : "no wind entered";
       Ruling unknown = new Ruling(Verdict.UNKNOWN, Optional.empty(), lacks, List.of(), List.of());
-      return new Answer(unknown, "UNKNOWN  " + lacks, Optional.empty());
+      return new Answer(unknown, "UNKNOWN  " + lacks, Optional.empty(), List.of());
     }
     Wind wind = card.wind().get();
     boolean past = wind.tested().metresPerSecond() > LIMIT.metresPerSecond();
@@ -41,7 +41,10 @@ final class Fixed {
     return new Answer(
         new Ruling(verdict, Optional.of(LIMIT), REASON, limits(), findings(past)),
         verdict.word() + "  " + now + " · " + REASON,
-        Optional.of(outlook()));
+        Optional.of(outlook()),
+        List.of(
+            new Answer.Reminder("Never into cloud.", "read in a copy"),
+            new Answer.Reminder("Count down aloud.", "read in a copy")));
   }
 
   private static List<Ruling.Limit> limits() {
