@@ -55,7 +55,7 @@ final class CheckCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Fault {
-    Settings settings = options.settings();
+    Settings settings = options.settings(root::tell);
     Card checked = card == null ? options.card() : cardInLog();
     Answer answer = new Preflight(settings).answer(checked);
     output.print(

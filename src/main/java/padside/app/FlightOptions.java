@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.ToDoubleFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -22,6 +23,7 @@ import padside.flight.Rocket;
 import padside.flight.Weather;
 import padside.preflight.Card;
 import padside.preflight.Settings;
+import padside.safety.RuleSets;
 import padside.units.Angle;
 import padside.units.Bearing;
 import padside.units.Length;
@@ -185,13 +187,22 @@ final class FlightOptions {
       description = "units shown without --json (the settings file's, US if none)")
   UnitSystem units;
 
-  /** The flier's settings, with what was given here in their place. */
-  Settings settings() {
-    return over(SettingsFile.read(Folders.of(System.getenv()).settings()).settings());
+  /**
+   * The flier's settings, with what was given here in their place.
+   *
+   * @param tell is told what of the settings file was not taken
+   */
+  Settings settings(Consumer<String> tell) {
+    SettingsFile file = SettingsFile.read(Folders.of(System.getenv()).settings());
+    file.told().forEach(tell);
+    return over(file.settings());
   }
 
   /** As {@link #settings} over settings at hand. */
   Settings over(Settings usual) {
+    if (rules != null) {
+      Written.value(RuleSets.find(rules));
+    }
     return new Settings(
         Optional.ofNullable(units).orElse(usual.units()),
         Optional.ofNullable(rules).orElse(usual.ruleSet()),
@@ -278,6 +289,10 @@ final class FlightOptions {
   }
 
   private Optional<RecoveryDevice> device() {
+    if (streamer != null && chute != null) {
+      throw new TypeConversionException(
+          "--chute and --streamer are two ways to come down; give one of them.");
+    }
     Facts drag = Facts.none().with(RecoveryDevice.DRAG_COEFFICIENT, Optional.ofNullable(chuteDrag));
     if (streamer != null) {
       return Optional.of(

@@ -13,6 +13,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
 /** Predicts one flight from options. */
@@ -33,6 +34,7 @@ final class PredictCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
   @Mixin private FlightOptions options;
   @Mixin private Output output;
+  @ParentCommand private RootCommand root;
 
   @Override
   public Integer call() throws Fault {
@@ -52,7 +54,7 @@ final class PredictCommand implements Callable<Integer> {
               + "; see padside predict --help.");
     }
     Outlook flight = forecast.outlook().get();
-    UnitSystem system = options.settings().units();
+    UnitSystem system = options.settings(root::tell).units();
     output.print(
         PredictionJson.of(flight), () -> AnswerText.flight(card, flight, Output.WIDTH, system));
     return Exit.DONE;

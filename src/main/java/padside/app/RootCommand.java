@@ -4,11 +4,14 @@ import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import padside.fact.Fault;
 import padside.store.LogFolder;
+import padside.units.PrintableText;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.HelpCommand;
 import picocli.CommandLine.IVersionProvider;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ScopeType;
+import picocli.CommandLine.Spec;
 
 /** The command without a name opens the screens. */
 @Command(
@@ -32,6 +35,8 @@ import picocli.CommandLine.ScopeType;
       "Exit status: 0 done, 1 a file or folder failed, 2 wrong input, 3 NO-GO, 4 UNKNOWN."
     })
 final class RootCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+
   @Option(
       names = "--log",
       paramLabel = "FOLDER",
@@ -51,7 +56,14 @@ final class RootCommand implements Callable<Integer> {
 
   /** Opens the log named, else the flier's own; begins it where there is none. */
   LogFolder openLog() throws Fault {
-    return LogFolder.open(logFolder(), new ThisMachine());
+    LogFolder log = LogFolder.open(logFolder(), new ThisMachine());
+    log.notices().forEach(this::tell);
+    return log;
+  }
+
+  /** Tells, beside what a command answers, what the flier ought to know. */
+  void tell(String sentence) {
+    spec.commandLine().getErr().println("padside: " + PrintableText.of(sentence));
   }
 
   /** As {@link #openLog} to look something up: no log is begun for that. */

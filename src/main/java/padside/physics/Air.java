@@ -28,7 +28,7 @@ public record Air(Density density, Temperature temperature, boolean uniform) {
   /** Gas constant of dry air, R* 8.31432 J/(mol K) over 28.9644 g/mol, same source. */
   private static final double DRY_AIR_JPKGK = 8314.32 / 28.9644;
 
-  /** Gas constant of water vapour. */
+  /** Gas constant of water vapour, read at second hand. */
   private static final double VAPOUR_JPKGK = 461.495;
 
   /** Exponent g0/(L R) of pressure; density has one less. */
@@ -67,7 +67,8 @@ public record Air(Density density, Temperature temperature, boolean uniform) {
 
   /**
    * Density as the sum of dry air and water vapour, each an ideal gas; saturation vapour pressure
-   * after Alduchov and Eskridge (1996), eq. 21. Within 0.08 % of CIPM-2007 between -10 and 20 °C.
+   * after Alduchov and Eskridge (1996), eq. 21, from memory. Within 0.08 % of CIPM-2007 between -10
+   * and 20 °C.
    */
   private static Air read(Temperature temperature, Pressure pressure, double humidity) {
     double celsius = temperature.inCelsius();

@@ -15,7 +15,7 @@ public record WindProfile(Wind wind, Length readingHeight) {
   /** A wind meter held up by hand; common practice, no source. */
   public static final Length HAND_HELD = new Length(2);
 
-  /** The one-seventh power law for neutral air over open land. */
+  /** The one-seventh power law for neutral air over open land: read in several texts. */
   static final double EXPONENT = 1.0 / 7.0;
 
   /** Refuses reading heights outside 0.1 to 100 m. */

@@ -178,6 +178,8 @@ class CommandLineTest {
         "predict --mass 36g --streamer 40in|4x40in",
         "predict --edge NE280ft|NE:280ft",
         "check --wind 6|has no unit",
+        "check --rules club|choose us-model, us-high-power",
+        "predict --chute 12in --streamer 2x20in|give one of them",
         "check --edge N:300ft --field-radius 300ft|give one of them",
         "check --card r.1 --wind 2mph|--card takes no --wind",
         "flights --limit x|limit",
@@ -245,6 +247,17 @@ class CommandLineTest {
     try (LogFolder log = LogFolder.open(folder, new ThisMachine())) {
       assertThat(log.list(Kind.ROCKET)).isEmpty();
     }
+  }
+
+  @Test
+  void what_was_mended_in_the_log_is_told_beside_the_answer() throws IOException {
+    run("add rocket --log " + folder, "{\"name\": \"Alder\"}");
+    Files.delete(folder.resolve("padside.sqlite"));
+    Ran ran = run("flights --json --log " + folder);
+
+    assertThat(ran.err()).contains("padside: The database was built from");
+    assertThat(JSON.std.listFrom(ran.out())).isEmpty();
+    assertThat(ran.status()).isEqualTo(Exit.DONE);
   }
 
   @Test
