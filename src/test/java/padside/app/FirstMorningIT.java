@@ -67,7 +67,7 @@ class FirstMorningIT {
     pad.press("n");
     pad.sees("Lot code");
     pad.fields("A8-3", "04-2031", "3");
-    pad.seesLine("> Correction");
+    pad.seesLine("> Bought on");
     pad.press("F2");
     pad.seesLine("A8-3", "04-2031", "3");
     pad.press("Tab");
@@ -75,7 +75,7 @@ class FirstMorningIT {
     pad.press("n");
     pad.sees("Shape");
     pad.fields("12 in nylon", "p", "12in");
-    pad.seesLine("> Width");
+    pad.seesLine("> Streamer width");
     pad.press("F2");
     pad.seesLine("12 in nylon", "parachute");
     pad.escape("No day is open yet.");
