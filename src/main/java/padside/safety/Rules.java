@@ -39,13 +39,13 @@ public record Rules(RuleSet code, HouseRules house) {
 
   private static List<Finding> findings(Case flown, Basis basis, WindLimits winds) {
     Findings out = new Findings();
+    flown.further().forEach(out::add);
     winds.on(flown, out);
     new MotorRules(basis).on(flown, out);
     new PadRules(basis).on(flown, out);
     new GroundRules(basis).on(flown, out);
     new AirRules(basis).on(flown, out);
     flown.craft().openFixes().forEach(fix -> fix(fix, out));
-    flown.further().forEach(out::add);
     return out.list();
   }
 

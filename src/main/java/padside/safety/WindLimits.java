@@ -26,6 +26,7 @@ record WindLimits(Basis basis) {
     flown
         .predicted()
         .rodExitSpeed()
+        .filter(exit -> exit.metresPerSecond() > 0)
         .ifPresent(
             exit -> {
               limits.add(rod(exit, Figure.ADVISED_ROD_DIVISOR, Verdict.MARGINAL));

@@ -155,9 +155,8 @@ class PreflightTest {
     Ruling ruling = ruling(CardBuilder.small().mass(new Mass(1.3)));
 
     assertThat(ruling.verdict()).isEqualTo(Verdict.NO_GO);
-    assertThat(ruling.findings())
-        .extracting(Ruling.Finding::sentence)
-        .anyMatch(sentence -> sentence.contains("too heavy to leave the rod"));
+    assertThat(ruling.reason()).contains("too heavy to leave the rod");
+    assertThat(ruling.limits()).extracting(Ruling.Limit::rule).doesNotContain("rod");
   }
 
   @Test
