@@ -71,8 +71,9 @@ public record Choices<T>(String noun, List<Option<T>> options, Optional<Notation
       return more.get();
     }
     if (wanted.isEmpty() || matching.isEmpty()) {
+      String next = options.isEmpty() ? "there is none yet" : "choose " + some(options);
       return Reading.refused(
-          "No " + noun + " is called " + Reading.echo(typed) + "; choose " + some(options) + ".");
+          "No " + noun + " is called " + Reading.echo(typed) + "; " + next + ".");
     }
     return matching.size() == 1
         ? Reading.of(matching.get(0).value)
@@ -124,9 +125,6 @@ public record Choices<T>(String noun, List<Option<T>> options, Optional<Notation
   }
 
   private static String some(List<? extends Option<?>> options) {
-    if (options.isEmpty()) {
-      return "nothing yet: the list is empty";
-    }
     List<String> few = options.stream().limit(3).<String>map(Option::text).toList();
     return String.join(", ", few) + (options.size() > 3 ? " …" : "");
   }

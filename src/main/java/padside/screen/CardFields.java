@@ -61,7 +61,7 @@ final class CardFields {
             Flight.DEVICE,
             "Recovery",
             choices.devices(world.settings().units()),
-            "Parachute or streamer packed."),
+            "Parachute or streamer packed; the range box holds them."),
         FormField.choice(
             Flight.ALTIMETER, "Altimeter", choices.altimeters(), "Blank when it carries none."));
   }
@@ -69,7 +69,7 @@ final class CardFields {
   private static String rocketHint(World world) {
     return world.log().rockets().isEmpty()
         ? "No rocket yet: Esc leaves, then f adds one."
-        : "Type part of its name or pick: ↑ ↓.";
+        : "Type part of its name; Up, Down pick.";
   }
 
   private static List<FormField<?>> measured(Facts facts, World world) {

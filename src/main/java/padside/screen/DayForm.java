@@ -51,7 +51,7 @@ final class DayForm {
   private static String fieldHint(World world) {
     return world.log().fields().isEmpty()
         ? "None is described yet: leave with Esc, p adds one. Or go on without."
-        : "Enter takes the marked one; type part of its name, or pick with ↑ ↓.";
+        : "Enter takes the marked one; type part of its name, or pick with Up, Down.";
   }
 
   private static Choices<RecordId> fields(World world) {

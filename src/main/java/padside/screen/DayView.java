@@ -146,9 +146,9 @@ final class DayView {
     int row = Paragraph.draw(canvas, 2, "No day is open yet.", Style.STRONG) + 1;
     for (String line :
         List.of(
-            "p  first describe the field: its edges as paced from the pad",
+            "p  first describe the field: edges paced from the pad",
             "f  then the rockets you bring",
-            "b  and what the range box holds: motors, parachutes, altimeters",
+            "b  and the range box: motors, parachutes, altimeters",
             "o  then open the day")) {
       canvas.put(LEFT, row++, line, Style.PLAIN);
     }

@@ -144,6 +144,6 @@ final class DebriefFields {
         new Choices<>("outcome", options),
         column.meaning().substring(0, 1).toUpperCase(java.util.Locale.ROOT)
             + column.meaning().substring(1)
-            + ": ↓ opens the list, or type part of it.");
+            + ": Down opens the list, or type part of it.");
   }
 }

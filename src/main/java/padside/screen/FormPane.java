@@ -123,7 +123,7 @@ final class FormPane {
   private static String hint(Form form) {
     String hint = form.field().hint();
     boolean closed = !form.listOpen() && !form.suggestions().isEmpty();
-    return closed && !hint.contains("↓") ? hint + " ↓ picks." : hint;
+    return closed && !hint.contains("Down") ? hint + " Down picks." : hint;
   }
 
   /** Below its field, or above it where more of the list fits there. */

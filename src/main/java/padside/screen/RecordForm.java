@@ -17,7 +17,7 @@ import padside.form.FormField;
  */
 record RecordForm(Sheet sheet, Form form, Draft draft, boolean leaving) implements Screen {
   private static final Binding DONE =
-      Binding.of("<f2><esc>", "done", "leave the form; all that was typed is kept");
+      Binding.of("<f2><esc>", "done", "leave the form, as Esc does; all that was typed is kept");
   private static final Binding NEXT =
       Binding.of("<tab><enter>", "next", "accept the field and go on; Enter in the last is done");
 

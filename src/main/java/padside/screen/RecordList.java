@@ -25,7 +25,7 @@ record RecordList(
       Binding.of(
           "<down><up><pagedown><pageup><home><end>",
           "",
-          "to the next line; ↑ before, Page by ten, Home, End");
+          "to the next line; Up before, Page by ten, Home, End");
 
   private static final Binding KEEP = Binding.of("<esc>", "keep it", "nothing is removed");
   private static final Binding SHOW_ALL = Binding.of("<esc>", "all", "show all lines again");

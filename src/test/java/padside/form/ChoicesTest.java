@@ -63,7 +63,7 @@ class ChoicesTest {
         .contains("No device is called \"kite\"; choose 24 in chute, 12 in chute, tape.");
     assertThat(DEVICES.read(" ").value()).isEmpty();
     assertThat(numbered().read("kite").objection())
-        .contains("No rocket is called \"kite\"; choose nothing yet: the list is empty.");
+        .contains("No rocket is called \"kite\"; there is none yet.");
     assertThat(numbered("a", "b", "c", "d").read("x").objection())
         .contains("No rocket is called \"x\"; choose a, b, c ….");
   }
