@@ -107,7 +107,9 @@ final class FlightOptions {
       names = "--wind-from",
       paramLabel = "BEARING",
       converter = Written.OfBearing.class,
-      description = "bearing the wind comes from, such as 240 or SW")
+      description =
+          "bearing the wind comes from, such as 240 or SW; without it --json tells the landing as"
+              + " in a wind from north")
   Bearing windFrom;
 
   @Option(

@@ -48,7 +48,9 @@ public record Answer(
         .with(Flight.PREDICTED_APOGEE, outlook.map(Outlook::apogee))
         .with(Flight.PREDICTED_BEST_DELAY, outlook.map(Outlook::bestDelay))
         .with(Flight.PREDICTED_DESCENT, outlook.flatMap(Outlook::descentRate))
-        .with(Flight.PREDICTED_BEARING, outlook.map(Outlook::landingBearing))
+        .with(
+            Flight.PREDICTED_BEARING,
+            outlook.filter(Outlook::bearingKnown).map(Outlook::landingBearing))
         .with(Flight.PREDICTED_DISTANCE, outlook.map(Outlook::landingDistance));
   }
 

@@ -16,6 +16,8 @@ import padside.units.TimeSpan;
  * @param apogee of the free flight, above the pad
  * @param bestDelay from burnout to apogee of the free flight
  * @param descentRate near the ground; absent when nothing opens
+ * @param bearingKnown false when the wind has no direction: it is then taken as from north, so that
+ *     the landing's distance holds for an upright rod and its bearing means nothing
  * @param motorData how good the motor's numbers are, in words
  */
 public record Outlook(
@@ -34,6 +36,7 @@ public record Outlook(
     Optional<Speed> descentRate,
     TimeSpan flightTime,
     Bearing landingBearing,
+    boolean bearingKnown,
     Length landingDistance,
     String motorData) {
 

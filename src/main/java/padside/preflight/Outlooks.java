@@ -32,6 +32,7 @@ final class Outlooks {
         flight.ballistic() ? Optional.empty() : Optional.of(flight.descentRate()),
         flight.flightTime(),
         flight.landing().bearing(),
+        launch.wind().directionKnown(),
         flight.landing().distance(),
         motorData(launch.motor().curve().quality(), motor.type()));
   }

@@ -94,7 +94,9 @@ final class OutlookText {
     if (distance.startsWith("0 ")) {
       return "at the pad";
     }
-    return distance + " toward " + Notations.bearing().show(outlook.landingBearing());
+    return outlook.bearingKnown()
+        ? distance + " toward " + Notations.bearing().show(outlook.landingBearing())
+        : distance + ", where is unknown";
   }
 
   private String height(Length height) {

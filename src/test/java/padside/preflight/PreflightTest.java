@@ -12,6 +12,7 @@ import padside.fact.Facts;
 import padside.fact.RecordId;
 import padside.flight.Field;
 import padside.flight.Fix;
+import padside.flight.Flight;
 import padside.flight.Rocket;
 import padside.flight.Ruling;
 import padside.flight.Ruling.Verdict;
@@ -130,6 +131,21 @@ class PreflightTest {
     double unknown = limitMps(ruling(CardBuilder.small().edges(edges).wind(anywhere)), "field");
 
     assertThat(unknown).isCloseTo(known, within(1e-6));
+  }
+
+  @Test
+  void without_a_direction_no_landing_bearing_is_kept() {
+    Wind toward90 = wind(4, 6, 270);
+    Wind anywhere = new Wind(toward90.mean(), toward90.gust(), Optional.empty());
+
+    Answer known = preflight.answer(CardBuilder.small().wind(toward90).build());
+    Answer unknown = preflight.answer(CardBuilder.small().wind(anywhere).build());
+
+    assertThat(known.facts().get(Flight.PREDICTED_BEARING).orElseThrow().degrees())
+        .isCloseTo(90, within(0.1));
+    assertThat(unknown.facts().get(Flight.PREDICTED_BEARING)).isEmpty();
+    assertThat(unknown.facts().get(Flight.PREDICTED_DISTANCE).orElseThrow().metres())
+        .isCloseTo(known.outlook().orElseThrow().landingDistance().metres(), within(0.1));
   }
 
   @Test

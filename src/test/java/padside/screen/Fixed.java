@@ -89,6 +89,7 @@ final class Fixed {
         Optional.of(new Speed(4.3)),
         new TimeSpan(71),
         new Bearing(45),
+        true,
         Length.ofFeet(263),
         "thrust curve drawn from four numbers; from memory, high confidence, unverified");
   }
