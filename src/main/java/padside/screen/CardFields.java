@@ -105,7 +105,11 @@ final class CardFields {
             Notations.wind(units),
             stale(facts, world),
             "Like 6g9 SW, calm or B3 W; look at the meter now."),
-        FormField.of(Flight.NOTE, "Note", new Texts(""), "Enter keeps the card."));
+        FormField.of(
+            Flight.NOTE,
+            "Note",
+            new Texts(""),
+            "Enter keeps the card; Shift-Tab goes back to the wind."));
   }
 
   /** The fields of a form whose card has changed, with all that stands in it. */

@@ -182,7 +182,7 @@ final class CheckText {
 
   private void limit(Ruling.Limit limit, Ruling ruling) {
     UnitNotation<Speed> speed = Notations.windSpeed(units);
-    boolean binds = ruling.limit().equals(Optional.of(limit.wind()));
+    boolean binds = binds(limit, ruling);
     boolean warns = limit.past() == Ruling.Verdict.MARGINAL;
     String head =
         (binds ? "> " : "  ")
@@ -198,6 +198,17 @@ final class CheckText {
       lines.add(new Line(head + (fits ? words : above), binds ? Style.STRONG : Style.PLAIN));
     }
     source(limit.source());
+  }
+
+  /** The limit the reason names; the least one where the reason is no limit. */
+  private static boolean binds(Ruling.Limit limit, Ruling ruling) {
+    return ruling.limits().stream().anyMatch(each -> names(ruling, each))
+        ? names(ruling, limit)
+        : ruling.limit().equals(Optional.of(limit.wind()));
+  }
+
+  private static boolean names(Ruling ruling, Ruling.Limit limit) {
+    return ruling.reason().contains("(" + limit.words() + ")");
   }
 
   private void source(String source) {
