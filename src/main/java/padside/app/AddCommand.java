@@ -1,6 +1,8 @@
 package padside.app;
 
 import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonLocation;
+import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.jr.ob.JSON;
@@ -92,7 +94,7 @@ final class AddCommand implements Callable<Integer> {
       }
       return json().anyFrom(bytes);
     } catch (IOException e) {
-      throw refused("The input is not JSON as expected: " + firstLine(e.getMessage()));
+      throw refused("The input is not JSON as expected: " + where(e));
     }
   }
 
@@ -181,6 +183,21 @@ final class AddCommand implements Callable<Integer> {
 
   private ParameterException refused(String sentence) {
     return new ParameterException(spec.commandLine(), sentence);
+  }
+
+  private static String where(IOException unreadable) {
+    if (unreadable instanceof JsonProcessingException json && json.getLocation() != null) {
+      JsonLocation at = json.getLocation();
+      return String.format(
+          "line %d, column %d: %s",
+          at.getLineNr(), at.getColumnNr(), reason(json.getOriginalMessage()));
+    }
+    return firstLine(unreadable.getMessage());
+  }
+
+  /** What was wrong, without where the reader thinks it began. */
+  private static String reason(String message) {
+    return firstLine(message).replaceFirst(" *\\(start marker.*", "") + ".";
   }
 
   private static String firstLine(String text) {

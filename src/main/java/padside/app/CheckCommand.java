@@ -91,10 +91,11 @@ final class CheckCommand implements Callable<Integer> {
               .map(stored -> new Flight(stored.id(), stored.facts()))
               .orElseThrow(
                   () ->
-                      new Fault(
-                          "no-such-card",
-                          "There is no card " + card + " in this log.",
-                          "See padside flights for the ids."));
+                      new ParameterException(
+                          spec.commandLine(),
+                          "There is no card "
+                              + card
+                              + " in this log; padside flights --json tells the ids."));
       return Card.of(flight, Logbook.read(open, Shipped.motors()), Shipped.outcomes());
     }
   }

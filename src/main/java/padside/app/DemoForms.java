@@ -4,6 +4,7 @@ import static padside.units.Notations.altitude;
 import static padside.units.Notations.angle;
 import static padside.units.Notations.bearing;
 import static padside.units.Notations.bodyLength;
+import static padside.units.Notations.canopyLength;
 import static padside.units.Notations.distance;
 import static padside.units.Notations.mass;
 import static padside.units.Notations.number;
@@ -91,9 +92,9 @@ final class DemoForms {
   private void box() {
     word(Kind.DEVICE, "device", RecoveryDevice.NAME, TEXT);
     chosen(Kind.DEVICE, "shape", RecoveryDevice.SHAPE);
-    word(Kind.DEVICE, "diameter", RecoveryDevice.DIAMETER, bodyLength(UNITS));
-    word(Kind.DEVICE, "width", RecoveryDevice.WIDTH, bodyLength(UNITS));
-    word(Kind.DEVICE, "length", RecoveryDevice.LENGTH, bodyLength(UNITS));
+    word(Kind.DEVICE, "diameter", RecoveryDevice.DIAMETER, canopyLength(UNITS));
+    word(Kind.DEVICE, "width", RecoveryDevice.WIDTH, canopyLength(UNITS));
+    word(Kind.DEVICE, "length", RecoveryDevice.LENGTH, canopyLength(UNITS));
     word(Kind.DEVICE, "drag_coefficient", RecoveryDevice.DRAG_COEFFICIENT, number());
     word(Kind.DEVICE, "note", RecoveryDevice.NOTE, TEXT);
     word(Kind.ALTIMETER, "altimeter", Altimeter.NAME, TEXT);

@@ -21,8 +21,11 @@ import padside.preflight.Settings;
 import padside.units.Notations;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
 
 /** Lists flights. */
 @Command(
@@ -32,6 +35,7 @@ import picocli.CommandLine.ParentCommand;
 final class FlightsCommand implements Callable<Integer> {
   @Mixin private Output output;
   @ParentCommand private RootCommand root;
+  @Spec private CommandSpec spec;
 
   @Option(names = "--rocket", paramLabel = "NAME", description = "only this rocket's flights")
   private String rocket;
@@ -54,13 +58,14 @@ final class FlightsCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Fault {
+    if (limit < 1) {
+      throw refused("--limit is " + limit + "; give 1 or more.");
+    }
     try (FlightLog open = root.openLogToRead()) {
       Logbook book = Logbook.read(open, Shipped.motors());
       List<Flight> flights =
           open
-              .flights(
-                  new FlightLog.FlightQuery(
-                      rocketId(book), dayId(book), text(), Math.max(1, limit)))
+              .flights(new FlightLog.FlightQuery(rocketId(book), dayId(book), text(), limit))
               .stream()
               .map(stored -> new Flight(stored.id(), stored.facts()))
               .toList();
@@ -70,11 +75,15 @@ final class FlightsCommand implements Callable<Integer> {
     return Exit.DONE;
   }
 
+  private ParameterException refused(String sentence) {
+    return new ParameterException(spec.commandLine(), sentence);
+  }
+
   private Optional<String> text() {
     return Optional.ofNullable(words).filter(typed -> !typed.isBlank());
   }
 
-  private Optional<RecordId> rocketId(Logbook book) throws Fault {
+  private Optional<RecordId> rocketId(Logbook book) {
     if (rocket == null) {
       return Optional.empty();
     }
@@ -85,13 +94,13 @@ final class FlightsCommand implements Callable<Integer> {
             .findFirst()
             .orElseThrow(
                 () ->
-                    new Fault(
-                        "no-such-rocket",
-                        "There is no rocket called \"" + rocket + "\" in this log.",
-                        "Leave --rocket out to see all flights.")));
+                    refused(
+                        "There is no rocket called \""
+                            + rocket
+                            + "\" in this log; leave --rocket out to see all flights.")));
   }
 
-  private Optional<RecordId> dayId(Logbook book) throws Fault {
+  private Optional<RecordId> dayId(Logbook book) {
     if (date == null) {
       return Optional.empty();
     }
@@ -103,10 +112,11 @@ final class FlightsCommand implements Callable<Integer> {
             .findFirst()
             .orElseThrow(
                 () ->
-                    new Fault(
-                        "no-such-day",
-                        "There is no day \"" + date + "\" in this log.",
-                        "Write the date like 2026-05-02, or leave --date out.")));
+                    refused(
+                        "There is no day \""
+                            + date
+                            + "\" in this log; write the date like 2026-05-02, or leave --date"
+                            + " out.")));
   }
 
   /** Every field of the record as it is stored, and what it refers to by name. */

@@ -48,10 +48,7 @@ final class PredictCommand implements Callable<Integer> {
     }
     if (forecast.outlook().isEmpty()) {
       throw new ParameterException(
-          spec.commandLine(),
-          "Still missing: "
-              + String.join(", ", forecast.missing())
-              + "; see padside predict --help.");
+          spec.commandLine(), "Still missing: " + String.join(", ", forecast.missing()) + ".");
     }
     Outlook flight = forecast.outlook().get();
     UnitSystem system = options.settings(root::tell).units();

@@ -20,7 +20,7 @@ public final class Forecasts {
       Prediction flight = Flight.predict(prepared.launch().get());
       return flight.leftRod()
           ? new Forecast(
-              Optional.of(Outlooks.of(prepared.launch().get(), card.motor().orElseThrow(), flight)),
+              Optional.of(Outlooks.of(prepared.launch().get(), card, flight)),
               prepared.missing(),
               Optional.empty())
           : refused(Sentences.tooHeavy(flight, card));

@@ -16,8 +16,8 @@ import padside.units.TimeSpan;
  * @param apogee of the free flight, above the pad
  * @param bestDelay from burnout to apogee of the free flight
  * @param descentRate near the ground; absent when nothing opens
- * @param bearingKnown false when the wind has no direction: it is then taken as from north, so that
- *     the landing's distance holds for an upright rod and its bearing means nothing
+ * @param bearingKnown false when the wind has no direction or a tilted rod leans nobody said where:
+ *     both are then taken as north, and the landing's bearing means nothing
  * @param motorData how good the motor's numbers are, in words
  */
 public record Outlook(

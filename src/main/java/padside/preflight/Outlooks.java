@@ -13,7 +13,9 @@ import padside.units.TimeSpan;
 final class Outlooks {
   private Outlooks() {}
 
-  static Outlook of(Launch launch, MotorChoice motor, Prediction flight) {
+  static Outlook of(Launch launch, Card card, Prediction flight) {
+    MotorType motor = card.motor().orElseThrow().type();
+    boolean rodKnown = card.tilt().radians() == 0 || card.tiltToward().isPresent();
     return new Outlook(
         flight.liftoffMass(),
         flight.totalImpulse(),
@@ -25,16 +27,16 @@ final class Outlooks {
         flight.apogee(),
         flight.timeToApogee(),
         flight.bestDelay(),
-        fits(motor.type(), flight),
+        fits(motor, flight),
         flight
             .ejection()
             .map(e -> new Outlook.Ejection(e.time(), e.altitude(), e.speed(), e.airspeed())),
         flight.ballistic() ? Optional.empty() : Optional.of(flight.descentRate()),
         flight.flightTime(),
         flight.landing().bearing(),
-        launch.wind().directionKnown(),
+        rodKnown && launch.wind().directionKnown(),
         flight.landing().distance(),
-        motorData(launch.motor().curve().quality(), motor.type()));
+        motorData(launch.motor().curve().quality(), motor));
   }
 
   private static List<Outlook.DelayFit> fits(MotorType type, Prediction flight) {

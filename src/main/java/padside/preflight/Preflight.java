@@ -51,7 +51,7 @@ public final class Preflight {
     Optional<Outlook> outlook =
         flown
             .filter(flight -> flight.prediction().leftRod())
-            .map(f -> Outlooks.of(f.launch(), card.motor().orElseThrow(), f.prediction()));
+            .map(f -> Outlooks.of(f.launch(), card, f.prediction()));
     return new Answer(ruling, Headline.of(ruling, card, settings.units()), outlook, reminders());
   }
 

@@ -132,12 +132,14 @@ final class FlightFacts {
   private String share() {
     Optional<Length> predicted = facts.get(Flight.PREDICTED_APOGEE).filter(p -> p.metres() > 0);
     return predicted
-        .flatMap(
-            p ->
-                flight
-                    .altitude()
-                    .map(a -> String.format(" (%+.0f%%)", 100 * (a.metres() / p.metres() - 1))))
+        .flatMap(p -> flight.altitude().map(a -> percent(100 * (a.metres() / p.metres() - 1))))
         .orElse("");
+  }
+
+  /** Signed, but for none: {@code (+2%)}, {@code (0%)}. */
+  private static String percent(double share) {
+    long whole = Math.round(share);
+    return whole == 0 ? " (0%)" : String.format(" (%+d%%)", whole);
   }
 
   private void outcome() {

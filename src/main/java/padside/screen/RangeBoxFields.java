@@ -80,7 +80,7 @@ final class RangeBoxFields {
 
   private static FormField<Length> size(
       Column<Length> column, String label, String hint, UnitSystem units) {
-    UnitNotation<Length> notation = Notations.bodyLength(units);
+    UnitNotation<Length> notation = Notations.canopyLength(units);
     return FormField.of(column, label, notation, hint + " Like " + notation.example() + ".")
         .doubting(
             new Range<>(

@@ -136,7 +136,7 @@ final class RocketFields {
 
   /** A device's size as it is told beside its name. */
   static String size(RecoveryDevice device, UnitSystem units) {
-    UnitNotation<Length> lengths = Notations.bodyLength(units);
+    UnitNotation<Length> lengths = Notations.canopyLength(units);
     return device
         .diameter()
         .map(lengths::show)

@@ -17,7 +17,16 @@ public final class Notations {
     };
   }
 
-  /** Body tubes, nose cones, parachutes: inches or millimetres. */
+  /** Parachutes and streamers: inches or centimetres. */
+  public static UnitNotation<Length> canopyLength(UnitSystem system) {
+    return switch (system) {
+      case US -> UnitNotation.of(Dimension.LENGTH, "in", new Digits(4, 3), "18in", "1.5ft", "45cm");
+      case METRIC ->
+          UnitNotation.of(Dimension.LENGTH, "cm", new Digits(3, 1), "45cm", "0.45m", "18in");
+    };
+  }
+
+  /** Body tubes and motor mounts: inches or millimetres. */
   public static UnitNotation<Length> bodyLength(UnitSystem system) {
     return switch (system) {
       case US ->

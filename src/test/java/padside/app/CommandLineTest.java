@@ -183,6 +183,7 @@ class CommandLineTest {
         "check --edge N:300ft --field-radius 300ft|give one of them",
         "check --card r.1 --wind 2mph|--card takes no --wind",
         "flights --limit x|limit",
+        "flights --limit 0|give 1 or more",
         "add ufo|There is no kind of record",
         "nonsense|nonsense",
       })
@@ -236,7 +237,7 @@ class CommandLineTest {
         "[{\"name\": \"Alder\"}, 5]|Record 2 is not a JSON object",
         "{\"name\": \"Alder\", \"name\": \"Birch\"}|not JSON as expected",
         "[]|empty array",
-        "{|not JSON as expected",
+        "{|not JSON as expected: line 1, column",
         "{\"id\": \"no.1\", \"name\": \"Alder\"}|There is no rocket no.1",
       })
   void what_cannot_be_added_adds_nothing(String input, String told) throws Fault {
@@ -258,6 +259,18 @@ class CommandLineTest {
     assertThat(ran.err()).contains("padside: The database was built from");
     assertThat(JSON.std.listFrom(ran.out())).isEmpty();
     assertThat(ran.status()).isEqualTo(Exit.DONE);
+  }
+
+  @Test
+  void what_is_not_in_the_log_is_wrong_input() {
+    run("add rocket --log " + folder, "{\"name\": \"Alder\"}");
+
+    for (String line : List.of("flights --rocket birch", "flights --date 1.5.", "check --card 7")) {
+      Ran ran = run(line + " --log " + folder);
+
+      assertThat(ran.err()).as(line).contains("There is no").contains("in this log; ");
+      assertThat(ran.status()).as(line).isEqualTo(Exit.USAGE);
+    }
   }
 
   @Test

@@ -23,6 +23,7 @@ class ShowThenReadTest {
           List.of(
               Notations.mass(system),
               Notations.bodyLength(system),
+              Notations.canopyLength(system),
               Notations.rodLength(system),
               Notations.distance(system),
               Notations.altitude(system),

@@ -162,6 +162,7 @@ class UnitNotationTest {
   void a_bare_number_means_the_unit_of_the_setting() {
     assertThat(value(Notations.mass(US), "4")).isEqualTo(Mass.ofOunces(4));
     assertThat(value(Notations.mass(METRIC), "4")).isEqualTo(Mass.ofGrams(4));
+    assertThat(value(Notations.canopyLength(METRIC), "30").metres()).isCloseTo(0.3, within(1e-12));
     assertThat(value(Notations.bodyLength(METRIC), "4")).isEqualTo(Length.ofMillimetres(4));
     assertThat(value(Notations.rodLength(US), "4")).isEqualTo(Length.ofInches(4));
     assertThat(value(Notations.rodLength(METRIC), "4")).isEqualTo(Length.ofCentimetres(4));
