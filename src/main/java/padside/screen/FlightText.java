@@ -45,7 +45,7 @@ final class FlightText {
     if (flight.status() != Flight.Status.FLOWN) {
       return flight.status().words();
     }
-    return flight.awaitsDebrief() ? "awaits debrief" : world.outcomes().told(flight.facts());
+    return flight.awaitsDebrief() ? "debrief waits" : world.outcomes().told(flight.facts());
   }
 
   static String verdict(Flight flight) {

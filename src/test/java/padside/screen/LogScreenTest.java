@@ -41,7 +41,7 @@ class LogScreenTest {
   void a_flight_that_waits_for_its_debrief_opens_into_it() {
     season.log.has(Kind.FLIGHT, Facts.none().with(Flight.STATUS, Flight.Status.FLOWN));
     Desk waiting = Desk.over(season.log).opening(LogScreen::open);
-    assertThat(waiting.frame()).contains("awaits debrief");
+    assertThat(waiting.frame()).contains("debrief waits");
 
     assertThat(waiting.press("<enter>").top()).isInstanceOf(DebriefScreen.class);
   }
