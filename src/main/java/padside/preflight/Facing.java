@@ -125,7 +125,25 @@ record Facing(
     flown
         .filter(flight -> !flight.launch().wind().directionKnown())
         .ifPresent(flight -> findings.add(directionless()));
+    card.field()
+        .flatMap(FieldShape::of)
+        .flatMap(FieldShape::unpaced)
+        .ifPresent(gap -> findings.add(unpaced(gap)));
     return findings;
+  }
+
+  private static Ruling.Finding unpaced(FieldShape.Unpaced gap) {
+    String from = gap.from().compassPoint();
+    String to = gap.to().compassPoint();
+    String sentence =
+        from.equals(to)
+            ? "one edge alone was given; the field is taken as that far every way"
+            : "nobody paced the field's edge between "
+                + from
+                + " and "
+                + to
+                + "; the nearer of the two is taken there";
+    return new Ruling.Finding("field edges", Ruling.Verdict.GO, sentence, "field as paced");
   }
 
   private static Ruling.Finding lot(Card.LotRecord lot) {

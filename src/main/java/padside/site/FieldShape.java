@@ -81,6 +81,20 @@ public final class FieldShape {
         List.of(new Field.Edge(new Bearing(0), radius, "", "")), Optional.empty());
   }
 
+  /**
+   * The widest stretch where nobody has paced the edge: where it starts and where, clockwise, it
+   * ends. Both are the same where one edge makes a circle.
+   */
+  public Optional<Unpaced> unpaced() {
+    return stretches.stream()
+        .filter(stretch -> !stretch.straight())
+        .max(Comparator.comparingDouble(Stretch::gapDeg))
+        .map(stretch -> new Unpaced(stretch.from().bearing(), stretch.to().bearing()));
+  }
+
+  /** Bearings between which, clockwise, nobody has looked. */
+  public record Unpaced(Bearing from, Bearing to) {}
+
   /** The paced edges by bearing, clockwise from north. */
   public List<Field.Edge> edges() {
     return edges;

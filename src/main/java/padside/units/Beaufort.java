@@ -5,7 +5,8 @@ import java.util.Optional;
 
 /**
  * A number of the Beaufort scale with its range of mean wind, after the World Meteorological
- * Organization's table (Manual on Codes, code table 1100), metres per second to one decimal.
+ * Organization's table (read at second hand; Manual on Codes, code table 1100, from memory), metres
+ * per second to one decimal.
  *
  * <p>The table's columns are rounded each for itself: 16 knots is force 4 in the knots column but
  * 8.2 m/s, force 5 in this one. This one decides here.

@@ -118,6 +118,29 @@ class PreflightTest {
   }
 
   @Test
+  void an_edge_nobody_paced_is_told() {
+    Field.Edge north = new Field.Edge(new Bearing(0), new Length(200), "", "");
+    Field.Edge west = new Field.Edge(new Bearing(270), new Length(300), "", "");
+
+    assertThat(fieldEdges(List.of(north)))
+        .containsExactly("one edge alone was given; the field is" + " taken as that far every way");
+    assertThat(fieldEdges(List.of(north, west)))
+        .containsExactly(
+            "nobody paced the field's edge"
+                + " between N and W; the nearer of the two is taken there");
+    Field.Edge south = new Field.Edge(new Bearing(180), new Length(300), "", "");
+    Field.Edge east = new Field.Edge(new Bearing(90), new Length(300), "", "");
+    assertThat(fieldEdges(List.of(north, east, south, west))).isEmpty();
+  }
+
+  private List<String> fieldEdges(List<Field.Edge> edges) {
+    return ruling(CardBuilder.small().edges(edges)).findings().stream()
+        .filter(finding -> finding.rule().equals("field edges"))
+        .map(Ruling.Finding::sentence)
+        .toList();
+  }
+
+  @Test
   void without_a_direction_the_worst_one_counts() {
     List<Field.Edge> edges = new ArrayList<>();
     for (int degrees = 0; degrees < 360; degrees += 30) {
