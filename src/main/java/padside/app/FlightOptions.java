@@ -116,8 +116,7 @@ final class FlightOptions {
       names = "--wind-height",
       paramLabel = "LENGTH",
       converter = Written.OfDistance.class,
-      defaultValue = "2m",
-      description = "height the wind was read at (${DEFAULT-VALUE}, hand-held)")
+      description = "height the wind was read at (hand-held, 2m, if none)")
   Length windHeight;
 
   @Option(
@@ -225,7 +224,7 @@ final class FlightOptions {
         new Weather(
             FROM_OPTIONS,
             Facts.none()
-                .with(Weather.WIND_HEIGHT, windHeight)
+                .with(Weather.WIND_HEIGHT, Optional.ofNullable(windHeight))
                 .with(Weather.TEMPERATURE, Optional.ofNullable(temperature))
                 .with(Weather.PRESSURE, Optional.ofNullable(pressure)));
     return new Card(

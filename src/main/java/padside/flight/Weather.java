@@ -13,11 +13,8 @@ import padside.units.Speed;
 import padside.units.Temperature;
 import padside.units.Wind;
 
-/** One look at the weather during a day. Wind is as read at the height noted, 2 m when none is. */
+/** One look at the weather during a day. Wind is as read at the height noted. */
 public record Weather(RecordId id, Facts facts) {
-  /** Height of a hand-held wind meter, used when no height was noted (common practice). */
-  public static final Length HAND_HELD = new Length(2);
-
   public static final Column<RecordId> DAY = Column.reference("day", "the day it was read on");
   public static final Column<Instant> AT =
       new Column<>(
@@ -118,8 +115,9 @@ public record Weather(RecordId id, Facts facts) {
     return windIn(facts);
   }
 
-  public Length windHeight() {
-    return facts.get(WIND_HEIGHT).orElse(HAND_HELD);
+  /** Height the wind was read at; absent stands for a meter held up by hand. */
+  public Optional<Length> windHeight() {
+    return facts.get(WIND_HEIGHT);
   }
 
   public Optional<Temperature> temperature() {

@@ -98,7 +98,7 @@ final class Launches {
 
   private WindProfile profile(Wind wind) {
     return new WindProfile(
-        wind, card.weather().map(Weather::windHeight).orElse(WindProfile.HAND_HELD));
+        wind, card.weather().flatMap(Weather::windHeight).orElse(WindProfile.HAND_HELD));
   }
 
   private Air air() {
