@@ -115,7 +115,8 @@ record DayScreen(ListCursor cursor, Optional<Ticket> gone) implements Screen {
     return marked(world).map(act).orElse(Step.stay(this));
   }
 
-  private static Screen inside(Flight flight, World world) {
+  /** The debrief of a flight that has flown, else its card. */
+  static Screen inside(Flight flight, World world) {
     return flight.status() == Flight.Status.FLOWN
         ? DebriefScreen.open(flight, world)
         : CardScreen.open(flight, world);

@@ -19,7 +19,10 @@ record FlightScreen(RecordId id, int first) implements Screen {
   private static final int PAGE = 10;
 
   private static final Binding DEBRIEF =
-      Binding.of("d<enter>", "debrief", "tell what came of the flight, or correct it");
+      Binding.of(
+          "d<enter>",
+          "debrief",
+          "tell what came of the flight, or correct it; the card while it has not flown");
   private static final Binding CARD = Binding.of("c", "card", "the card in its form");
   private static final Binding BACK = Binding.of("<esc>", "back", "back to the screen before");
   private static final Binding DOWN = Binding.of("<down><pagedown>", "", "further down");
@@ -39,7 +42,7 @@ record FlightScreen(RecordId id, int first) implements Screen {
       return Step.close();
     }
     if (DEBRIEF.has(key)) {
-      return opening(world, flight -> DebriefScreen.open(flight, world));
+      return opening(world, flight -> DayScreen.inside(flight, world));
     }
     if (CARD.has(key)) {
       return opening(world, flight -> CardScreen.open(flight, world));

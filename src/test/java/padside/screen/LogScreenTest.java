@@ -47,6 +47,14 @@ class LogScreenTest {
   }
 
   @Test
+  void what_has_not_flown_is_not_debriefed_but_opens_its_card() {
+    season.log.has(Kind.FLIGHT, Facts.none().with(Flight.STATUS, Flight.Status.DRAFT));
+    Desk draft = Desk.over(season.log).opening(LogScreen::open).press("v");
+
+    assertThat(draft.press("d").top()).isInstanceOf(CardScreen.class);
+  }
+
+  @Test
   void what_could_not_be_read_is_told_as_typed() {
     season.log.has(
         Kind.FLIGHT,
