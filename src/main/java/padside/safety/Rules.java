@@ -12,9 +12,8 @@ import padside.units.UnitSystem;
  * A safety code with the house rules, held against the facts of a card.
  *
  * <p>NO-GO when a limit is passed or a finding says so, which nothing missing excuses; else UNKNOWN
- * while something needed is missing; else MARGINAL within a fifth of a limit that ends in NO-GO,
- * past a limit that ends in MARGINAL, or where an advised value is not reached; GO only when all is
- * known and well.
+ * while something needed is missing; else MARGINAL within a fifth of a limit, past a limit that
+ * ends in MARGINAL, or where an advised value is not reached; GO only when all is known and well.
  */
 public record Rules(RuleSet code, HouseRules house) {
   /**

@@ -36,7 +36,8 @@ record Weighing(WindLimits winds, Optional<Wind> wind, List<Limit> limits, List<
   }
 
   private String words(Limit limit, Verdict verdict) {
-    boolean near = verdict == Verdict.MARGINAL && limit.past() == Verdict.NO_GO;
+    boolean passed = wind.map(each -> winds.passes(each, limit)).orElse(false);
+    boolean near = verdict == Verdict.MARGINAL && !passed;
     return (near ? "near limit " : "limit ") + winds.shown(limit);
   }
 

@@ -38,13 +38,18 @@ record WindLimits(Basis basis) {
 
   /** A wind against one limit; a limit of no wind at all is passed by calm air too. */
   Verdict verdict(Wind wind, Limit limit) {
-    double tested = wind.tested().metresPerSecond();
-    double most = limit.wind().metresPerSecond();
-    if (most <= 0 || Bounds.over(tested, most)) {
+    if (passes(wind, limit)) {
       return limit.past();
     }
-    boolean close = Bounds.over(tested, most * (1 - basis.house().amount(Figure.MARGINAL_SHARE)));
-    return close && limit.past() == Verdict.NO_GO ? Verdict.MARGINAL : Verdict.GO;
+    double near = 1 - basis.house().amount(Figure.MARGINAL_SHARE);
+    double from = limit.wind().metresPerSecond() * near;
+    return Bounds.over(wind.tested().metresPerSecond(), from) ? Verdict.MARGINAL : Verdict.GO;
+  }
+
+  /** True when the wind is above the limit. */
+  boolean passes(Wind wind, Limit limit) {
+    double most = limit.wind().metresPerSecond();
+    return most <= 0 || Bounds.over(wind.tested().metresPerSecond(), most);
   }
 
   /** A code without a wind limit is no licence: the flier's own limit has to stand in for it. */
