@@ -172,7 +172,8 @@ record RecordList(
     List<ListPane.Item> shown = cursor.shown(all);
     int last = canvas.size().rows() - 2;
     canvas.put(2, 1, shelf.banner(world), Style.STRONG);
-    String count = shown.size() < all.size() ? shown.size() + " of " + all.size() : "" + all.size();
+    String of = shown.size() < all.size() ? shown.size() + " of " : "";
+    String count = of + all.size() + " in all";
     canvas.put(canvas.size().columns() - count.length() - 2, 1, count, Style.PLAIN);
     if (all.isEmpty()) {
       Paragraph.draw(canvas, 3, shelf.empty(), Style.PLAIN);
