@@ -24,6 +24,7 @@ import padside.flight.Weather;
 import padside.preflight.Card;
 import padside.preflight.Settings;
 import padside.safety.RuleSets;
+import padside.site.FieldShape;
 import padside.units.Angle;
 import padside.units.Bearing;
 import padside.units.Length;
@@ -319,15 +320,12 @@ final class FlightOptions {
       throw new TypeConversionException(
           "--edge and --field-radius describe the field in two ways; give one of them.");
     }
-    // A single edge is a circle about the pad.
-    List<Field.Edge> outline =
-        fieldRadius == null ? edges : List.of(new Field.Edge(new Bearing(0), fieldRadius, "", ""));
+    Facts outline =
+        fieldRadius == null
+            ? Facts.none().with(Field.EDGES, List.copyOf(edges))
+            : FieldShape.circle(fieldRadius);
     return new Field(
-        FROM_OPTIONS,
-        Facts.none()
-            .with(Field.NAME, "this field")
-            .with(Field.ELEVATION, elevation)
-            .with(Field.EDGES, outline));
+        FROM_OPTIONS, outline.with(Field.NAME, "this field").with(Field.ELEVATION, elevation));
   }
 
   /** Reads {@code 4x40in}. */

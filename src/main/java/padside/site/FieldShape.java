@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import padside.fact.Facts;
 import padside.flight.Field;
 import padside.units.Bearing;
 import padside.units.Length;
@@ -75,17 +76,31 @@ public final class FieldShape {
         : Optional.of(new FieldShape(inOrder(edges), measuredSide));
   }
 
-  /** A round field with the pad in its middle. */
-  public static FieldShape circle(Length radius) {
-    return new FieldShape(
-        List.of(new Field.Edge(new Bearing(0), radius, "", "")), Optional.empty());
+  /** The facts of a round field with the pad in its middle. */
+  public static Facts circle(Length radius) {
+    return Facts.none()
+        .with(Field.EDGES, List.of(new Field.Edge(new Bearing(0), radius, "", "")))
+        .with(Field.SMALLEST_SIDE, diameter(radius));
   }
 
   /**
    * The widest stretch where nobody has paced the edge: where it starts and where, clockwise, it
-   * ends. Both are the same where one edge makes a circle.
+   * ends. Both are the same where one edge makes a circle; absent where the diameter measured is
+   * that of the circle, so that the field is known to be round.
    */
   public Optional<Unpaced> unpaced() {
+    return isKnownRound() ? Optional.empty() : widestUnpaced();
+  }
+
+  private boolean isKnownRound() {
+    return edges.size() == 1 && measuredSide.equals(Optional.of(diameter(edges.get(0).distance())));
+  }
+
+  private static Length diameter(Length radius) {
+    return new Length(2 * radius.metres());
+  }
+
+  private Optional<Unpaced> widestUnpaced() {
     return stretches.stream()
         .filter(stretch -> !stretch.straight())
         .max(Comparator.comparingDouble(Stretch::gapDeg))

@@ -34,7 +34,12 @@ class FieldShapeTest {
     assertThat(circle.contains(-60, 0)).isTrue();
     assertThat(circle.contains(-60.001, 0)).isFalse();
     assertThat(circle.edgeToward(new Bearing(200))).isEqualTo(edge(200, 60));
-    assertThat(FieldShape.circle(new Length(60)).smallestSide()).isEqualTo(new Length(120));
+    FieldShape given =
+        FieldShape.of(new Field(new RecordId("test.1"), FieldShape.circle(new Length(60))))
+            .orElseThrow();
+    assertThat(given.smallestSide()).isEqualTo(new Length(120));
+    assertThat(given.unpaced()).as("known to be round").isEmpty();
+    assertThat(circle.unpaced()).as("one edge paced").isPresent();
   }
 
   @Test
