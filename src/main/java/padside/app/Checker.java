@@ -1,7 +1,7 @@
 package padside.app;
 
+import java.util.Optional;
 import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicReference;
 import padside.preflight.Preflight;
 import padside.preflight.Settings;
@@ -10,19 +10,16 @@ import padside.screen.Event;
 
 /** The thread that checks cards. Of cards that wait only the newest is looked at. */
 final class Checker {
-  private final Preflight preflight;
+  private final Settings settings;
   private final Inbox inbox;
   private final AtomicReference<Effect.Check> newest = new AtomicReference<>();
-  private final ExecutorService thread =
-      Executors.newSingleThreadExecutor(
-          work -> {
-            Thread named = new Thread(work, "check");
-            named.setDaemon(true);
-            return named;
-          });
+  private final ExecutorService thread = OwnThread.named("check");
+
+  // Only the check's own thread touches this.
+  private Optional<Preflight> preflight = Optional.empty();
 
   Checker(Settings settings, Inbox inbox) {
-    this.preflight = new Preflight(settings);
+    this.settings = settings;
     this.inbox = inbox;
   }
 
@@ -32,10 +29,17 @@ final class Checker {
     }
   }
 
+  /** Made with the first card, so that reading the rules holds up no screen. */
+  private Preflight preflight() {
+    Preflight made = preflight.orElseGet(() -> new Preflight(settings));
+    preflight = Optional.of(made);
+    return made;
+  }
+
   private void answerNewest() {
     Effect.Check check = newest.getAndSet(null);
     if (check != null) {
-      inbox.answer(new Event.Checked(check.ticket(), preflight.answer(check.card())));
+      inbox.answer(new Event.Checked(check.ticket(), preflight().answer(check.card())));
     }
   }
 }

@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import padside.fact.Fault;
@@ -23,13 +22,7 @@ final class LogKeeper {
   private final Path folder;
   private final Inbox inbox;
   private final AtomicInteger savesWaiting = new AtomicInteger();
-  private final ExecutorService thread =
-      Executors.newSingleThreadExecutor(
-          work -> {
-            Thread named = new Thread(work, "log");
-            named.setDaemon(true);
-            return named;
-          });
+  private final ExecutorService thread = OwnThread.named("log");
 
   // Only the log's own thread touches these.
   private MotorTable motors = new MotorTable(List.of());
