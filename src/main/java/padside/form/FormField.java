@@ -1,6 +1,7 @@
 package padside.form;
 
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import java.util.regex.Pattern;
 import padside.fact.Column;
 import padside.fact.Facts;
@@ -26,6 +27,11 @@ public record FormField<T>(
   public static <T> FormField<T> choice(
       Column<T> column, String label, Choices<T> choices, String hint) {
     return new FormField<>(Place.chosen(column), label, choices, Rule.none(), hint);
+  }
+
+  /** Doubts what lies outside a range, in this field's own words. */
+  public FormField<T> doubtingOutside(ToDoubleFunction<T> size, T least, T most) {
+    return doubting(new Range<>(label, notation, size, least, most));
   }
 
   public FormField<T> doubting(Rule<T> doubt) {

@@ -115,13 +115,7 @@ final class DebriefFields {
             "Measured delay",
             Notations.timeSpan(),
             "Seconds from burnout to ejection, when it was timed.")
-        .doubting(
-            new Range<>(
-                "Measured delay",
-                Notations.timeSpan(),
-                TimeSpan::seconds,
-                new TimeSpan(0),
-                new TimeSpan(20)));
+        .doubtingOutside(TimeSpan::seconds, new TimeSpan(0), new TimeSpan(20));
   }
 
   private static FormField<String> aspect(

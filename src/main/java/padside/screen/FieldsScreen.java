@@ -10,7 +10,6 @@ import padside.flight.Kind;
 import padside.form.Coordinate;
 import padside.form.EdgesNotation;
 import padside.form.FormField;
-import padside.form.Range;
 import padside.form.Texts;
 import padside.units.Length;
 import padside.units.Notations;
@@ -119,8 +118,7 @@ record FieldsScreen() implements Shelf {
             "Elevation",
             notation,
             "Above sea level, where the air is thinner: like " + notation.example() + ".")
-        .doubting(
-            new Range<>("Elevation", notation, Length::metres, new Length(-430), new Length(4500)));
+        .doubtingOutside(Length::metres, new Length(-430), new Length(4500));
   }
 
   private static FormField<List<Field.Edge>> edges(UnitSystem units) {
@@ -139,8 +137,6 @@ record FieldsScreen() implements Shelf {
             "Smallest side",
             notation,
             "Smallest side or diameter when measured; blank takes it from the edges.")
-        .doubting(
-            new Range<>(
-                "Smallest side", notation, Length::metres, new Length(10), new Length(5000)));
+        .doubtingOutside(Length::metres, new Length(10), new Length(5000));
   }
 }

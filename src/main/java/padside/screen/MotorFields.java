@@ -6,7 +6,6 @@ import padside.flight.Kind;
 import padside.flight.MotorType;
 import padside.form.Delays;
 import padside.form.FormField;
-import padside.form.Range;
 import padside.form.Texts;
 import padside.units.Length;
 import padside.units.Mass;
@@ -64,31 +63,18 @@ final class MotorFields {
     UnitNotation<Length> notation = Notations.bodyLength(UnitSystem.METRIC);
     return FormField.of(
             MotorType.DIAMETER, "Case diameter", notation, "In mm, as cases are named: 18.")
-        .doubting(
-            new Range<>(
-                "Case diameter",
-                notation,
-                Length::metres,
-                Length.ofMillimetres(6),
-                Length.ofMillimetres(98)));
+        .doubtingOutside(Length::metres, Length.ofMillimetres(6), Length.ofMillimetres(98));
   }
 
   private static FormField<TimeSpan> seconds(Column<TimeSpan> column, String label, String hint) {
     return FormField.of(column, label, Notations.timeSpan(), hint)
-        .doubting(
-            new Range<>(
-                label,
-                Notations.timeSpan(),
-                TimeSpan::seconds,
-                new TimeSpan(0.01),
-                new TimeSpan(20)));
+        .doubtingOutside(TimeSpan::seconds, new TimeSpan(0.01), new TimeSpan(20));
   }
 
   private static FormField<Mass> mass(
       Column<Mass> column, String label, String hint, UnitSystem units) {
     UnitNotation<Mass> notation = Notations.mass(units);
     return FormField.of(column, label, notation, hint + " Like " + notation.example() + ".")
-        .doubting(
-            new Range<>(label, notation, Mass::kilograms, Mass.ofGrams(0.3), Mass.ofGrams(1500)));
+        .doubtingOutside(Mass::kilograms, Mass.ofGrams(0.3), Mass.ofGrams(1500));
   }
 }

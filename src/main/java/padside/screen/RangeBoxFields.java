@@ -12,7 +12,6 @@ import padside.form.Choices;
 import padside.form.Counts;
 import padside.form.DateText;
 import padside.form.FormField;
-import padside.form.Range;
 import padside.form.Texts;
 import padside.units.Length;
 import padside.units.Notations;
@@ -82,13 +81,7 @@ final class RangeBoxFields {
       Column<Length> column, String label, String hint, UnitSystem units) {
     UnitNotation<Length> notation = Notations.canopyLength(units);
     return FormField.of(column, label, notation, hint + " Like " + notation.example() + ".")
-        .doubting(
-            new Range<>(
-                label,
-                notation,
-                Length::metres,
-                Length.ofMillimetres(10),
-                Length.ofMillimetres(5000)));
+        .doubtingOutside(Length::metres, Length.ofMillimetres(10), Length.ofMillimetres(5000));
   }
 
   /**
@@ -102,8 +95,7 @@ final class RangeBoxFields {
             Notations.number(),
             "Parachute: on π/4 × diameter², near 0.75 for a flat sheet. Streamer: on width ×"
                 + " length, one side, near 0.15.")
-        .doubting(
-            new Range<>("Drag coefficient", Notations.number(), Double::doubleValue, 0.05, 2.0));
+        .doubtingOutside(Double::doubleValue, 0.05, 2.0);
   }
 
   static RecordForm.Sheet altimeter() {

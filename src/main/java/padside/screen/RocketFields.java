@@ -70,13 +70,7 @@ final class RocketFields {
             "Body diameter",
             notation,
             "Outside, of the widest body tube: like " + notation.example() + ".")
-        .doubting(
-            new Range<>(
-                "Body diameter",
-                notation,
-                Length::metres,
-                Length.ofMillimetres(8),
-                Length.ofMillimetres(160)));
+        .doubtingOutside(Length::metres, Length.ofMillimetres(8), Length.ofMillimetres(160));
   }
 
   private static FormField<Double> drag() {
@@ -86,8 +80,7 @@ final class RocketFields {
             Notations.number(),
             "On the body tube's frontal area; 0.75 is near for a model rocket (NASA Glenn). Blank"
                 + " takes that.")
-        .doubting(
-            new Range<>("Drag coefficient", Notations.number(), Double::doubleValue, 0.2, 2.0));
+        .doubtingOutside(Double::doubleValue, 0.2, 2.0);
   }
 
   private static FormField<Length> mount() {
@@ -125,13 +118,7 @@ final class RocketFields {
             "Own wind limit",
             notation,
             "The largest wind you fly it in, if you have one: like " + notation.example() + ".")
-        .doubting(
-            new Range<>(
-                "Own wind limit",
-                notation,
-                Speed::metresPerSecond,
-                Speed.ofMph(1),
-                Speed.ofMph(20)));
+        .doubtingOutside(Speed::metresPerSecond, Speed.ofMph(1), Speed.ofMph(20));
   }
 
   /** A device's size as it is told beside its name. */
