@@ -71,10 +71,6 @@ final class Burn {
     return massKg[stretch];
   }
 
-  double burnoutMassKg() {
-    return massKg[stretches];
-  }
-
   /** Propellant leaves in proportion to impulse delivered. */
   double kgPerNs() {
     return kgPerNs;

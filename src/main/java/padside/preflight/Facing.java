@@ -19,14 +19,13 @@ import padside.units.TimeSpan;
 /**
  * A card and its flight in the form the rules are held against.
  *
- * @param missing what the flight model lacks
- * @param refused why the flight is impossible as entered
+ * @param field the outline of the card's field, absent when nobody paced an edge
  */
 record Facing(
     Card card,
-    List<String> missing,
+    Launches.Prepared prepared,
+    Optional<FieldShape> field,
     Optional<Flown> flown,
-    Optional<String> refused,
     Settings settings) {
 
   Case asCase() {
@@ -74,10 +73,7 @@ record Facing(
 
   private Case.Ground ground() {
     return new Case.Ground(
-        card.field()
-            .flatMap(FieldShape::of)
-            .map(FieldShape::smallestSide)
-            .or(() -> card.field().flatMap(Field::smallestSide)),
+        field.map(FieldShape::smallestSide).or(() -> card.field().flatMap(Field::smallestSide)),
         flown.flatMap(Flown::field),
         card.day().flatMap(Day::permission),
         card.day().flatMap(Day::fireBan));
@@ -88,7 +84,7 @@ record Facing(
   }
 
   private List<String> lacks() {
-    List<String> lacks = new ArrayList<>(missing);
+    List<String> lacks = new ArrayList<>(prepared.missing());
     lacks.addAll(card.unread());
     if (card.field().isEmpty()) {
       lacks.add(Case.FIELD);
@@ -101,10 +97,13 @@ record Facing(
 
   private List<Ruling.Finding> further() {
     List<Ruling.Finding> findings = new ArrayList<>();
-    refused.ifPresent(
-        sentence ->
-            findings.add(
-                new Ruling.Finding("flight", Ruling.Verdict.UNKNOWN, sentence, "flight model")));
+    prepared
+        .refused()
+        .ifPresent(
+            sentence ->
+                findings.add(
+                    new Ruling.Finding(
+                        "flight", Ruling.Verdict.UNKNOWN, sentence, "flight model")));
     flown
         .filter(flight -> !flight.prediction().leftRod())
         .ifPresent(
@@ -125,10 +124,7 @@ record Facing(
     flown
         .filter(flight -> !flight.launch().wind().directionKnown())
         .ifPresent(flight -> findings.add(directionless()));
-    card.field()
-        .flatMap(FieldShape::of)
-        .flatMap(FieldShape::unpaced)
-        .ifPresent(gap -> findings.add(unpaced(gap)));
+    field.flatMap(FieldShape::unpaced).ifPresent(gap -> findings.add(unpaced(gap)));
     return findings;
   }
 

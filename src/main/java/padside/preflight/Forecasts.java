@@ -3,8 +3,8 @@ package padside.preflight;
 import java.util.List;
 import java.util.Optional;
 import padside.physics.Flight;
+import padside.physics.Launch;
 import padside.physics.Prediction;
-import padside.physics.RefusedInput;
 
 /** Predicts the flight of a card, without asking any rule. */
 public final class Forecasts {
@@ -16,20 +16,11 @@ public final class Forecasts {
     if (prepared.launch().isEmpty()) {
       return new Forecast(Optional.empty(), prepared.missing(), prepared.refused());
     }
-    try {
-      Prediction flight = Flight.predict(prepared.launch().get());
-      return flight.leftRod()
-          ? new Forecast(
-              Optional.of(Outlooks.of(prepared.launch().get(), card, flight)),
-              prepared.missing(),
-              Optional.empty())
-          : refused(Sentences.tooHeavy(flight, card));
-    } catch (RefusedInput impossible) {
-      return refused(impossible.getMessage());
-    }
-  }
-
-  private static Forecast refused(String sentence) {
-    return new Forecast(Optional.empty(), List.of(), Optional.of(sentence));
+    Launch launch = prepared.launch().get();
+    Prediction flight = Flight.predict(launch);
+    return flight.leftRod()
+        ? new Forecast(
+            Optional.of(Outlooks.of(launch, card, flight)), prepared.missing(), Optional.empty())
+        : new Forecast(Optional.empty(), List.of(), Optional.of(Sentences.tooHeavy(flight, card)));
   }
 }

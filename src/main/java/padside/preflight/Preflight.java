@@ -6,7 +6,6 @@ import padside.flight.Ruling;
 import padside.physics.Flight;
 import padside.physics.Launch;
 import padside.physics.Prediction;
-import padside.physics.RefusedInput;
 import padside.safety.Case;
 import padside.safety.HouseRules;
 import padside.safety.RuleSet;
@@ -38,16 +37,9 @@ public final class Preflight {
   /** Checks a card. */
   public Answer answer(Card card) {
     Launches.Prepared prepared = Launches.of(card);
-    Optional<Flown> flown = Optional.empty();
-    Optional<String> refused = prepared.refused();
-    if (prepared.launch().isPresent()) {
-      try {
-        flown = Optional.of(fly(prepared.launch().get(), card));
-      } catch (RefusedInput impossible) {
-        refused = Optional.of(impossible.getMessage());
-      }
-    }
-    Ruling ruling = ruling(new Facing(card, prepared.missing(), flown, refused, settings).asCase());
+    Optional<FieldShape> shape = card.field().flatMap(FieldShape::of);
+    Optional<Flown> flown = prepared.launch().map(launch -> fly(launch, shape));
+    Ruling ruling = ruling(new Facing(card, prepared, shape, flown, settings).asCase());
     Optional<Outlook> outlook =
         flown
             .filter(flight -> flight.prediction().leftRod())
@@ -74,14 +66,10 @@ public final class Preflight {
         Ruling.Verdict.UNKNOWN, Optional.empty(), objection, List.of(), List.of(finding));
   }
 
-  private static Flown fly(Launch launch, Card card) {
+  private static Flown fly(Launch launch, Optional<FieldShape> field) {
     Prediction prediction = Flight.predict(launch);
     boolean lands = prediction.leftRod() && launch.recovery().isPresent();
-    Optional<Case.FieldLimit> limit =
-        card.field()
-            .flatMap(FieldShape::of)
-            .filter(shape -> lands)
-            .map(shape -> FieldLimits.of(launch, shape));
-    return new Flown(launch, prediction, limit);
+    return new Flown(
+        launch, prediction, field.filter(f -> lands).map(f -> FieldLimits.of(launch, f)));
   }
 }
