@@ -23,13 +23,18 @@ final class Checker {
     this.inbox = inbox;
   }
 
+  /** Reads the rules in good time, so that the first card does not wait for them. */
+  void prepare() {
+    thread.execute(this::preflight);
+  }
+
   void check(Effect.Check check) {
     if (newest.getAndSet(check) == null) {
       thread.execute(this::answerNewest);
     }
   }
 
-  /** Made with the first card, so that reading the rules holds up no screen. */
+  /** Made on this thread, so that reading the rules holds up no screen. */
   private Preflight preflight() {
     Preflight made = preflight.orElseGet(() -> new Preflight(settings));
     preflight = Optional.of(made);

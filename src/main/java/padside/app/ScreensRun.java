@@ -98,6 +98,7 @@ final class ScreensRun implements AutoCloseable {
   private void loop(Session first) {
     Session session = first;
     console.repaint(session.view(console.size()));
+    checker.prepare();
     while (true) {
       List<Inbox.Item> items = inbox.take();
       boolean all = false;
