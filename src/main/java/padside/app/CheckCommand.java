@@ -2,6 +2,7 @@ package padside.app;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import padside.fact.Fault;
@@ -96,7 +97,8 @@ final class CheckCommand implements Callable<Integer> {
                           "There is no card "
                               + card
                               + " in this log; padside flights --json tells the ids."));
-      return Card.of(flight, Logbook.read(open, Shipped.motors()), Shipped.outcomes());
+      return Card.of(
+          flight, Logbook.read(open, Shipped.motors()), Shipped.outcomes(), Optional.empty());
     }
   }
 

@@ -2,6 +2,7 @@ package padside.app;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import padside.fact.Column;
 import padside.fact.Facts;
@@ -64,7 +65,7 @@ final class DemoFlights {
       return id;
     }
     Flight flight = new Flight(id, filled);
-    Card card = Card.of(flight, book, words);
+    Card card = Card.of(flight, book, words, Optional.empty());
     Facts kept = preflight.answer(card).facts().with(Flight.STATUS, Flight.Status.CARD);
     save("keep card", id, kept);
     if (stays.equals("flown")) {

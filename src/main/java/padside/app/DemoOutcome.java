@@ -53,7 +53,8 @@ final class DemoOutcome {
     Outlook flown = truth.flown(card);
     Facts seen = told.with(seen(flown, card)).with(found(flown, draw, step));
     if (step.find("timed").isPresent()) {
-      seen = seen.with(timed(truth.delayS(card.motor().orElseThrow()).orElseThrow()));
+      seen =
+          seen.with(timed(truth.delayS(card.motors().orElseThrow().top().motor()).orElseThrow()));
     }
     if (flight.facts().get(Flight.ALTIMETER).isPresent()) {
       seen = seen.with(altitude(flown, draw));

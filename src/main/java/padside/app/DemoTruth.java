@@ -1,8 +1,8 @@
 package padside.app;
 
-import java.util.List;
 import java.util.Optional;
 import padside.flight.MotorChoice;
+import padside.flight.MotorStack;
 import padside.flight.MotorType;
 import padside.flight.RecoveryDevice;
 import padside.flight.Rocket;
@@ -28,22 +28,16 @@ record DemoTruth(
 
   /** The flight as it went by the flight model. */
   Outlook flown(Card card) {
+    MotorStack motors = card.motors().orElseThrow();
     Card truly =
-        new Card(
-            card.rocket().map(this::rocket),
-            card.motor().map(this::motor),
-            card.mass(),
-            card.device().map(this::device),
-            card.rod(),
-            card.tilt(),
-            card.tiltToward(),
-            card.wind(),
-            card.weather(),
-            card.day(),
-            card.field(),
-            card.openFixes(),
-            card.lotRecord(),
-            List.of());
+        card.withRocket(rocket(card.rocket().orElseThrow()))
+            .withMotors(
+                new MotorStack(
+                    motors.stages().stream()
+                        .map(stage -> new MotorStack.Stage(stage.count(), motor(stage.motor())))
+                        .toList()),
+                card.lotRecord())
+            .withDevice(device(card.device().orElseThrow()));
     return Forecasts.of(truly).outlook().orElseThrow();
   }
 

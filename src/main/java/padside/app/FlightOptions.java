@@ -16,11 +16,12 @@ import padside.fact.Facts;
 import padside.fact.Fault;
 import padside.fact.RecordId;
 import padside.flight.Field;
-import padside.flight.MotorChoice;
+import padside.flight.MotorStack;
 import padside.flight.MotorTable;
 import padside.flight.RecoveryDevice;
 import padside.flight.Rocket;
 import padside.flight.Weather;
+import padside.preflight.Box;
 import padside.preflight.Card;
 import padside.preflight.Settings;
 import padside.safety.RuleSets;
@@ -238,9 +239,12 @@ final class FlightOptions {
         Optional.ofNullable(tiltToward),
         wind(),
         Optional.of(weather),
+        List.of(),
         Optional.empty(),
         Optional.of(field()),
         List.of(),
+        Optional.empty(),
+        Box.EMPTY,
         Optional.empty(),
         List.of());
   }
@@ -253,10 +257,10 @@ final class FlightOptions {
     return Optional.ofNullable(value);
   }
 
-  private Optional<MotorChoice> motor() throws Fault {
+  private Optional<MotorStack> motor() throws Fault {
     return motor == null
         ? Optional.empty()
-        : Optional.of(Written.value(motorTable().choose(motor)));
+        : Optional.of(Written.value(motorTable().chooseAll(motor)));
   }
 
   private MotorTable motorTable() throws Fault {

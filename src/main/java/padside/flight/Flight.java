@@ -54,9 +54,12 @@ public record Flight(RecordId id, Facts facts) {
   public static final Column<RecordId> ROCKET = Column.reference("rocket", "what flies");
   public static final Column<String> FLIER = Column.text("flier", "who flies it");
   public static final Column<String> MOTOR =
-      Column.text("motor", "full designation with delay, such as C6-5");
+      Column.text(
+          "motor", "full designation with delay: C6-5, three of them 3xC6-5, C6-0 then C6-7");
   public static final Column<RecordId> LOT =
-      Column.reference("lot", "the lot the motor comes from");
+      Column.reference("lot", "the lot the motor comes from, in a stack the topmost stage's");
+  public static final Column<RecordId> BOOSTER_LOT =
+      Column.reference("booster_lot", "in a stack the lot of the lowest stage's motors");
   public static final Column<RecordId> DEVICE =
       Column.reference("device", "the parachute or streamer");
   public static final Column<RecordId> ALTIMETER =
@@ -162,6 +165,7 @@ public record Flight(RecordId id, Facts facts) {
           FLIER,
           MOTOR,
           LOT,
+          BOOSTER_LOT,
           DEVICE,
           ALTIMETER,
           MASS,
@@ -198,7 +202,8 @@ public record Flight(RecordId id, Facts facts) {
 
   /** The set-up fields a new card takes over from that rocket's last flight. */
   public static final List<Column<?>> SET_UP =
-      List.of(ROCKET, FLIER, MOTOR, LOT, DEVICE, ALTIMETER, MASS, ROD, TILT, TILT_TOWARD);
+      List.of(
+          ROCKET, FLIER, MOTOR, LOT, BOOSTER_LOT, DEVICE, ALTIMETER, MASS, ROD, TILT, TILT_TOWARD);
 
   public Status status() {
     return facts.get(STATUS).orElse(Status.DRAFT);
@@ -218,6 +223,10 @@ public record Flight(RecordId id, Facts facts) {
 
   public Optional<RecordId> lot() {
     return facts.get(LOT);
+  }
+
+  public Optional<RecordId> boosterLot() {
+    return facts.get(BOOSTER_LOT);
   }
 
   public Optional<RecordId> device() {

@@ -89,9 +89,12 @@ public record Logbook(
    * day's earlier readings had it.
    */
   public Optional<Weather> latestWeather(RecordId day) {
-    return weather.stream()
-        .filter(reading -> reading.day().equals(Optional.of(day)))
-        .reduce((earlier, later) -> later.after(earlier));
+    return weatherOf(day).stream().reduce((earlier, later) -> later.after(earlier));
+  }
+
+  /** Every look at the weather on a day, in the order they were entered. */
+  public List<Weather> weatherOf(RecordId day) {
+    return weather.stream().filter(reading -> reading.day().equals(Optional.of(day))).toList();
   }
 
   /** Flights of a day in the order their cards were begun. */

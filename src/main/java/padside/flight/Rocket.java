@@ -18,6 +18,12 @@ public record Rocket(RecordId id, Facts facts) {
           "mass ready to fly without any motor, recovery packed",
           Mass::new,
           Mass::kilograms);
+  public static final Column<Mass> BOOSTER_MASS =
+      Column.quantity(
+          "booster_mass_kg",
+          "of that, what falls off at staging, without its motors; a one-stage rocket has none",
+          Mass::new,
+          Mass::kilograms);
   public static final Column<Length> DIAMETER =
       Column.quantity(
           "diameter_m", "largest outer diameter of the body tube", Length::new, Length::metres);
@@ -40,7 +46,18 @@ public record Rocket(RecordId id, Facts facts) {
   public static final Column<String> NOTE = Column.text("note", "anything worth knowing");
 
   static final List<Column<?>> COLUMNS =
-      List.of(NAME, MASS, DIAMETER, DRAG_COEFFICIENT, MOUNT, ROD, OWN_LIMIT, DEVICE, FLIER, NOTE);
+      List.of(
+          NAME,
+          MASS,
+          BOOSTER_MASS,
+          DIAMETER,
+          DRAG_COEFFICIENT,
+          MOUNT,
+          ROD,
+          OWN_LIMIT,
+          DEVICE,
+          FLIER,
+          NOTE);
 
   public String name() {
     return facts.get(NAME).orElse("unnamed rocket");
@@ -48,6 +65,10 @@ public record Rocket(RecordId id, Facts facts) {
 
   public Optional<Mass> mass() {
     return facts.get(MASS);
+  }
+
+  public Optional<Mass> boosterMass() {
+    return facts.get(BOOSTER_MASS);
   }
 
   public Optional<Length> diameter() {

@@ -13,9 +13,14 @@ import padside.flight.Ruling;
  * @param headline one line: {@code GO 6 gusting 9 mph · limit 13 (field edge NE 280 ft)}
  * @param outlook the flight as predicted; absent while something it needs is missing
  * @param reminders what the code asks besides, the same for every card
+ * @param advice what would help; absent until it was looked for, and when nothing needs to help
  */
 public record Answer(
-    Ruling ruling, String headline, Optional<Outlook> outlook, List<Reminder> reminders) {
+    Ruling ruling,
+    String headline,
+    Optional<Outlook> outlook,
+    List<Reminder> reminders,
+    Optional<Advice> advice) {
   /** Keeps its own list. */
   public Answer {
     reminders = List.copyOf(reminders);
@@ -27,6 +32,11 @@ public record Answer(
    * @param source where it comes from and how sure that is
    */
   public record Reminder(String sentence, String source) {}
+
+  /** The same answer with what would help. */
+  public Answer with(Advice found) {
+    return new Answer(ruling, headline, outlook, reminders, Optional.of(found));
+  }
 
   private static final List<Column<?>> COLUMNS =
       List.of(

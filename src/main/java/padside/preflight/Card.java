@@ -1,5 +1,7 @@
 package padside.preflight;
 
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import padside.flight.Day;
@@ -8,7 +10,7 @@ import padside.flight.Fix;
 import padside.flight.Flight;
 import padside.flight.Logbook;
 import padside.flight.Lot;
-import padside.flight.MotorChoice;
+import padside.flight.MotorStack;
 import padside.flight.OutcomeTable;
 import padside.flight.RecoveryDevice;
 import padside.flight.Rocket;
@@ -23,15 +25,19 @@ import padside.units.Wind;
  * A flight card with everything it refers to looked up. What is not known is absent; the check says
  * what it lacks.
  *
- * @param mass without motor, recovery packed
+ * @param motors all of them, from the ground up
+ * @param mass without motors, recovery packed
  * @param wind as it stands on the card
  * @param weather the day's latest reading, for air and cloud base; its wind is not used
+ * @param readings every look at the weather on its day, in the order they were entered
  * @param lotRecord how the lot the motor comes from has done so far
+ * @param box what could fly in place of its motor and recovery
+ * @param at when it is to fly, to the minute; absent where no clock is asked
  * @param unread what was typed here or in a record it refers to but cannot be read, as nouns
  */
 public record Card(
     Optional<Rocket> rocket,
-    Optional<MotorChoice> motor,
+    Optional<MotorStack> motors,
     Optional<Mass> mass,
     Optional<RecoveryDevice> device,
     Optional<Length> rod,
@@ -39,28 +45,33 @@ public record Card(
     Optional<Bearing> tiltToward,
     Optional<Wind> wind,
     Optional<Weather> weather,
+    List<Weather> readings,
     Optional<Day> day,
     Optional<Field> field,
     List<Fix> openFixes,
     Optional<LotRecord> lotRecord,
+    Box box,
+    Optional<Instant> at,
     List<String> unread) {
   /** Motors of one lot fired before, and how many of them malfunctioned. */
   public record LotRecord(String code, int fired, int malfunctioned) {}
 
-  /** Keeps its own lists. */
+  /** Keeps its own lists and the minute. */
   public Card {
+    readings = List.copyOf(readings);
     openFixes = List.copyOf(openFixes);
     unread = List.copyOf(unread);
+    at = at.map(time -> time.truncatedTo(ChronoUnit.MINUTES));
   }
 
   /** Looks up what a flight's card refers to. Mass and rod fall back on the rocket's usual ones. */
-  public static Card of(Flight flight, Logbook book, OutcomeTable outcomes) {
+  public static Card of(Flight flight, Logbook book, OutcomeTable outcomes, Optional<Instant> at) {
     Optional<Rocket> rocket = flight.rocket().flatMap(book::rocket);
     Optional<Day> day = flight.day().flatMap(book::day);
     Card card =
         new Card(
             rocket,
-            flight.motor().flatMap(motor -> book.motors().choose(motor).value()),
+            flight.motor().flatMap(motor -> book.motors().chooseAll(motor).value()),
             Unread.or(flight.facts(), Flight.MASS, rocket.flatMap(Rocket::mass)),
             flight.device().flatMap(book::device),
             Unread.or(flight.facts(), Flight.ROD, rocket.flatMap(Rocket::rod)),
@@ -68,12 +79,15 @@ public record Card(
             flight.facts().get(Flight.TILT_TOWARD),
             flight.wind(),
             flight.day().flatMap(book::latestWeather),
+            flight.day().map(book::weatherOf).orElse(List.of()),
             day,
             day.flatMap(Day::field).flatMap(book::field),
             rocket.map(r -> book.openFixes(r.id())).orElse(List.of()),
             flight.lot().flatMap(book::lot).map(lot -> record(lot, book, outcomes)),
+            Box.EMPTY,
+            at,
             List.of());
-    return card.without(Unread.in(flight, card));
+    return card.withUnread(Unread.in(flight, card));
   }
 
   /** Malfunctions are looked for in the flights the logbook holds, which are the newest. */
@@ -87,10 +101,10 @@ public record Card(
         lot.code(), book.firedByLot().getOrDefault(lot.id(), 0), Math.toIntExact(malfunctioned));
   }
 
-  private Card without(List<String> readings) {
+  private Card withUnread(List<String> nouns) {
     return new Card(
         rocket,
-        motor,
+        motors,
         mass,
         device,
         rod,
@@ -98,10 +112,167 @@ public record Card(
         tiltToward,
         wind,
         weather,
+        readings,
         day,
         field,
         openFixes,
         lotRecord,
-        readings);
+        box,
+        at,
+        nouns);
+  }
+
+  /** The same card for another rocket. */
+  public Card withRocket(Rocket other) {
+    return new Card(
+        Optional.of(other),
+        motors,
+        mass,
+        device,
+        rod,
+        tilt,
+        tiltToward,
+        wind,
+        weather,
+        readings,
+        day,
+        field,
+        openFixes,
+        lotRecord,
+        box,
+        at,
+        unread);
+  }
+
+  /** The same card with other motors, from a lot that has done so far as told. */
+  public Card withMotors(MotorStack other, Optional<LotRecord> record) {
+    return new Card(
+        rocket,
+        Optional.of(other),
+        mass,
+        device,
+        rod,
+        tilt,
+        tiltToward,
+        wind,
+        weather,
+        readings,
+        day,
+        field,
+        openFixes,
+        record,
+        box,
+        at,
+        unread);
+  }
+
+  /** The same card with another parachute or streamer. */
+  public Card withDevice(RecoveryDevice other) {
+    return new Card(
+        rocket,
+        motors,
+        mass,
+        Optional.of(other),
+        rod,
+        tilt,
+        tiltToward,
+        wind,
+        weather,
+        readings,
+        day,
+        field,
+        openFixes,
+        lotRecord,
+        box,
+        at,
+        unread);
+  }
+
+  /** The same card with the rod leaning otherwise. */
+  public Card withTilt(Angle angle, Bearing toward) {
+    return new Card(
+        rocket,
+        motors,
+        mass,
+        device,
+        rod,
+        angle,
+        Optional.of(toward),
+        wind,
+        weather,
+        readings,
+        day,
+        field,
+        openFixes,
+        lotRecord,
+        box,
+        at,
+        unread);
+  }
+
+  /** The same card in another wind. */
+  public Card withWind(Wind other) {
+    return new Card(
+        rocket,
+        motors,
+        mass,
+        device,
+        rod,
+        tilt,
+        tiltToward,
+        Optional.of(other),
+        weather,
+        readings,
+        day,
+        field,
+        openFixes,
+        lotRecord,
+        box,
+        at,
+        unread);
+  }
+
+  /** The same card in other weather. */
+  public Card withWeather(Optional<Weather> other) {
+    return new Card(
+        rocket,
+        motors,
+        mass,
+        device,
+        rod,
+        tilt,
+        tiltToward,
+        wind,
+        other,
+        readings,
+        day,
+        field,
+        openFixes,
+        lotRecord,
+        box,
+        at,
+        unread);
+  }
+
+  /** The same card with something to choose from. */
+  public Card withBox(Box other) {
+    return new Card(
+        rocket,
+        motors,
+        mass,
+        device,
+        rod,
+        tilt,
+        tiltToward,
+        wind,
+        weather,
+        readings,
+        day,
+        field,
+        openFixes,
+        lotRecord,
+        other,
+        at,
+        unread);
   }
 }

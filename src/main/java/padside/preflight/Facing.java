@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import padside.flight.Day;
 import padside.flight.Field;
+import padside.flight.MotorStack;
 import padside.flight.Rocket;
 import padside.flight.Ruling;
 import padside.flight.Weather;
@@ -34,7 +35,7 @@ record Facing(
 
   private Case.Craft craft() {
     return new Case.Craft(
-        card.motor().stream().toList(),
+        card.motors().map(MotorStack::motors).orElse(List.of()),
         flown.map(f -> f.prediction().liftoffMass()),
         flown.map(f -> f.launch().motor().propellantMass()),
         flown.map(f -> f.prediction().totalImpulse()),

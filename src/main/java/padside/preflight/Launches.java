@@ -68,7 +68,12 @@ final class Launches {
   private Optional<Launch> launch() {
     Optional<Mass> mass = needed(Unread.MASS, card.mass());
     Optional<Length> diameter = needed("body diameter", card.rocket().flatMap(Rocket::diameter));
-    Optional<MotorChoice> motor = needed("motor", card.motor());
+    Optional<MotorChoice> motor =
+        needed(
+            "motor",
+            card.motors()
+                .filter(stack -> stack.motors().size() == 1)
+                .map(stack -> stack.top().motor()));
     Optional<Motor> burning = motor.flatMap(choice -> motor(choice.type()));
     Optional<Length> rod = needed(Unread.ROD, card.rod());
     boolean flies = missing.isEmpty();

@@ -14,7 +14,7 @@ final class Outlooks {
   private Outlooks() {}
 
   static Outlook of(Launch launch, Card card, Prediction flight) {
-    MotorType motor = card.motor().orElseThrow().type();
+    MotorType motor = card.motors().orElseThrow().top().motor().type();
     boolean rodKnown = card.tilt().radians() == 0 || card.tiltToward().isPresent();
     return new Outlook(
         flight.liftoffMass(),
@@ -36,7 +36,11 @@ final class Outlooks {
         flight.landing().bearing(),
         rodKnown && launch.wind().directionKnown(),
         flight.landing().distance(),
-        motorData(launch.motor().curve().quality(), motor));
+        motorData(launch.motor().curve().quality(), motor),
+        launch.air().densityAltitude(),
+        List.of(),
+        Optional.empty(),
+        Optional.empty());
   }
 
   private static List<Outlook.DelayFit> fits(MotorType type, Prediction flight) {
@@ -48,7 +52,8 @@ final class Outlooks {
                     fit.error(),
                     fit.altitude(),
                     fit.speed(),
-                    fit.airspeed()))
+                    fit.airspeed(),
+                    Optional.empty()))
         .toList();
   }
 

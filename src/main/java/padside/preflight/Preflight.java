@@ -44,7 +44,12 @@ public final class Preflight {
         flown
             .filter(flight -> flight.prediction().leftRod())
             .map(f -> Outlooks.of(f.launch(), card, f.prediction()));
-    return new Answer(ruling, Headline.of(ruling, card, settings.units()), outlook, reminders());
+    return new Answer(
+        ruling,
+        Headline.of(ruling, card, settings.units()),
+        outlook,
+        reminders(),
+        Optional.empty());
   }
 
   private List<Answer.Reminder> reminders() {

@@ -1,7 +1,7 @@
 package padside.preflight;
 
 import java.util.Locale;
-import padside.flight.MotorChoice;
+import padside.flight.MotorStack;
 import padside.physics.Prediction;
 
 /** What the check says in more than one place. */
@@ -15,6 +15,6 @@ final class Sentences {
         "At %.0f g lift-off mass the rocket is too heavy to leave the rod on a %s; choose a"
             + " stronger motor or check the mass.",
         flight.liftoffMass().inGrams(),
-        card.motor().map(MotorChoice::designation).orElse("motor of this size"));
+        card.motors().map(MotorStack::designation).orElse("motor of this size"));
   }
 }

@@ -145,7 +145,8 @@ record CardScreen(Form form, Facts finished, Draft draft, LiveCheck check, Phase
   private Card card(World world) {
     Form shown = CardForm.left(form.accepted(), finished, world);
     RecordId id = draft.record().orElse(new RecordId("being filled"));
-    return Card.of(new Flight(id, CardForm.facts(shown)), world.log(), world.outcomes());
+    Flight flight = new Flight(id, CardForm.facts(shown));
+    return Card.of(flight, world.log(), world.outcomes(), Optional.of(world.now()));
   }
 
   /** A screen and the effects it wants, on the way to a step. */

@@ -3,7 +3,7 @@ package padside.screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import padside.flight.MotorChoice;
+import padside.flight.MotorStack;
 import padside.flight.Rocket;
 import padside.preflight.Card;
 
@@ -84,7 +84,7 @@ record CheckScreen(LiveCheck check, int scroll) implements Screen {
   public String title(World world) {
     Optional<Card> card = check.asked();
     String rocket = card.flatMap(Card::rocket).map(Rocket::name).orElse("no rocket");
-    String motor = card.flatMap(Card::motor).map(MotorChoice::designation).orElse("no motor");
+    String motor = card.flatMap(Card::motors).map(MotorStack::designation).orElse("no motor");
     return "Check · " + rocket + " on " + motor;
   }
 

@@ -3,7 +3,6 @@ package padside.screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import padside.flight.MotorChoice;
 import padside.preflight.Card;
 import padside.preflight.Outlook;
 import padside.units.Length;
@@ -24,7 +23,7 @@ final class OutlookText {
 
   OutlookText(LiveCheck check, Outlook outlook, int width, UnitSystem units) {
     this.outlook = outlook;
-    this.chosen = check.asked().flatMap(Card::motor).map(MotorChoice::delay);
+    this.chosen = check.asked().flatMap(Card::motors).map(motors -> motors.top().motor().delay());
     this.heading =
         check.asked().flatMap(Card::wind).isPresent()
             ? "Expected flight"

@@ -117,28 +117,14 @@ class DemoScatterTest {
 
   /** The card in the weather read last before it lifted off. */
   private static Card card(Flight flight) {
-    Card now = Card.of(flight, book, Shipped.outcomes());
+    Card now = Card.of(flight, book, Shipped.outcomes(), Optional.empty());
     Instant liftoff = flight.facts().get(Flight.LIFTOFF_AT).orElseThrow();
     Optional<Weather> then =
         book.weather().stream()
             .filter(reading -> reading.day().equals(flight.day()))
             .filter(reading -> reading.at().orElseThrow().isBefore(liftoff))
             .reduce((first, second) -> second);
-    return new Card(
-        now.rocket(),
-        now.motor(),
-        now.mass(),
-        now.device(),
-        now.rod(),
-        now.tilt(),
-        now.tiltToward(),
-        now.wind(),
-        then,
-        now.day(),
-        now.field(),
-        List.of(),
-        Optional.empty(),
-        List.of());
+    return now.withWeather(then);
   }
 
   private static DemoStep added(String kind, Optional<String> name) {

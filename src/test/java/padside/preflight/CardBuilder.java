@@ -13,7 +13,7 @@ import padside.fact.Facts;
 import padside.fact.RecordId;
 import padside.flight.Field;
 import padside.flight.Fix;
-import padside.flight.MotorChoice;
+import padside.flight.MotorStack;
 import padside.flight.MotorTable;
 import padside.flight.RecoveryDevice;
 import padside.flight.Rocket;
@@ -52,7 +52,7 @@ public final class CardBuilder {
   public Card build() {
     Facts field =
         Facts.none().with(Field.NAME, "Long Meadow").with(Field.EDGES, List.copyOf(edges));
-    Optional<MotorChoice> choice = motor.map(m -> MOTORS.choose(m).value().orElseThrow());
+    Optional<MotorStack> choice = motor.map(m -> MOTORS.chooseAll(m).value().orElseThrow());
     return new Card(
         Optional.of(new Rocket(ID, rocket)),
         choice,
@@ -63,10 +63,13 @@ public final class CardBuilder {
         Optional.empty(),
         wind,
         Optional.empty(),
+        List.of(),
         Optional.empty(),
         fieldKnown ? Optional.of(new Field(ID, field)) : Optional.empty(),
         fixes,
         lotRecord,
+        Box.EMPTY,
+        Optional.empty(),
         List.of());
   }
 

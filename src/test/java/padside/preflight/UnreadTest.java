@@ -3,6 +3,7 @@ package padside.preflight;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import padside.fact.Column;
 import padside.fact.Facts;
@@ -57,7 +58,11 @@ class UnreadTest {
             column);
     Logbook book = Logbook.read(log, new MotorTable(List.of()));
     return preflight.answer(
-        Card.of(new Flight(new RecordId("test.9"), card), book, new OutcomeTable(List.of())));
+        Card.of(
+            new Flight(new RecordId("test.9"), card),
+            book,
+            new OutcomeTable(List.of()),
+            Optional.empty()));
   }
 
   private static Facts spoilt(Facts facts, boolean spoils, Column<?> column) {

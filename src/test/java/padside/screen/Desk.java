@@ -210,7 +210,8 @@ final class Desk {
     Ruling ruling =
         new Ruling(
             Ruling.Verdict.UNKNOWN, Optional.empty(), "nothing checks here", List.of(), List.of());
-    return new Answer(ruling, "UNKNOWN · nothing checks here", Optional.empty(), List.of());
+    return new Answer(
+        ruling, "UNKNOWN · nothing checks here", Optional.empty(), List.of(), Optional.empty());
   }
 
   private static Logbook book(MemoryFlightLog log) {

@@ -28,10 +28,11 @@ final class Fixed {
 
   /** GO up to a fixed limit, NO-GO above, UNKNOWN without a wind or a motor. */
   static Answer check(Card card) {
-    if (card.wind().isEmpty() || card.motor().isEmpty()) {
-      String lacks = card.motor().isEmpty() ? "no motor chosen" : "no wind entered";
+    if (card.wind().isEmpty() || card.motors().isEmpty()) {
+      String lacks = card.motors().isEmpty() ? "no motor chosen" : "no wind entered";
       Ruling unknown = new Ruling(Verdict.UNKNOWN, Optional.empty(), lacks, List.of(), List.of());
-      return new Answer(unknown, "UNKNOWN  " + lacks, Optional.empty(), List.of());
+      return new Answer(
+          unknown, "UNKNOWN  " + lacks, Optional.empty(), List.of(), Optional.empty());
     }
     Wind wind = card.wind().get();
     boolean past = wind.tested().metresPerSecond() > LIMIT.metresPerSecond();
@@ -44,7 +45,8 @@ final class Fixed {
         Optional.of(outlook()),
         List.of(
             new Answer.Reminder("Never into cloud.", "read in a copy"),
-            new Answer.Reminder("Count down aloud.", "read in a copy")));
+            new Answer.Reminder("Count down aloud.", "read in a copy")),
+        Optional.empty());
   }
 
   private static List<Ruling.Limit> limits() {
@@ -91,11 +93,20 @@ final class Fixed {
         new Bearing(45),
         true,
         Length.ofFeet(263),
-        "thrust curve drawn from four numbers; from memory, high confidence, unverified");
+        "thrust curve drawn from four numbers; from memory, high confidence, unverified",
+        new Length(0),
+        List.of(),
+        Optional.empty(),
+        Optional.empty());
   }
 
   private static Outlook.DelayFit fit(String delay, double error, double speed) {
     return new Outlook.DelayFit(
-        delay, new TimeSpan(error), Length.ofFeet(880), new Speed(speed), new Speed(speed));
+        delay,
+        new TimeSpan(error),
+        Length.ofFeet(880),
+        new Speed(speed),
+        new Speed(speed),
+        Optional.empty());
   }
 }
