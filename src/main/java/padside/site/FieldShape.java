@@ -32,32 +32,18 @@ public final class FieldShape {
     double nearerM() {
       return Math.min(from.distance().metres(), to.distance().metres());
     }
-
-    /** From the pad to the outline, {@code turnDeg} clockwise of {@link #from}. */
-    double reachM(double turnDeg) {
-      if (turnDeg == 0) {
-        return from.distance().metres();
-      }
-      double a = from.distance().metres();
-      double b = to.distance().metres();
-      if (!straight() || a == 0 || b == 0) {
-        return nearerM();
-      }
-      // The straight line through two points in polar form, from the areas of its two triangles.
-      double gap = Math.toRadians(gapDeg);
-      double turn = Math.toRadians(turnDeg);
-      return a * b * Math.sin(gap) / (a * Math.sin(turn) + b * Math.sin(gap - turn));
-    }
   }
 
   private final List<Field.Edge> edges;
   private final List<Stretch> stretches;
+  private final Outline outline;
   private final Optional<Length> measuredSide;
 
   private FieldShape(List<Field.Edge> edges, Optional<Length> measuredSide) {
     this.edges = edges;
     this.measuredSide = measuredSide;
     this.stretches = stretches(edges);
+    this.outline = new Outline(stretches);
   }
 
   /** The shape of a field, absent when no edge has been paced. */
@@ -117,22 +103,28 @@ public final class FieldShape {
 
   /** From the pad to the edge along a bearing. */
   public Length reach(Bearing bearing) {
-    return new Length(reachM(bearing));
+    double toward = bearing.inRadians();
+    return new Length(outline.reachM(Math.sin(toward), Math.cos(toward)));
   }
 
   /** Whether a place lies inside the edges or on one. */
   public boolean contains(Landing landing) {
-    return landing.distance().metres() <= reachM(landing.bearing());
+    return contains(landing.eastM(), landing.northM());
   }
 
   /** Whether a place so many metres east and north of the pad lies inside the edges or on one. */
   public boolean contains(double eastM, double northM) {
-    return contains(Landing.of(eastM, northM));
+    return outline.contains(eastM, northM);
   }
 
   /** From a place straight on, away from the pad, to the edge; negative when it lies outside. */
   public Length margin(Landing landing) {
-    return new Length(reachM(landing.bearing()) - landing.distance().metres());
+    return new Length(reach(landing.bearing()).metres() - landing.distance().metres());
+  }
+
+  /** As {@link #margin} for a place so many metres east and north of the pad, in metres. */
+  public double marginM(double eastM, double northM) {
+    return outline.reachM(eastM, northM) - Math.sqrt(eastM * eastM + northM * northM);
   }
 
   /**
@@ -144,9 +136,15 @@ public final class FieldShape {
       Field.Edge round = edges.get(0);
       return new Field.Edge(bearing, round.distance(), round.name(), round.beyond());
     }
-    return edges.stream()
-        .min(Comparator.comparingDouble(edge -> Math.abs(edge.bearing().degreesTo(bearing))))
-        .orElseThrow();
+    Field.Edge nearest = edges.get(0);
+    for (Field.Edge edge : edges) {
+      nearest = offDeg(edge, bearing) < offDeg(nearest, bearing) ? edge : nearest;
+    }
+    return nearest;
+  }
+
+  private static double offDeg(Field.Edge edge, Bearing bearing) {
+    return Math.abs(edge.bearing().degreesTo(bearing));
   }
 
   /**
@@ -156,14 +154,6 @@ public final class FieldShape {
    */
   public Length smallestSide() {
     return measuredSide.orElseGet(() -> new Length(new Width(stretches).leastM()));
-  }
-
-  private double reachM(Bearing bearing) {
-    Stretch on =
-        stretches.stream()
-            .min(Comparator.comparingDouble(each -> clockwiseDeg(each.from().bearing(), bearing)))
-            .orElseThrow();
-    return on.reachM(clockwiseDeg(on.from().bearing(), bearing));
   }
 
   private static List<Field.Edge> inOrder(List<Field.Edge> edges) {

@@ -23,4 +23,12 @@ public record Landing(Bearing bearing, Length distance) {
         new Bearing(Math.toDegrees(Math.atan2(eastM, northM))),
         new Length(Math.hypot(eastM, northM)));
   }
+
+  double eastM() {
+    return distance.metres() * Math.sin(bearing.inRadians());
+  }
+
+  double northM() {
+    return distance.metres() * Math.cos(bearing.inRadians());
+  }
 }
