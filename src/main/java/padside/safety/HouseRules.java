@@ -16,11 +16,7 @@ public final class HouseRules {
 
   HouseRules(RuleSet rules) {
     for (Figure figure : NEEDED) {
-      figures.put(
-          figure,
-          rules
-              .figure(figure)
-              .orElseThrow(() -> new IllegalStateException("house rules lack " + figure.key())));
+      figures.put(figure, rules.needed(figure));
     }
   }
 

@@ -197,6 +197,12 @@ public final class RuleSet {
     return Optional.ofNullable(figures.get(figure));
   }
 
+  /** A value the file must have. */
+  Sourced<Double> needed(Figure figure) {
+    return figure(figure)
+        .orElseThrow(() -> new IllegalStateException(title() + " lack " + figure.key()));
+  }
+
   <T> Optional<Sourced<T>> figure(Figure figure, DoubleFunction<T> of) {
     return figure(figure).map(sourced -> sourced.map(of::apply));
   }

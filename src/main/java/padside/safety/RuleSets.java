@@ -15,6 +15,7 @@ public final class RuleSets {
   private static final List<String> NAMES =
       List.of("us-model", "us-high-power", "canada-model", "canada-high-power", "uk-club");
   private static final String HOUSE = "house";
+  private static final String SCATTER = "scatter";
   private static final Map<String, RuleSet> READ = new ConcurrentHashMap<>();
 
   private RuleSets() {}
@@ -47,6 +48,11 @@ public final class RuleSets {
   /** The rules beside the codes, as they come with the program. */
   public static HouseRules house() {
     return new HouseRules(READ.computeIfAbsent(HOUSE, RuleSets::shipped));
+  }
+
+  /** How far one flight differs from the next, as it comes with the program. */
+  public static ScatterSizes scatter() {
+    return ScatterSizes.of(READ.computeIfAbsent(SCATTER, RuleSets::shipped));
   }
 
   private static RuleSet shipped(String name) {

@@ -233,7 +233,7 @@ class RuleSetsTest {
     try (Stream<Path> files = Files.list(FOLDER)) {
       assertThat(files.map(path -> path.getFileName().toString().replace(".json", "")))
           .containsExactlyInAnyOrderElementsOf(
-              Stream.concat(RuleSets.names().stream(), Stream.of("house")).toList());
+              Stream.concat(RuleSets.names().stream(), Stream.of("house", "scatter")).toList());
     }
     assertThat(RuleSets.names()).allSatisfy(name -> assertThat(rules(name).name()).isEqualTo(name));
   }
@@ -272,7 +272,8 @@ class RuleSetsTest {
         .allSatisfy(
             (name, entry) -> {
               Map<String, Object> value = map(entry);
-              assertThat(name).matches("[a-z_]+_(m|kg|mps|ns|s|deg|share|count|divisor|to_weight)");
+              assertThat(name)
+                  .matches("[a-z_]+_(m|kg|mps|ns|s|deg|share|count|divisor|deviations|to_weight)");
               if (value.get("stated") instanceof String stated) {
                 assertThat(((Number) value.get("value")).doubleValue())
                     .isCloseTo(stated(name, stated), within(1e-9));
