@@ -5,8 +5,9 @@ import padside.units.Length;
 import padside.units.Mass;
 
 /**
- * The rocket without its motor. The drag coefficient is that at zero angle of attack on the frontal
- * area of the body tube, the same while coasting as under thrust.
+ * The rocket without its motors, boosters that drop on the way included. The drag coefficient is
+ * that at zero angle of attack on the frontal area of the body tube, the same while coasting as
+ * under thrust and with or without a booster.
  */
 public record Airframe(Mass massWithoutMotor, Length bodyDiameter, double dragCoefficient) {
   /** Refuses a mass or diameter not above zero and a negative drag coefficient. */

@@ -4,8 +4,8 @@ import java.util.List;
 
 /**
  * The burn as a row of stretches, in each of which thrust is a straight line in time; plain SI
- * numbers for the integrator. More motors or stages are more stretches, a dropped stage a fall in
- * the mass at the start of the next.
+ * numbers for the integrator. Stages follow each other without a pause, a dropped stage is a fall
+ * in the mass at the start of the next.
  */
 final class Burn {
   private final int stretches;
@@ -13,33 +13,55 @@ final class Burn {
   private final double[] thrustN;
   private final double[] slopeNps;
   private final double[] massKg;
-  private final double kgPerNs;
+  private final double[] kgPerNs;
 
-  private Burn(ThrustCurve curve, double liftoffKg, double propellantKg) {
-    List<ThrustCurve.Point> points = curve.points();
-    stretches = points.size() - 1;
+  private Burn(int stretches) {
+    this.stretches = stretches;
     startS = new double[stretches + 1];
     thrustN = new double[stretches + 1];
     slopeNps = new double[stretches + 1];
     massKg = new double[stretches + 1];
-    kgPerNs = propellantKg / curve.impulse().newtonSeconds();
-    massKg[0] = liftoffKg;
-    for (int i = 0; i < stretches; i++) {
-      ThrustCurve.Point a = points.get(i);
-      ThrustCurve.Point b = points.get(i + 1);
-      double span = b.seconds() - a.seconds();
-      startS[i + 1] = b.seconds();
-      thrustN[i] = a.newtons();
-      slopeNps[i] = (b.newtons() - a.newtons()) / span;
-      massKg[i + 1] = massKg[i] - kgPerNs * span * (a.newtons() + b.newtons()) / 2;
-    }
+    kgPerNs = new double[stretches + 1];
   }
 
-  /** The burn of a launch's motor, starting from its lift-off mass. */
+  /** The burn of a launch's motors, starting from its lift-off mass. */
   static Burn of(Launch launch) {
-    Motor motor = launch.motor();
-    return new Burn(
-        motor.curve(), launch.liftoffMass().kilograms(), motor.propellantMass().kilograms());
+    int stretches = launch.stages().stream().mapToInt(Burn::stretches).sum();
+    Burn burn = new Burn(stretches);
+    burn.massKg[0] = launch.liftoffMass().kilograms();
+    int next = 0;
+    for (Stage stage : launch.stages()) {
+      next = burn.append(next, stage);
+      if (next < stretches) {
+        burn.massKg[next] -= stage.shedKg();
+      }
+    }
+    return burn;
+  }
+
+  private static int stretches(Stage stage) {
+    return stage.motor().curve().points().size() - 1;
+  }
+
+  /** Fills in a stage from stretch {@code first}; answers the stretch after its last. */
+  private int append(int first, Stage stage) {
+    List<ThrustCurve.Point> points = stage.motor().curve().points();
+    double litS = startS[first];
+    double perNs = stage.propellantKg() / stage.impulse().newtonSeconds();
+    int end = first + stretches(stage);
+    for (int i = first; i < end; i++) {
+      ThrustCurve.Point a = points.get(i - first);
+      ThrustCurve.Point b = points.get(i - first + 1);
+      double span = b.seconds() - a.seconds();
+      double from = stage.count() * a.newtons();
+      double to = stage.count() * b.newtons();
+      startS[i + 1] = litS + b.seconds();
+      thrustN[i] = from;
+      slopeNps[i] = (to - from) / span;
+      kgPerNs[i] = perNs;
+      massKg[i + 1] = massKg[i] - perNs * span * (from + to) / 2;
+    }
+    return end;
   }
 
   int stretches() {
@@ -55,6 +77,7 @@ final class Burn {
     return startS[stretch + 1];
   }
 
+  /** Burnout of the last stage. */
   double burnoutS() {
     return startS[stretches];
   }
@@ -72,7 +95,7 @@ final class Burn {
   }
 
   /** Propellant leaves in proportion to impulse delivered. */
-  double kgPerNs() {
-    return kgPerNs;
+  double kgPerNs(int stretch) {
+    return kgPerNs[stretch];
   }
 }

@@ -33,7 +33,7 @@ public final class Flight {
     double[] end = path.state();
     return new Prediction(
         launch.liftoffMass(),
-        launch.motor().curve().impulse(),
+        launch.totalImpulse(),
         thrustToWeight(launch, gravityMps2),
         true,
         new Speed(path.rodExitMps()),
@@ -59,7 +59,7 @@ public final class Flight {
     TimeSpan none = new TimeSpan(0);
     return new Prediction(
         launch.liftoffMass(),
-        launch.motor().curve().impulse(),
+        launch.totalImpulse(),
         thrustToWeight(launch, gravityMps2),
         false,
         still,
@@ -80,7 +80,8 @@ public final class Flight {
 
   private static double thrustToWeight(Launch launch, double gravityMps2) {
     double weight = launch.liftoffMass().kilograms() * gravityMps2;
-    return launch.motor().curve().averageThrust().newtons() / weight;
+    Stage first = launch.stages().get(0);
+    return first.count() * first.motor().curve().averageThrust().newtons() / weight;
   }
 
   /**

@@ -63,7 +63,7 @@ final class Forces {
     thrustN = burn.thrustN(i);
     slopeNps = burn.slopeNps(i);
     massKg = burn.massKg(i);
-    kgPerNs = burn.kgPerNs();
+    kgPerNs = burn.kgPerNs(i);
   }
 
   /** Opens the canopy: from now its drag alone. */

@@ -13,11 +13,13 @@ import padside.units.TimeSpan;
  * What one launch comes to. Times run from ignition, heights are above the pad, speeds are over the
  * ground unless the name says otherwise.
  *
- * @param thrustToWeight average thrust over lift-off weight
+ * @param totalImpulse of all motors of all stages
+ * @param thrustToWeight average thrust of the first stage over lift-off weight
  * @param leftRod false when the rocket is too heavy for the motor; nothing after the rod is then
  *     computed: every later answer but burnout time is zero
  * @param maxSpeed largest speed up to apogee
- * @param burnoutAltitude zero when the rocket hits the ground under power
+ * @param burnoutAltitude at burnout of the last stage, as burnout is everywhere here; zero when the
+ *     rocket hits the ground under power
  * @param apogee of the free flight, as if no ejection came first; so is {@code timeToApogee}
  * @param bestDelay apogee minus burnout of the free flight; negative when the path turns down
  *     before burnout

@@ -37,7 +37,7 @@ record Facing(
     return new Case.Craft(
         card.motors().map(MotorStack::motors).orElse(List.of()),
         flown.map(f -> f.prediction().liftoffMass()),
-        flown.map(f -> f.launch().motor().propellantMass()),
+        flown.map(f -> f.launch().propellantMass()),
         flown.map(f -> f.prediction().totalImpulse()),
         card.tilt(),
         ownLimit(),
@@ -119,7 +119,7 @@ record Facing(
         .filter(flight -> flight.prediction().impactUnderPower())
         .ifPresent(flight -> findings.add(underPower()));
     flown
-        .filter(f -> f.launch().motor().curve().quality() == ThrustCurve.Quality.APPROXIMATE)
+        .filter(f -> f.launch().curveQuality() == ThrustCurve.Quality.APPROXIMATE)
         .ifPresent(flight -> findings.add(approximate()));
     card.lotRecord().filter(lot -> lot.malfunctioned() > 0).ifPresent(l -> findings.add(lot(l)));
     flown

@@ -17,6 +17,7 @@ import padside.physics.Launch;
 import padside.physics.Motor;
 import padside.physics.RefusedInput;
 import padside.physics.Rod;
+import padside.physics.Stage;
 import padside.physics.ThrustCurve;
 import padside.physics.WindProfile;
 import padside.units.Bearing;
@@ -85,7 +86,7 @@ final class Launches {
     return Optional.of(
         new Launch(
             new Airframe(mass.orElseThrow(), diameter.orElseThrow(), drag),
-            burning.orElseThrow(),
+            List.of(Stage.of(burning.orElseThrow())),
             new Rod(rod.orElseThrow(), card.tilt(), card.tiltToward().orElse(new Bearing(0))),
             air(),
             profile(card.wind().orElse(Wind.calm())),

@@ -36,7 +36,7 @@ final class Outlooks {
         flight.landing().bearing(),
         rodKnown && launch.wind().directionKnown(),
         flight.landing().distance(),
-        motorData(launch.motor().curve().quality(), motor),
+        motorData(launch.curveQuality(), motor),
         launch.air().densityAltitude(),
         List.of(),
         Optional.empty(),

@@ -30,7 +30,7 @@ class DescentTest {
     Optional<Bearing> west = Optional.of(new Bearing(270));
     return new Launch(
         new Airframe(new Mass(descentKg - EMPTY_CASE_KG), Length.ofMillimetres(24.8), 0.75),
-        new Motor(curve, new Mass(EMPTY_CASE_KG + 0.001), new Mass(0.001)),
+        List.of(Stage.of(new Motor(curve, new Mass(EMPTY_CASE_KG + 0.001), new Mass(0.001)))),
         Rod.vertical(new Length(1)),
         Air.uniform(new Density(density)),
         new WindProfile(new Wind(new Speed(wind), new Speed(wind), west), new Length(100)),

@@ -23,14 +23,21 @@ class FlightTest {
       Airframe airframe, Motor motor, Rod rod, Optional<TimeSpan> delay, List<TimeSpan> onSale) {
     Launch usual = Rockets.nominal();
     return new Launch(
-        airframe, motor, rod, usual.air(), usual.wind(), delay, usual.recovery(), onSale);
+        airframe,
+        List.of(Stage.of(motor)),
+        rod,
+        usual.air(),
+        usual.wind(),
+        delay,
+        usual.recovery(),
+        onSale);
   }
 
   private static Launch delayed(double seconds) {
     Launch usual = Rockets.nominal();
     return with(
         usual.airframe(),
-        usual.motor(),
+        usual.stages().get(0).motor(),
         usual.rod(),
         Optional.of(new TimeSpan(seconds)),
         usual.delaysOnSale());
@@ -49,7 +56,9 @@ class FlightTest {
   void too_heavy_a_rocket_does_not_leave_the_rod() {
     Airframe brick = new Airframe(new Mass(2), Length.ofMillimetres(60), 0.75);
     Launch usual = Rockets.nominal();
-    Launch launch = with(brick, usual.motor(), usual.rod(), usual.delay(), usual.delaysOnSale());
+    Launch launch =
+        with(
+            brick, usual.stages().get(0).motor(), usual.rod(), usual.delay(), usual.delaysOnSale());
     Prediction flight = Flight.predict(launch);
     assertThat(flight.leftRod()).isFalse();
     assertThat(flight.thrustToWeight()).isLessThan(1);
@@ -150,7 +159,7 @@ class FlightTest {
         Flight.predict(
             with(
                 usual.airframe(),
-                usual.motor(),
+                usual.stages().get(0).motor(),
                 usual.rod(),
                 Optional.of(minute),
                 List.of(minute, new TimeSpan(3))));
@@ -171,7 +180,7 @@ class FlightTest {
     Launch bare =
         new Launch(
             usual.airframe(),
-            usual.motor(),
+            usual.stages(),
             usual.rod(),
             usual.air(),
             usual.wind(),

@@ -43,7 +43,7 @@ class PropertiesTest {
   private static Launch with(Launch launch, Airframe airframe, Rod rod) {
     return new Launch(
         airframe,
-        launch.motor(),
+        launch.stages(),
         rod,
         launch.air(),
         launch.wind(),
@@ -116,7 +116,7 @@ class PropertiesTest {
     each(
         trial -> {
           Launch launch = onVerticalRod(trial.launch(), trial.launch().wind());
-          double burnoutS = launch.motor().curve().burnTime().seconds();
+          double burnoutS = launch.stages().get(0).motor().curve().burnTime().seconds();
           TrackPoint burnout = Flight.track(launch, new TimeSpan(burnoutS)).get(1);
           Prediction.Landing landing = Flight.predict(launch).landing();
           double east = launch.wind().eastMps();

@@ -1,5 +1,6 @@
 package padside.physics;
 
+import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.ToDoubleFunction;
 import org.hipparchus.analysis.UnivariateFunction;
@@ -27,9 +28,11 @@ final class ReferenceFlight {
 
   private final Trial trial;
   private final ODEIntegrator integrator;
-  private final double impulse;
-  private final double[] curveS;
-  private final double[] curveN;
+  private final List<Trial.Lit> stages;
+  private int stage;
+  private double litS;
+  private double litKg;
+  private boolean burning = true;
   private boolean canopy;
 
   double rodExitMps;
@@ -44,20 +47,22 @@ final class ReferenceFlight {
   ReferenceFlight(Trial trial, ODEIntegrator integrator) {
     this.trial = trial;
     this.integrator = integrator;
-    impulse = trial.impulseNs();
-    curveS = trial.curveS().stream().mapToDouble(Double::doubleValue).toArray();
-    curveN = trial.curveN().stream().mapToDouble(Double::doubleValue).toArray();
-    burnoutS = curveS[curveS.length - 1];
+    stages = trial.stages();
+    litKg = trial.liftoffKg();
+    burnoutS = stages.stream().mapToDouble(Trial.Lit::burnS).sum();
   }
 
   /** Flies it whole; the rocket must be able to leave the rod. */
   ReferenceFlight fly() {
     ODEState state = rod();
     rodExitMps = norm(state.getPrimaryState(), 3);
-    for (double corner : curveS) {
-      if (corner > state.getTime() && !grounded(state)) {
-        state = air(state, corner);
+    while (burning && !grounded(state)) {
+      for (double corner : lit().curveS()) {
+        if (litS + corner > state.getTime() && !grounded(state)) {
+          state = air(state, litS + corner);
+        }
       }
+      burnOut();
     }
     burnoutM = state.getPrimaryState()[2];
     if (!grounded(state)) {
@@ -66,6 +71,23 @@ final class ReferenceFlight {
       land(state);
     }
     return this;
+  }
+
+  private Trial.Lit lit() {
+    return stages.get(stage);
+  }
+
+  /** Lights the next stage, from which the burnt one has fallen off; the last one coasts. */
+  private void burnOut() {
+    double left = lit().motorKg() - lit().propellantKg();
+    litKg -= lit().count() * lit().propellantKg();
+    litS += lit().burnS();
+    if (stage + 1 < stages.size()) {
+      litKg -= lit().count() * left + lit().droppedKg();
+      stage++;
+    } else {
+      burning = false;
+    }
   }
 
   private void coast(ODEState burnout) {
@@ -95,7 +117,7 @@ final class ReferenceFlight {
     double start = liftOff(up);
     ODEState state = new ODEState(start, new double[2]);
     boolean[] out = {false};
-    for (double corner : curveS) {
+    for (double corner : lit().curveS()) {
       if (corner > state.getTime() && !out[0]) {
         integrator.clearEventDetectors();
         integrator.addEventDetector(
@@ -104,7 +126,7 @@ final class ReferenceFlight {
       }
     }
     if (!out[0]) {
-      state = integrator.integrate(new RodMotion(up), state, FOREVER);
+      throw new IllegalArgumentException("still on the rod at burnout: " + trial);
     }
     double tilt = Math.toRadians(trial.tiltDeg());
     double toward = Math.toRadians(trial.tiltTowardDeg());
@@ -120,13 +142,12 @@ final class ReferenceFlight {
   /** The first time at which thrust carries the weight along the rod. */
   private double liftOff(double up) {
     UnivariateFunction spare = t -> thrust(t) - G * up * mass(t);
-    for (int i = 1; i < curveS.length; i++) {
-      if (spare.value(curveS[i - 1]) > 0) {
-        return curveS[i - 1];
+    double before = 0;
+    for (double corner : lit().curveS()) {
+      if (spare.value(corner) > 0) {
+        return corner == 0 ? 0 : new BrentSolver(1e-12).solve(100, spare, before, corner);
       }
-      if (spare.value(curveS[i]) > 0) {
-        return new BrentSolver(1e-12).solve(100, spare, curveS[i - 1], curveS[i]);
-      }
+      before = corner;
     }
     throw new IllegalArgumentException("too heavy to leave the rod: " + trial);
   }
@@ -151,23 +172,33 @@ final class ReferenceFlight {
     return state.getPrimaryState()[2] < 1e-6;
   }
 
+  /** Of all motors of the stage that burns. */
   private double thrust(double t) {
-    for (int i = 1; i < curveS.length; i++) {
-      if (t <= curveS[i]) {
-        double w = (t - curveS[i - 1]) / (curveS[i] - curveS[i - 1]);
-        return (1 - w) * curveN[i - 1] + w * curveN[i];
-      }
+    return burning ? lit().count() * thrustOfOne(t - litS) : 0;
+  }
+
+  private double thrustOfOne(double t) {
+    List<Double> curveS = lit().curveS();
+    List<Double> curveN = lit().curveN();
+    int i = 1;
+    while (i < curveS.size() - 1 && t > curveS.get(i)) {
+      i++;
     }
-    return 0;
+    double w = (t - curveS.get(i - 1)) / (curveS.get(i) - curveS.get(i - 1));
+    return (1 - w) * curveN.get(i - 1) + w * curveN.get(i);
   }
 
   private double mass(double t) {
-    double given = 0;
-    for (int i = 1; i < curveS.length && curveS[i - 1] < t; i++) {
-      double end = Math.min(t, curveS[i]);
-      given += (end - curveS[i - 1]) * (curveN[i - 1] + thrust(end)) / 2;
+    if (!burning) {
+      return litKg;
     }
-    return trial.liftoffKg() - trial.propellantKg() * given / impulse;
+    double given = 0;
+    List<Double> curveS = lit().curveS();
+    for (int i = 1; i < curveS.size() && curveS.get(i - 1) < t - litS; i++) {
+      double end = Math.min(t - litS, curveS.get(i));
+      given += (end - curveS.get(i - 1)) * (lit().curveN().get(i - 1) + thrustOfOne(end)) / 2;
+    }
+    return litKg - lit().count() * lit().propellantKg() * given / lit().impulseNs();
   }
 
   private double density(double z) {
@@ -224,7 +255,7 @@ final class ReferenceFlight {
       double[] air = {y[3] - w * Math.sin(blows), y[4] - w * Math.cos(blows), y[5]};
       double speed = norm(air, 0);
       double drag = density(y[2]) * dragArea() * speed * speed / 2;
-      double force = ((canopy || t > burnoutS ? 0 : thrust(t)) - drag) / (mass(t) * speed);
+      double force = ((canopy ? 0 : thrust(t)) - drag) / (mass(t) * speed);
       return new double[] {y[3], y[4], y[5], force * air[0], force * air[1], force * air[2] - G};
     }
   }

@@ -27,6 +27,16 @@ class ReferenceIntegratorTest {
     }
   }
 
+  @ParameterizedTest
+  @ValueSource(longs = {3, 4})
+  void random_two_stage_flights_on_clusters_agree_with_the_reference(long seed) {
+    Random random = new Random(seed);
+    for (int i = 0; i < FLIGHTS; i++) {
+      Trial trial = Trial.stacked(random);
+      agree("seed %d, flight %d, %s".formatted(seed, i, trial), trial);
+    }
+  }
+
   /** One long step could jump over both the reading height and the ground. */
   @Test
   void heavy_rocket_that_hops_just_over_the_reading_height_agrees_with_the_reference() {
@@ -35,10 +45,14 @@ class ReferenceIntegratorTest {
             0.99,
             0.0142,
             0.51,
-            0.0306,
-            0.0139,
-            List.of(0.0, 0.0555, 0.0884, 0.245),
-            List.of(0.0, 63.8, 41.9, 41.9),
+            List.of(
+                new Trial.Lit(
+                    List.of(0.0, 0.0555, 0.0884, 0.245),
+                    List.of(0.0, 63.8, 41.9, 41.9),
+                    0.0306,
+                    0.0139,
+                    1,
+                    0)),
             0.4,
             0.4,
             230,

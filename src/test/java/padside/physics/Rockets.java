@@ -25,7 +25,7 @@ final class Rockets {
     Mass mass = new Mass(liftoffKg - motor.totalMass().kilograms());
     return new Launch(
         new Airframe(mass, diameter, 2 * kKgpm / DENSITY),
-        motor,
+        List.of(Stage.of(motor)),
         rod,
         Air.uniform(new Density(DENSITY)),
         WindProfile.calm(),
@@ -51,7 +51,7 @@ final class Rockets {
     Speed wind = Speed.ofMph(6);
     return new Launch(
         new Airframe(Mass.ofGrams(36), Length.ofMillimetres(24.8), 0.75),
-        c6(),
+        List.of(Stage.of(c6())),
         new Rod(Length.ofCentimetres(90), Angle.ofDegrees(3), new Bearing(240)),
         Air.standardAt(new Length(0)),
         WindProfile.of(new Wind(wind, wind, Optional.of(new Bearing(240)))),

@@ -16,17 +16,14 @@ import padside.units.TimeSpan;
 import padside.units.Wind;
 
 /**
- * One rocket, motor and wind in plain SI numbers and degrees, which the reference flies from the
- * numbers and the program from the {@link Launch} built of them.
+ * One rocket, its motors and wind in plain SI numbers and degrees, which the reference flies from
+ * the numbers and the program from the {@link Launch} built of them.
  */
 record Trial(
     double rocketKg,
     double diameterM,
     double cd,
-    double motorKg,
-    double propellantKg,
-    List<Double> curveS,
-    List<Double> curveN,
+    List<Lit> stages,
     double rodM,
     double tiltDeg,
     double tiltTowardDeg,
@@ -38,6 +35,38 @@ record Trial(
     double delayS,
     double chuteM,
     double chuteCd) {
+
+  /** Equal motors of one stage: the curve of one, masses of one, what drops with their cases. */
+  record Lit(
+      List<Double> curveS,
+      List<Double> curveN,
+      double motorKg,
+      double propellantKg,
+      int count,
+      double droppedKg) {
+    double burnS() {
+      return curveS.get(curveS.size() - 1);
+    }
+
+    /** Of one motor. */
+    double impulseNs() {
+      double sum = 0;
+      for (int i = 1; i < curveS.size(); i++) {
+        sum += (curveS.get(i) - curveS.get(i - 1)) * (curveN.get(i) + curveN.get(i - 1)) / 2;
+      }
+      return sum;
+    }
+
+    Stage stage() {
+      List<ThrustCurve.Point> points = new ArrayList<>();
+      for (int i = 0; i < curveS.size(); i++) {
+        points.add(ThrustCurve.Point.of(curveS.get(i), curveN.get(i)));
+      }
+      ThrustCurve curve = ThrustCurve.ofPoints(points);
+      Motor motor = new Motor(curve, new Mass(motorKg), new Mass(propellantKg));
+      return new Stage(motor, count, new Mass(droppedKg));
+    }
+  }
 
   /** A rocket of an A to F motor that leaves its rod, everything else anywhere in its range. */
   static Trial random(Random random) {
@@ -55,10 +84,14 @@ record Trial(
         liftoff - motor,
         between(random, 0.018, 0.06),
         between(random, 0.4, 1.1),
-        motor,
-        Math.min(propellant, 0.8 * motor),
-        List.of(0.0, toPeak, toSustain, burn),
-        List.of(0.0, peak, sustained, sustained),
+        List.of(
+            new Lit(
+                List.of(0.0, toPeak, toSustain, burn),
+                List.of(0.0, peak, sustained, sustained),
+                motor,
+                Math.min(propellant, 0.8 * motor),
+                1,
+                0)),
         between(random, 0.6, 2.5),
         between(random, 0, 12),
         between(random, 0, 360),
@@ -72,20 +105,55 @@ record Trial(
         between(random, 0.5, 0.9));
   }
 
+  /** The same rocket as the upper stage of two on a random cluster of up to four motors. */
+  static Trial stacked(Random random) {
+    Trial upper = random(random);
+    Lit above = upper.stages.get(0);
+    double impulse = between(random, 0.5, 1.5) * above.impulseNs();
+    double burn = between(random, 0.4, 1.2);
+    double propellant = impulse / between(random, 700, 1900);
+    double booster = between(random, 0.1, 0.4) * upper.rocketKg;
+    int count = 1 + random.nextInt(4);
+    double liftoff = upper.liftoffKg() + booster + 2 * propellant;
+    double peak = liftoff * 9.80665 * between(random, 5, 15);
+    double sustained = Math.max(0.3 * peak, impulse / burn);
+    Lit below =
+        new Lit(
+            List.of(0.0, 0.1 * burn, 0.25 * burn, burn),
+            List.of(0.0, peak / count, sustained / count, sustained / count),
+            2 * propellant / count,
+            propellant / count,
+            count,
+            booster);
+    return upper.on(List.of(below, above));
+  }
+
+  private Trial on(List<Lit> lit) {
+    double dropped = lit.stream().mapToDouble(Lit::droppedKg).sum();
+    return new Trial(
+        rocketKg + dropped,
+        diameterM,
+        cd,
+        lit,
+        rodM,
+        tiltDeg,
+        tiltTowardDeg,
+        padK,
+        padPa,
+        windMps,
+        windFromDeg,
+        readingHeightM,
+        delayS,
+        chuteM,
+        chuteCd);
+  }
+
   private static double between(Random random, double low, double high) {
     return low + (high - low) * random.nextDouble();
   }
 
   double liftoffKg() {
-    return rocketKg + motorKg;
-  }
-
-  double impulseNs() {
-    double sum = 0;
-    for (int i = 1; i < curveS.size(); i++) {
-      sum += (curveS.get(i) - curveS.get(i - 1)) * (curveN.get(i) + curveN.get(i - 1)) / 2;
-    }
-    return sum;
+    return rocketKg + stages.stream().mapToDouble(lit -> lit.count() * lit.motorKg()).sum();
   }
 
   Launch launch() {
@@ -100,7 +168,7 @@ record Trial(
             : Optional.of(CanopyDrag.parachute(new Length(chuteM), chuteCd));
     return new Launch(
         new Airframe(new Mass(rocketKg), new Length(diameterM), cd),
-        new Motor(curve(), new Mass(motorKg), new Mass(propellantKg)),
+        stages.stream().map(Lit::stage).toList(),
         new Rod(new Length(rodM), Angle.ofDegrees(tiltDeg), tiltToward),
         Air.at(
             new Length(0),
@@ -111,13 +179,5 @@ record Trial(
         Optional.of(new TimeSpan(delayS)),
         chute,
         List.of(new TimeSpan(delayS), new TimeSpan(delayS / 2)));
-  }
-
-  private ThrustCurve curve() {
-    List<ThrustCurve.Point> points = new ArrayList<>();
-    for (int i = 0; i < curveS.size(); i++) {
-      points.add(ThrustCurve.Point.of(curveS.get(i), curveN.get(i)));
-    }
-    return ThrustCurve.ofPoints(points);
   }
 }
