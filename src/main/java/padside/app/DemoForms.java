@@ -35,6 +35,7 @@ import padside.form.Counts;
 import padside.form.DateText;
 import padside.form.Dates;
 import padside.form.EdgesNotation;
+import padside.form.HazardsNotation;
 import padside.form.Place;
 import padside.form.Share;
 import padside.form.Texts;
@@ -112,6 +113,7 @@ final class DemoForms {
     word(Kind.FIELD, "field", Field.NAME, TEXT);
     word(Kind.FIELD, "elevation", Field.ELEVATION, altitude(UNITS));
     word(Kind.FIELD, "edges", Field.EDGES, new EdgesNotation(UNITS));
+    word(Kind.FIELD, "hazards", Field.HAZARDS, new HazardsNotation(UNITS));
     word(Kind.FIELD, "smallest_side", Field.SMALLEST_SIDE, distance(UNITS));
     word(Kind.FIELD, "latitude", Field.LATITUDE, Coordinate.LATITUDE);
     word(Kind.FIELD, "longitude", Field.LONGITUDE, Coordinate.LONGITUDE);

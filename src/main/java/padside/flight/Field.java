@@ -21,8 +21,8 @@ public record Field(RecordId id, Facts facts) {
   public record Edge(Bearing bearing, Length distance, String name, String beyond) {
     static Edge of(Map<?, ?> item) {
       return new Edge(
-          new Bearing(((Number) item.get("bearing_deg")).doubleValue()),
-          new Length(((Number) item.get("distance_m")).doubleValue()),
+          new Bearing(number(item, "bearing_deg")),
+          new Length(number(item, "distance_m")),
           text(item, "name"),
           text(item, "beyond"));
     }
@@ -35,10 +35,41 @@ public record Field(RecordId id, Facts facts) {
       item.put("beyond", beyond);
       return item;
     }
+  }
 
-    private static String text(Map<?, ?> item, String name) {
-      return item.get(name) instanceof String text ? text : "";
+  /**
+   * A round spot inside the field on which nothing should land.
+   *
+   * @param bearing toward its middle, from the pad
+   * @param distance from the pad to its middle
+   * @param radius from its middle to its rim
+   * @param name what it is: pond, parked cars, mast of a power line; may be empty
+   */
+  public record Hazard(Bearing bearing, Length distance, Length radius, String name) {
+    static Hazard of(Map<?, ?> item) {
+      return new Hazard(
+          new Bearing(number(item, "bearing_deg")),
+          new Length(number(item, "distance_m")),
+          new Length(number(item, "radius_m")),
+          text(item, "name"));
     }
+
+    Map<String, Object> item() {
+      Map<String, Object> item = new LinkedHashMap<>();
+      item.put("bearing_deg", bearing.degrees());
+      item.put("distance_m", distance.metres());
+      item.put("radius_m", radius.metres());
+      item.put("name", name);
+      return item;
+    }
+  }
+
+  private static double number(Map<?, ?> item, String name) {
+    return ((Number) item.get(name)).doubleValue();
+  }
+
+  private static String text(Map<?, ?> item, String name) {
+    return item.get(name) instanceof String text ? text : "";
   }
 
   public static final Column<String> NAME = Column.text("name", "what the field is called");
@@ -46,6 +77,8 @@ public record Field(RecordId id, Facts facts) {
       Column.quantity("elevation_m", "height above sea level", Length::new, Length::metres);
   public static final Column<List<Edge>> EDGES =
       Column.list("edges", "distance from the pad to the edge by bearing", Edge::of, Edge::item);
+  public static final Column<List<Hazard>> HAZARDS =
+      Column.list("hazards", "what inside the edges to keep clear of", Hazard::of, Hazard::item);
   public static final Column<Length> SMALLEST_SIDE =
       Column.quantity(
           "smallest_side_m",
@@ -57,10 +90,10 @@ public record Field(RecordId id, Facts facts) {
   public static final Column<Double> LONGITUDE =
       Column.number("longitude_deg", "WGS84 longitude of the pad, east positive");
   public static final Column<String> NOTE =
-      Column.text("note", "permission, access, hazards inside");
+      Column.text("note", "permission, access, anything worth knowing");
 
   static final List<Column<?>> COLUMNS =
-      List.of(NAME, ELEVATION, EDGES, SMALLEST_SIDE, LATITUDE, LONGITUDE, NOTE);
+      List.of(NAME, ELEVATION, EDGES, HAZARDS, SMALLEST_SIDE, LATITUDE, LONGITUDE, NOTE);
 
   public String name() {
     return facts.get(NAME).orElse("unnamed field");
@@ -72,6 +105,10 @@ public record Field(RecordId id, Facts facts) {
 
   public List<Edge> edges() {
     return facts.get(EDGES).orElse(List.of());
+  }
+
+  public List<Hazard> hazards() {
+    return facts.get(HAZARDS).orElse(List.of());
   }
 
   public Optional<Length> smallestSide() {

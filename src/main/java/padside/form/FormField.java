@@ -49,7 +49,7 @@ public record FormField<T>(
 
   /** Whether typing replaces what stood there: a quantity or a choice, but no free text. */
   boolean startsAnew() {
-    return !(notation instanceof Texts || notation instanceof EdgesNotation);
+    return !(notation instanceof Texts || notation instanceof SpotsNotation);
   }
 
   /** What the entry shows at first: the text once typed, else the value as shown. */

@@ -62,6 +62,7 @@ final class Unread {
 
   private void of(Field field) {
     note(field.facts(), Field.EDGES, "field edges");
+    note(field.facts(), Field.HAZARDS, "hazards on the field");
     note(field.facts(), Field.ELEVATION, "elevation of the field");
     note(field.facts(), Field.SMALLEST_SIDE, "smallest side of the field");
   }

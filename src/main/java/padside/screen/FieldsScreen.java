@@ -10,6 +10,7 @@ import padside.flight.Kind;
 import padside.form.Coordinate;
 import padside.form.EdgesNotation;
 import padside.form.FormField;
+import padside.form.HazardsNotation;
 import padside.form.Texts;
 import padside.units.Length;
 import padside.units.Notations;
@@ -101,13 +102,14 @@ record FieldsScreen() implements Shelf {
             FormField.of(Field.NAME, "Name", new Texts("North pasture"), "What it is called."),
             elevation(units),
             edges(units),
+            hazards(units),
             smallestSide(units),
             FormField.of(
                 Field.LATITUDE, "Latitude", Coordinate.LATITUDE, "Decimal degrees, south is -."),
             FormField.of(
                 Field.LONGITUDE, "Longitude", Coordinate.LONGITUDE, "Decimal degrees, west is -."),
             FormField.of(
-                Field.NOTE, "Note", new Texts(""), "Permission, access, hazards inside.")));
+                Field.NOTE, "Note", new Texts(""), "Permission, access, anything worth knowing.")));
   }
 
   /** Nobody flies below the shore of the Dead Sea, about 430 m under the sea (from memory). */
@@ -128,6 +130,25 @@ record FieldsScreen() implements Shelf {
         "Edges",
         notation,
         "From the pad, divided by ; and > before what lies beyond: " + notation.example());
+  }
+
+  private static FormField<List<Field.Hazard>> hazards(UnitSystem units) {
+    HazardsNotation notation = new HazardsNotation(units);
+    return FormField.of(
+            Field.HAZARDS,
+            "Hazards",
+            notation,
+            "Inside the edges: bearing and distance from the pad, radius, what it is: "
+                + notation.example())
+        .doubting(FieldsScreen::withoutRadius);
+  }
+
+  private static Optional<String> withoutRadius(List<Field.Hazard> hazards) {
+    return hazards.stream().allMatch(hazard -> hazard.radius().metres() > 0)
+        ? Optional.empty()
+        : Optional.of(
+            "A hazard has no radius, so nothing counts as landing in it; give how far to keep"
+                + " clear of its middle.");
   }
 
   private static FormField<Length> smallestSide(UnitSystem units) {

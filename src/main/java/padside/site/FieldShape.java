@@ -15,7 +15,8 @@ import padside.units.Length;
  * <p>Between two neighbouring bearings at most 90° apart the edge is the straight line through both
  * paced points. Across a wider gap nobody has looked, so the nearer of the two distances holds all
  * the way; along each paced bearing itself its own distance holds. One paced edge alone makes a
- * circle. Of two distances along one bearing the nearer counts.
+ * circle. Of two distances along one bearing the nearer counts. Hazards inside the edges are no
+ * part of the field to land on.
  */
 public final class FieldShape {
   /** Neighbouring bearings further apart are not joined by a straight line. */
@@ -38,28 +39,35 @@ public final class FieldShape {
   private final List<Stretch> stretches;
   private final Outline outline;
   private final Optional<Length> measuredSide;
+  private final Hazards hazards;
 
-  private FieldShape(List<Field.Edge> edges, Optional<Length> measuredSide) {
+  private FieldShape(List<Field.Edge> edges, Optional<Length> measuredSide, Hazards hazards) {
     this.edges = edges;
     this.measuredSide = measuredSide;
+    this.hazards = hazards;
     this.stretches = stretches(edges);
     this.outline = new Outline(stretches);
   }
 
   /** The shape of a field, absent when no edge has been paced. */
   public static Optional<FieldShape> of(Field field) {
-    return of(field.edges(), field.smallestSide());
+    return of(field.edges(), field.smallestSide()).map(shape -> shape.withHazards(field.hazards()));
   }
 
   /**
-   * The shape from edges in any order, absent when there are none.
+   * The shape from edges in any order, without hazards; absent when there are no edges.
    *
    * @param measuredSide the smallest side or diameter where it was measured
    */
   public static Optional<FieldShape> of(List<Field.Edge> edges, Optional<Length> measuredSide) {
     return edges.isEmpty()
         ? Optional.empty()
-        : Optional.of(new FieldShape(inOrder(edges), measuredSide));
+        : Optional.of(new FieldShape(inOrder(edges), measuredSide, new Hazards(List.of())));
+  }
+
+  /** The same outline with these hazards inside. */
+  public FieldShape withHazards(List<Field.Hazard> inside) {
+    return new FieldShape(edges, measuredSide, new Hazards(inside));
   }
 
   /** The facts of a round field with the pad in its middle. */
@@ -101,23 +109,41 @@ public final class FieldShape {
     return edges;
   }
 
-  /** From the pad to the edge along a bearing. */
+  /** What inside the edges is to be kept clear of, in the order it was named. */
+  public List<Field.Hazard> hazards() {
+    return hazards.list();
+  }
+
+  /** From the pad to the edge along a bearing, hazards or not. */
   public Length reach(Bearing bearing) {
     double toward = bearing.inRadians();
     return new Length(outline.reachM(Math.sin(toward), Math.cos(toward)));
   }
 
-  /** Whether a place lies inside the edges or on one. */
+  /** Whether a place lies inside the edges or on one, and in no hazard. */
   public boolean contains(Landing landing) {
     return contains(landing.eastM(), landing.northM());
   }
 
-  /** Whether a place so many metres east and north of the pad lies inside the edges or on one. */
+  /** As {@link #contains(Landing)} for a place so many metres east and north of the pad. */
   public boolean contains(double eastM, double northM) {
-    return outline.contains(eastM, northM);
+    return outline.contains(eastM, northM) && !hazards.hold(eastM, northM);
   }
 
-  /** From a place straight on, away from the pad, to the edge; negative when it lies outside. */
+  /**
+   * What a landing so many metres east and north of the pad is lost to; absent where the field
+   * {@link #contains(double, double)} it.
+   */
+  public Optional<Loss> lossAt(double eastM, double northM) {
+    return outline.contains(eastM, northM)
+        ? hazards.at(eastM, northM).map(Loss.InHazard::new)
+        : Optional.of(new Loss.PastEdge(edgeToward(Landing.of(eastM, northM).bearing())));
+  }
+
+  /**
+   * From a place straight on, away from the pad, to the edge, hazards or not; negative when it lies
+   * outside.
+   */
   public Length margin(Landing landing) {
     return new Length(reach(landing.bearing()).metres() - landing.distance().metres());
   }

@@ -78,6 +78,7 @@ class UnreadTest {
     assertMissing(Kind.DEVICE, RecoveryDevice.SHAPE, "shape of 12 in");
     assertMissing(Kind.WEATHER, Weather.CLOUD_BASE, "cloud base");
     assertMissing(Kind.FIELD, Field.ELEVATION, "elevation of the field");
+    assertMissing(Kind.FIELD, Field.HAZARDS, "hazards on the field");
     assertMissing(Kind.DAY, Day.FIRE_BAN, "fire ban");
   }
 

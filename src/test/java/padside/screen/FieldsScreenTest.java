@@ -30,9 +30,18 @@ class FieldsScreenTest {
   }
 
   @Test
+  void hazards_are_typed_below_the_edges() {
+    desk.press("<enter><tab><tab><tab>NE 200 30 pond; 240 300 mast");
+    Golden.holds("field-hazard-wrong", desk.frame());
+    Golden.holds(
+        "field-hazards", desk.press("<backspace><backspace><backspace><backspace>15 mast").frame());
+    assertThat(desk.press("; S 90 0 mast").frame()).contains("A hazard has no radius");
+  }
+
+  @Test
   void a_field_is_entered_with_its_edges() {
     desk.press(
-        "nBarrow<tab>-3<tab>N 300 lane > road;NE 280;E 450 > trees<tab><tab>43.6N<tab>79.4W");
+        "nBarrow<tab>-3<tab>N 300 lane > road;NE 280;E 450 > trees<tab>NE 200 30 pond<tab><tab>43.6N<tab>79.4W");
     desk.press("<f2>");
     Field field = desk.book().fields().get(1);
 
@@ -40,6 +49,9 @@ class FieldsScreenTest {
         .contains(
             new Field.Edge(new Bearing(0), Length.ofFeet(300), "lane", "road"),
             new Field.Edge(new Bearing(90), Length.ofFeet(450), "", "trees"));
+    assertThat(field.hazards())
+        .containsExactly(
+            new Field.Hazard(new Bearing(45), Length.ofFeet(200), Length.ofFeet(30), "pond"));
     assertThat(field.facts().get(Field.LONGITUDE)).contains(-79.4);
     assertThat(desk.frame()).contains("> Barrow").contains("N 300 ft lane > road; NE 280 ft");
   }
