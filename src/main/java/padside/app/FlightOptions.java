@@ -5,7 +5,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -15,26 +15,21 @@ import java.util.regex.Pattern;
 import padside.fact.Facts;
 import padside.fact.Fault;
 import padside.fact.RecordId;
-import padside.flight.Field;
 import padside.flight.MotorStack;
 import padside.flight.MotorTable;
 import padside.flight.RecoveryDevice;
 import padside.flight.Rocket;
-import padside.flight.Weather;
 import padside.preflight.Box;
 import padside.preflight.Card;
 import padside.preflight.Settings;
 import padside.safety.RuleSets;
-import padside.site.FieldShape;
 import padside.units.Angle;
 import padside.units.Bearing;
 import padside.units.Length;
 import padside.units.Mass;
-import padside.units.Pressure;
-import padside.units.Temperature;
 import padside.units.UnitSystem;
-import padside.units.Wind;
 import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.TypeConversionException;
 
@@ -45,12 +40,22 @@ final class FlightOptions {
   /** A streamer's two sides. */
   record Streamer(Length width, Length length) {}
 
+  @Mixin private WeatherOptions air;
+  @Mixin private FieldOptions ground;
+
   @Option(
       names = "--mass",
       paramLabel = "MASS",
       converter = Written.OfMass.class,
       description = "rocket without motor, recovery packed, such as 45g or 1.6oz")
   Mass mass;
+
+  @Option(
+      names = "--booster-mass",
+      paramLabel = "MASS",
+      converter = Written.OfMass.class,
+      description = "of --mass, what falls off at staging, without its motors")
+  Mass boosterMass;
 
   @Option(
       names = "--diameter",
@@ -66,7 +71,10 @@ final class FlightOptions {
       description = "drag coefficient on the body tube's frontal area (${DEFAULT-VALUE})")
   double dragCoefficient;
 
-  @Option(names = "--motor", paramLabel = "MOTOR", description = "type and delay, such as C6-5")
+  @Option(
+      names = "--motor",
+      paramLabel = "MOTOR",
+      description = "type and delay, such as C6-5; 3xC6-5 and 'C6-0 then C6-7' for several")
   String motor;
 
   @Option(
@@ -99,51 +107,6 @@ final class FlightOptions {
   Bearing tiltToward;
 
   @Option(
-      names = "--wind",
-      paramLabel = "WIND",
-      converter = Written.OfWind.class,
-      description = "such as calm, 6mph, 6g9mph, 2.5m/s, B3 W")
-  Wind wind;
-
-  @Option(
-      names = "--wind-from",
-      paramLabel = "BEARING",
-      converter = Written.OfBearing.class,
-      description =
-          "bearing the wind comes from, such as 240 or SW; without it --json tells the landing as"
-              + " in a wind from north")
-  Bearing windFrom;
-
-  @Option(
-      names = "--wind-height",
-      paramLabel = "LENGTH",
-      converter = Written.OfDistance.class,
-      description = "height the wind was read at (hand-held, 2m, if none)")
-  Length windHeight;
-
-  @Option(
-      names = "--temp",
-      paramLabel = "TEMPERATURE",
-      converter = Written.OfTemperature.class,
-      description = "air temperature, such as 41F or 5C; standard for the elevation if none")
-  Temperature temperature;
-
-  @Option(
-      names = "--pressure",
-      paramLabel = "PRESSURE",
-      converter = Written.OfPressure.class,
-      description = "station pressure, not reduced to sea level, such as 985hPa; standard if none")
-  Pressure pressure;
-
-  @Option(
-      names = "--elevation",
-      paramLabel = "LENGTH",
-      converter = Written.OfAltitude.class,
-      defaultValue = "0m",
-      description = "field above sea level (${DEFAULT-VALUE})")
-  Length elevation;
-
-  @Option(
       names = "--chute",
       paramLabel = "LENGTH",
       converter = Written.OfSize.class,
@@ -163,20 +126,6 @@ final class FlightOptions {
       converter = StreamerConverter.class,
       description = "streamer's width and length, such as 4x40in")
   Streamer streamer;
-
-  @Option(
-      names = "--edge",
-      paramLabel = "BEARING:DISTANCE",
-      converter = EdgeConverter.class,
-      description = "field edge along a bearing, such as NE:280ft; repeat for more")
-  List<Field.Edge> edges = new ArrayList<>();
-
-  @Option(
-      names = "--field-radius",
-      paramLabel = "LENGTH",
-      converter = Written.OfDistance.class,
-      description = "a round field with the pad in its middle")
-  Length fieldRadius;
 
   @Option(
       names = "--rules",
@@ -220,15 +169,9 @@ final class FlightOptions {
             FROM_OPTIONS,
             Facts.none()
                 .with(Rocket.NAME, "this rocket")
+                .with(Rocket.BOOSTER_MASS, boosterMass())
                 .with(Rocket.DIAMETER, positive("--diameter", diameter, Length::metres))
                 .with(Rocket.DRAG_COEFFICIENT, dragCoefficient));
-    Weather weather =
-        new Weather(
-            FROM_OPTIONS,
-            Facts.none()
-                .with(Weather.WIND_HEIGHT, Optional.ofNullable(windHeight))
-                .with(Weather.TEMPERATURE, Optional.ofNullable(temperature))
-                .with(Weather.PRESSURE, Optional.ofNullable(pressure)));
     return new Card(
         Optional.of(rocket),
         motor(),
@@ -237,15 +180,15 @@ final class FlightOptions {
         positive("--rod", rod, Length::metres),
         tilt,
         Optional.ofNullable(tiltToward),
-        wind(),
-        Optional.of(weather),
+        air.wind(),
+        Optional.of(air.reading(FROM_OPTIONS)),
         List.of(),
         Optional.empty(),
-        Optional.of(field()),
+        Optional.of(ground.field(FROM_OPTIONS)),
         List.of(),
         Optional.empty(),
         Box.EMPTY,
-        Optional.empty(),
+        at(),
         List.of());
   }
 
@@ -255,6 +198,23 @@ final class FlightOptions {
       throw new TypeConversionException(name + " is zero; give what was measured.");
     }
     return Optional.ofNullable(value);
+  }
+
+  /** It is a part of the mass, which stays whole until then. */
+  private Optional<Mass> boosterMass() {
+    if (boosterMass != null && mass != null && boosterMass.kilograms() >= mass.kilograms()) {
+      throw new TypeConversionException(
+          "--booster-mass is not less than --mass, of which it is a part; check both.");
+    }
+    return positive("--booster-mass", boosterMass, Mass::kilograms);
+  }
+
+  private Optional<Instant> at() {
+    if (air.at().isPresent() && !ground.hasPlace()) {
+      throw new TypeConversionException(
+          "--at is for the sun, which stands elsewhere in every place; give --lat and --lon too.");
+    }
+    return air.at();
   }
 
   private Optional<MotorStack> motor() throws Fault {
@@ -285,15 +245,6 @@ final class FlightOptions {
     }
   }
 
-  private Optional<Wind> wind() {
-    return Optional.ofNullable(wind)
-        .map(
-            given ->
-                windFrom == null
-                    ? given
-                    : new Wind(given.mean(), given.gust(), Optional.of(windFrom)));
-  }
-
   private Optional<RecoveryDevice> device() {
     if (streamer != null && chute != null) {
       throw new TypeConversionException(
@@ -319,19 +270,6 @@ final class FlightOptions {
                         .with(RecoveryDevice.DIAMETER, diameter)));
   }
 
-  private Field field() {
-    if (fieldRadius != null && !edges.isEmpty()) {
-      throw new TypeConversionException(
-          "--edge and --field-radius describe the field in two ways; give one of them.");
-    }
-    Facts outline =
-        fieldRadius == null
-            ? Facts.none().with(Field.EDGES, List.copyOf(edges))
-            : FieldShape.circle(fieldRadius);
-    return new Field(
-        FROM_OPTIONS, outline.with(Field.NAME, "this field").with(Field.ELEVATION, elevation));
-  }
-
   /** Reads {@code 4x40in}. */
   static final class StreamerConverter implements ITypeConverter<Streamer> {
     private static final Pattern SIDES = Pattern.compile("([0-9.]+) *[x×] *([0-9.]+) *([a-z]+)");
@@ -347,23 +285,6 @@ final class FlightOptions {
       return new Streamer(
           size.convert(sides.group(1) + sides.group(3)),
           size.convert(sides.group(2) + sides.group(3)));
-    }
-  }
-
-  /** Reads {@code NE:280ft}. */
-  static final class EdgeConverter implements ITypeConverter<Field.Edge> {
-    @Override
-    public Field.Edge convert(String text) {
-      int colon = text.indexOf(':');
-      if (colon < 0) {
-        throw new TypeConversionException(
-            "\"" + text + "\" is not a bearing and a distance; type it like NE:280ft.");
-      }
-      return new Field.Edge(
-          new Written.OfBearing().convert(text.substring(0, colon)),
-          new Written.OfDistance().convert(text.substring(colon + 1)),
-          "",
-          "");
     }
   }
 }

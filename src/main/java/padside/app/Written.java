@@ -1,5 +1,7 @@
 package padside.app;
 
+import padside.form.Coordinate;
+import padside.form.Share;
 import padside.units.Angle;
 import padside.units.Bearing;
 import padside.units.Length;
@@ -94,6 +96,27 @@ abstract class Written<T> implements ITypeConverter<T> {
   static final class OfAngle extends Written<Angle> {
     OfAngle() {
       super(Notations.angle().withUnitRequired());
+    }
+  }
+
+  /** A share of the whole. */
+  static final class OfShare extends Written<Double> {
+    OfShare() {
+      super(new Share());
+    }
+  }
+
+  /** Degrees north of the equator. */
+  static final class OfLatitude extends Written<Double> {
+    OfLatitude() {
+      super(Coordinate.LATITUDE);
+    }
+  }
+
+  /** Degrees east of Greenwich. */
+  static final class OfLongitude extends Written<Double> {
+    OfLongitude() {
+      super(Coordinate.LONGITUDE);
     }
   }
 
