@@ -1,11 +1,11 @@
 package padside.preflight;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import padside.flight.Field;
 import padside.flight.MotorChoice;
+import padside.flight.MotorStack;
 import padside.flight.MotorType;
 import padside.flight.RecoveryDevice;
 import padside.flight.Rocket;
@@ -14,11 +14,9 @@ import padside.physics.Air;
 import padside.physics.Airframe;
 import padside.physics.CanopyDrag;
 import padside.physics.Launch;
-import padside.physics.Motor;
 import padside.physics.RefusedInput;
 import padside.physics.Rod;
 import padside.physics.Stage;
-import padside.physics.ThrustCurve;
 import padside.physics.WindProfile;
 import padside.units.Bearing;
 import padside.units.Length;
@@ -40,7 +38,7 @@ final class Launches {
   static final double USUAL_STREAMER_DRAG = 0.15;
 
   private final Card card;
-  private final List<String> missing = new ArrayList<>();
+  private final Missing missing = new Missing();
 
   private Launches(Card card) {
     this.card = card;
@@ -60,46 +58,37 @@ final class Launches {
     Launches launches = new Launches(card);
     try {
       Optional<Launch> launch = launches.launch();
-      return new Prepared(launch, List.copyOf(launches.missing), Optional.empty());
+      return new Prepared(launch, launches.missing.nouns(), Optional.empty());
     } catch (RefusedInput refused) {
       return new Prepared(Optional.empty(), List.of(), Optional.of(refused.getMessage()));
     }
   }
 
   private Optional<Launch> launch() {
-    Optional<Mass> mass = needed(Unread.MASS, card.mass());
-    Optional<Length> diameter = needed("body diameter", card.rocket().flatMap(Rocket::diameter));
-    Optional<MotorChoice> motor =
-        needed(
-            "motor",
-            card.motors()
-                .filter(stack -> stack.motors().size() == 1)
-                .map(stack -> stack.top().motor()));
-    Optional<Motor> burning = motor.flatMap(choice -> motor(choice.type()));
-    Optional<Length> rod = needed(Unread.ROD, card.rod());
-    boolean flies = missing.isEmpty();
+    Optional<Mass> mass = missing.needed(Unread.MASS, card.mass());
+    Optional<Length> diameter =
+        missing.needed("body diameter", card.rocket().flatMap(Rocket::diameter));
+    Optional<MotorStack> stack = missing.needed("motor", card.motors());
+    List<Stage> stages =
+        stack.map(motors -> new Stages(missing).of(motors, card.rocket())).orElse(List.of());
+    Optional<Length> rod = missing.needed(Unread.ROD, card.rod());
+    boolean flies = missing.none();
     Optional<CanopyDrag> canopy = canopy();
     if (!flies) {
       return Optional.empty();
     }
     double drag = card.rocket().flatMap(Rocket::dragCoefficient).orElse(USUAL_ROCKET_DRAG);
+    MotorChoice top = stack.orElseThrow().top().motor();
     return Optional.of(
         new Launch(
             new Airframe(mass.orElseThrow(), diameter.orElseThrow(), drag),
-            List.of(Stage.of(burning.orElseThrow())),
+            stages,
             new Rod(rod.orElseThrow(), card.tilt(), card.tiltToward().orElse(new Bearing(0))),
             air(),
             profile(card.wind().orElse(Wind.calm())),
-            delay(motor.orElseThrow()),
+            delay(top),
             canopy,
-            delaysOnSale(motor.orElseThrow().type())));
-  }
-
-  private <T> Optional<T> needed(String noun, Optional<T> value) {
-    if (value.isEmpty()) {
-      missing.add(noun);
-    }
-    return value;
+            delaysOnSale(top.type())));
   }
 
   private WindProfile profile(Wind wind) {
@@ -121,39 +110,8 @@ final class Launches {
         humidity);
   }
 
-  private Optional<Motor> motor(MotorType type) {
-    Optional<Mass> total = needed("mass of motor " + type.designation(), type.totalMass());
-    Optional<Mass> propellant =
-        needed("propellant mass of motor " + type.designation(), type.propellantMass());
-    return curve(type)
-        .flatMap(curve -> total.flatMap(t -> propellant.map(p -> new Motor(curve, t, p))));
-  }
-
-  private Optional<ThrustCurve> curve(MotorType type) {
-    Optional<List<MotorType.CurvePoint>> entered = type.facts().get(MotorType.CURVE);
-    if (entered.isPresent()) {
-      return entered.map(
-          points ->
-              ThrustCurve.ofPoints(
-                  points.stream()
-                      .map(point -> new ThrustCurve.Point(point.time(), point.thrust()))
-                      .toList()));
-    }
-    if (type.totalImpulse().isEmpty() || type.burnTime().isEmpty()) {
-      missing.add("impulse and burn time of motor " + type.designation());
-      return Optional.empty();
-    }
-    Optional<ThrustCurve.Peak> peak =
-        ThrustCurve.Peak.of(
-            type.facts().get(MotorType.PEAK_THRUST),
-            type.facts().get(MotorType.TIME_TO_PEAK),
-            type.facts().get(MotorType.TIME_TO_SUSTAIN));
-    return Optional.of(ThrustCurve.of(type.totalImpulse().get(), type.burnTime().get(), peak));
-  }
-
   private Optional<CanopyDrag> canopy() {
-    if (card.device().isEmpty()) {
-      missing.add("recovery device");
+    if (missing.needed("recovery device", card.device()).isEmpty()) {
       return Optional.empty();
     }
     RecoveryDevice device = card.device().get();
@@ -164,7 +122,7 @@ final class Launches {
         streamer
             ? device.width().flatMap(w -> device.length().map(l -> CanopyDrag.streamer(w, l, drag)))
             : device.diameter().map(diameter -> CanopyDrag.parachute(diameter, drag));
-    return needed("size of " + device.name(), canopy);
+    return missing.needed("size of " + device.name(), canopy);
   }
 
   private static Optional<TimeSpan> delay(MotorChoice motor) {
