@@ -187,6 +187,7 @@ final class FlightOptions {
         Optional.of(ground.field(FROM_OPTIONS)),
         List.of(),
         Optional.empty(),
+        Optional.empty(),
         Box.EMPTY,
         at(),
         List.of());

@@ -3,6 +3,7 @@ package padside.flight;
 import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import padside.fact.Column;
 import padside.fact.Facts;
@@ -227,6 +228,11 @@ public record Flight(RecordId id, Facts facts) {
 
   public Optional<RecordId> boosterLot() {
     return facts.get(BOOSTER_LOT);
+  }
+
+  /** How many motors it takes from each lot it names. */
+  public Map<RecordId, Integer> fired() {
+    return MotorText.fired(motor(), lot(), boosterLot());
   }
 
   public Optional<RecordId> device() {

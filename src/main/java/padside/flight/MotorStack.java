@@ -2,6 +2,7 @@ package padside.flight;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
@@ -9,9 +10,6 @@ import java.util.stream.Collectors;
  * topmost stage's delay fires the ejection charge.
  */
 public record MotorStack(List<Stage> stages) {
-  /** What stands between two stages where the motors of a flight are written in one line. */
-  static final String THEN = " then ";
-
   /** Equal motors lit together, {@code 3xC6-5}. */
   public record Stage(int count, MotorChoice motor) {
     /** Refuses fewer than one motor. */
@@ -50,6 +48,21 @@ public record MotorStack(List<Stage> stages) {
     return stages.subList(0, stages.size() - 1);
   }
 
+  /** The lowest of several stages. */
+  public Optional<Stage> booster() {
+    return isStaged() ? Optional.of(stages.get(0)) : Optional.empty();
+  }
+
+  /** True of two stages or more. */
+  public boolean isStaged() {
+    return stages.size() > 1;
+  }
+
+  /** True of more than one motor, side by side or one on top of the other. */
+  public boolean isComplex() {
+    return isStaged() || top().count() > 1;
+  }
+
   /** Every single motor, from the ground up. */
   public List<MotorChoice> motors() {
     List<MotorChoice> motors = new ArrayList<>();
@@ -70,6 +83,6 @@ public record MotorStack(List<Stage> stages) {
 
   /** As it is written on the card: {@code C6-5}, {@code 3xC6-5}, {@code C6-0 then C6-7}. */
   public String designation() {
-    return stages.stream().map(Stage::designation).collect(Collectors.joining(THEN));
+    return stages.stream().map(Stage::designation).collect(Collectors.joining(MotorText.THEN));
   }
 }

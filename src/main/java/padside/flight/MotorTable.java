@@ -20,13 +20,8 @@ public final class MotorTable {
   /** Trade custom writes the T of a 13 mm case behind the delay: A10-3T is an A10T with 3 s. */
   private static final Pattern TRAILING_T = Pattern.compile("(.+)-([0-9]+|P)T", 0);
 
-  /** {@code 3xC6-5} or {@code 3 x C6-5}. */
-  private static final Pattern CLUSTER = Pattern.compile("([0-9]{1,2}) ?[xX×] ?(.+)");
-
-  /** {@code C6-0 then C6-7} or {@code C6-0, C6-7}. */
-  private static final Pattern NEXT_STAGE = Pattern.compile("\\s*,\\s*|\\s+(?i:then)\\s+");
-
-  private static final int MOST_STAGES = 3;
+  /** A rocket's record and a flight's have one booster: its mass and its lot. */
+  private static final int MOST_STAGES = 2;
 
   private final Map<String, MotorType> types = new LinkedHashMap<>();
 
@@ -89,38 +84,29 @@ public final class MotorTable {
         .orElse(Reading.refused(unknown(typed)));
   }
 
-  /** Reads all motors of a flight: {@code C6-5}, {@code 3xC6-5}, {@code C6-0 then C6-7}. */
+  /**
+   * Reads all motors of a flight: {@code C6-5}, {@code 3xC6-5}, {@code C6-0 then C6-7}; a comma
+   * says the same as {@code then}.
+   */
   public Reading<MotorStack> chooseAll(String typed) {
+    List<MotorText.Part> parts = MotorText.of(typed).parts();
+    if (parts.size() > MOST_STAGES) {
+      return Reading.refused(
+          "\"%s\" names %d stages; name two at most, like C6-0 then C6-7."
+              .formatted(typed.strip(), parts.size()));
+    }
     List<MotorStack.Stage> stages = new ArrayList<>();
-    for (String part : NEXT_STAGE.split(typed.strip(), -1)) {
-      Reading<MotorStack.Stage> stage = stage(part.strip());
-      if (stage.objection().isPresent()) {
-        return Reading.refused(stage.objection().get());
+    for (MotorText.Part part : parts) {
+      if (part.count() == 0) {
+        return Reading.refused("\"" + typed.strip() + "\" names no motor; type it like 3xC6-5.");
       }
-      stages.add(stage.value().orElseThrow());
+      Reading<MotorChoice> motor = choose(part.motor());
+      if (motor.objection().isPresent()) {
+        return Reading.refused(motor.objection().get());
+      }
+      stages.add(new MotorStack.Stage(part.count(), motor.value().orElseThrow()));
     }
-    return stages.size() > MOST_STAGES
-        ? Reading.refused(
-            "\""
-                + typed.strip()
-                + "\" names "
-                + stages.size()
-                + " stages; at most 3 are flown here.")
-        : Reading.of(new MotorStack(stages));
-  }
-
-  private Reading<MotorStack.Stage> stage(String typed) {
-    Matcher cluster = CLUSTER.matcher(typed);
-    boolean several = cluster.matches();
-    int count = several ? Integer.parseInt(cluster.group(1)) : 1;
-    if (count == 0) {
-      return Reading.refused("\"" + typed + "\" names no motor; type it like 3xC6-5.");
-    }
-    Reading<MotorChoice> motor = choose(several ? cluster.group(2) : typed);
-    return motor
-        .value()
-        .map(choice -> Reading.of(new MotorStack.Stage(count, choice)))
-        .orElseGet(() -> Reading.refused(motor.objection().orElseThrow()));
+    return Reading.of(new MotorStack(stages));
   }
 
   /** The type with that designation, without delay. */

@@ -1,6 +1,7 @@
 package padside.flight;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import padside.fact.Column;
@@ -16,6 +17,9 @@ import padside.units.TimeSpan;
 public record MotorType(RecordId id, Facts facts) {
   /** A delay label that stands for no ejection charge. */
   public static final String PLUGGED = "P";
+
+  /** A delay label that stands for a booster, which lights the stage above as it burns out. */
+  public static final String BOOSTER = "0";
 
   /** Stands for all delays where a mass limit does not depend on them. */
   public static final String EVERY_DELAY = "";
@@ -126,6 +130,14 @@ public record MotorType(RecordId id, Facts facts) {
 
   public Optional<Mass> propellantMass() {
     return facts.get(PROPELLANT_MASS);
+  }
+
+  /** True where it is told to burn composite propellant and not black powder. */
+  public boolean isComposite() {
+    return facts
+        .get(PROPELLANT)
+        .filter(it -> it.toLowerCase(Locale.ROOT).contains("composite"))
+        .isPresent();
   }
 
   public String provenance() {

@@ -30,7 +30,8 @@ import padside.units.Wind;
  * @param wind as it stands on the card
  * @param weather the day's latest reading, for air and cloud base; its wind is not used
  * @param readings every look at the weather on its day, in the order they were entered
- * @param lotRecord how the lot the motor comes from has done so far
+ * @param lotRecord how the lot of the topmost motors has done so far
+ * @param boosterRecord the same of a booster's lot, in a stack
  * @param box what could fly in place of its motor and recovery
  * @param at when it is to fly, to the minute; absent where no clock is asked
  * @param unread what was typed here or in a record it refers to but cannot be read, as nouns
@@ -50,10 +51,16 @@ public record Card(
     Optional<Field> field,
     List<Fix> openFixes,
     Optional<LotRecord> lotRecord,
+    Optional<LotRecord> boosterRecord,
     Box box,
     Optional<Instant> at,
     List<String> unread) {
-  /** Motors of one lot fired before, and how many of them malfunctioned. */
+  /**
+   * How one lot has done.
+   *
+   * @param fired motors
+   * @param malfunctioned flights on them on which a motor malfunctioned
+   */
   public record LotRecord(String code, int fired, int malfunctioned) {}
 
   /** Keeps its own lists and the minute. */
@@ -68,10 +75,12 @@ public record Card(
   public static Card of(Flight flight, Logbook book, OutcomeTable outcomes, Optional<Instant> at) {
     Optional<Rocket> rocket = flight.rocket().flatMap(book::rocket);
     Optional<Day> day = flight.day().flatMap(book::day);
+    Optional<MotorStack> motors =
+        flight.motor().flatMap(motor -> book.motors().chooseAll(motor).value());
     Card card =
         new Card(
             rocket,
-            flight.motor().flatMap(motor -> book.motors().chooseAll(motor).value()),
+            motors,
             Unread.or(flight.facts(), Flight.MASS, rocket.flatMap(Rocket::mass)),
             flight.device().flatMap(book::device),
             Unread.or(flight.facts(), Flight.ROD, rocket.flatMap(Rocket::rod)),
@@ -84,6 +93,11 @@ public record Card(
             day.flatMap(Day::field).flatMap(book::field),
             rocket.map(r -> book.openFixes(r.id())).orElse(List.of()),
             flight.lot().flatMap(book::lot).map(lot -> record(lot, book, outcomes)),
+            motors
+                .filter(MotorStack::isStaged)
+                .flatMap(stack -> flight.boosterLot())
+                .flatMap(book::lot)
+                .map(lot -> record(lot, book, outcomes)),
             Box.EMPTY,
             at,
             List.of());
@@ -94,7 +108,7 @@ public record Card(
   private static LotRecord record(Lot lot, Logbook book, OutcomeTable outcomes) {
     long malfunctioned =
         book.flights().stream()
-            .filter(flight -> flight.lot().equals(Optional.of(lot.id())))
+            .filter(flight -> flight.fired().containsKey(lot.id()))
             .filter(flight -> outcomes.isMalfunction(Flight.BURN.name(), flight.facts()))
             .count();
     return new LotRecord(
@@ -117,6 +131,7 @@ public record Card(
         field,
         openFixes,
         lotRecord,
+        boosterRecord,
         box,
         at,
         nouns);
@@ -139,12 +154,13 @@ public record Card(
         field,
         openFixes,
         lotRecord,
+        boosterRecord,
         box,
         at,
         unread);
   }
 
-  /** The same card with other motors, from a lot that has done so far as told. */
+  /** The same card with other motors, the topmost from a lot that has done so far as told. */
   public Card withMotors(MotorStack other, Optional<LotRecord> record) {
     return new Card(
         rocket,
@@ -161,6 +177,7 @@ public record Card(
         field,
         openFixes,
         record,
+        boosterRecord,
         box,
         at,
         unread);
@@ -183,6 +200,7 @@ public record Card(
         field,
         openFixes,
         lotRecord,
+        boosterRecord,
         box,
         at,
         unread);
@@ -205,6 +223,7 @@ public record Card(
         field,
         openFixes,
         lotRecord,
+        boosterRecord,
         box,
         at,
         unread);
@@ -227,6 +246,7 @@ public record Card(
         field,
         openFixes,
         lotRecord,
+        boosterRecord,
         box,
         at,
         unread);
@@ -249,6 +269,7 @@ public record Card(
         field,
         openFixes,
         lotRecord,
+        boosterRecord,
         box,
         at,
         unread);
@@ -271,6 +292,7 @@ public record Card(
         field,
         openFixes,
         lotRecord,
+        boosterRecord,
         other,
         at,
         unread);

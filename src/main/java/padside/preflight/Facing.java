@@ -6,14 +6,16 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import padside.flight.Day;
 import padside.flight.Field;
-import padside.flight.MotorStack;
 import padside.flight.Rocket;
 import padside.flight.Ruling;
 import padside.flight.Weather;
+import padside.physics.Launch;
 import padside.physics.Prediction;
+import padside.physics.Stage;
 import padside.physics.ThrustCurve;
 import padside.safety.Case;
 import padside.site.FieldShape;
+import padside.units.Mass;
 import padside.units.Speed;
 import padside.units.TimeSpan;
 
@@ -35,13 +37,24 @@ record Facing(
 
   private Case.Craft craft() {
     return new Case.Craft(
-        card.motors().map(MotorStack::motors).orElse(List.of()),
+        card.motors(),
         flown.map(f -> f.prediction().liftoffMass()),
+        flown.map(Flown::launch).flatMap(Facing::upperMass),
         flown.map(f -> f.launch().propellantMass()),
         flown.map(f -> f.prediction().totalImpulse()),
         card.tilt(),
         ownLimit(),
         card.openFixes());
+  }
+
+  /** What the topmost motors lift once the booster has fallen, themselves included. */
+  private static Optional<Mass> upperMass(Launch launch) {
+    Stage top = launch.stages().get(launch.stages().size() - 1);
+    double fallenKg =
+        launch.stages().stream().mapToDouble(stage -> stage.dropped().kilograms()).sum();
+    double motorsKg = top.count() * top.motor().totalMass().kilograms();
+    double bareKg = launch.airframe().massWithoutMotor().kilograms() - fallenKg;
+    return Optional.of(new Mass(bareKg + motorsKg)).filter(mass -> launch.stages().size() > 1);
   }
 
   /** The lesser of the flier's figures for all rockets and for this one. */
@@ -81,7 +94,10 @@ record Facing(
   }
 
   private Case.Sky sky() {
-    return new Case.Sky(card.wind(), card.weather().flatMap(Weather::cloudBase));
+    return new Case.Sky(
+        card.wind(),
+        card.weather().flatMap(Weather::cloudBase),
+        card.weather().flatMap(Weather::temperature));
   }
 
   private List<String> lacks() {
@@ -121,7 +137,10 @@ record Facing(
     flown
         .filter(f -> f.launch().curveQuality() == ThrustCurve.Quality.APPROXIMATE)
         .ifPresent(flight -> findings.add(approximate()));
-    card.lotRecord().filter(lot -> lot.malfunctioned() > 0).ifPresent(l -> findings.add(lot(l)));
+    Stream.concat(card.lotRecord().stream(), card.boosterRecord().stream())
+        .distinct()
+        .filter(lot -> lot.malfunctioned() > 0)
+        .forEach(lot -> findings.add(lot(lot)));
     flown
         .filter(flight -> !flight.launch().wind().directionKnown())
         .ifPresent(flight -> findings.add(directionless()));
@@ -147,8 +166,11 @@ record Facing(
     return new Ruling.Finding(
         "lot",
         Ruling.Verdict.MARGINAL,
-        "of lot %s %d of %d fired malfunctioned"
-            .formatted(lot.code(), lot.malfunctioned(), lot.fired()),
+        "of lot %s %d fired, a motor malfunctioned in %s"
+            .formatted(
+                lot.code(),
+                lot.fired(),
+                lot.malfunctioned() == 1 ? "1 flight" : lot.malfunctioned() + " flights"),
         "the log; common practice, no source");
   }
 

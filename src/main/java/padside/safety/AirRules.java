@@ -1,17 +1,18 @@
 package padside.safety;
 
 import java.util.Optional;
-import padside.flight.MotorChoice;
 import padside.flight.Ruling.Verdict;
 import padside.units.Length;
 import padside.units.Notations;
 import padside.units.Speed;
+import padside.units.Temperature;
 import padside.units.TimeSpan;
 
 /** Rules about the flight itself: clouds, the delay, the landing. */
 record AirRules(Basis basis) {
   void on(Case flown, Findings out) {
     sky(flown, out);
+    flown.sky().temperature().ifPresent(temperature -> cold(temperature, out));
     delay(flown, out);
     landing(flown.predicted().touchdown(), out);
   }
@@ -40,11 +41,32 @@ record AirRules(Basis basis) {
         source);
   }
 
+  private void cold(Temperature temperature, Findings out) {
+    double below = basis.house().amount(Figure.COLD_BELOW_K);
+    if (!Bounds.under(temperature.kelvins(), below)) {
+      return;
+    }
+    String air = Bounds.beside(temperature.kelvins(), below, this::degrees);
+    for (Sourced<String> caution : basis.house().about(Caution.Topic.COLD)) {
+      out.told(
+          "cold",
+          "cold, " + air + ": " + caution.value(),
+          caution.cited() + "; below " + degrees(below));
+    }
+  }
+
+  private String degrees(double kelvins) {
+    return basis.shown().temperature(new Temperature(kelvins));
+  }
+
   private void delay(Case flown, Findings out) {
     Sourced<Double> error = basis.house().sourced(Figure.ADVISED_DELAY_ERROR_S);
     boolean plugged =
-        !flown.craft().motors().isEmpty()
-            && flown.craft().motors().stream().allMatch(AirRules::plugged);
+        flown
+            .craft()
+            .motors()
+            .filter(motors -> motors.top().motor().delaySeconds().isEmpty())
+            .isPresent();
     Optional<Case.Firing> firing = flown.predicted().firing();
     if (plugged) {
       out.told("delay", "a plugged motor has no ejection charge", error.cited());
@@ -130,9 +152,5 @@ record AirRules(Basis basis) {
 
   private String flightSpeed(double mps) {
     return basis.shown().flightSpeed(new Speed(mps));
-  }
-
-  private static boolean plugged(MotorChoice motor) {
-    return motor.delaySeconds().isEmpty();
   }
 }

@@ -4,13 +4,14 @@ import java.util.List;
 import java.util.Optional;
 import padside.flight.Field;
 import padside.flight.Fix;
-import padside.flight.MotorChoice;
+import padside.flight.MotorStack;
 import padside.flight.Ruling;
 import padside.units.Angle;
 import padside.units.Impulse;
 import padside.units.Length;
 import padside.units.Mass;
 import padside.units.Speed;
+import padside.units.Temperature;
 import padside.units.TimeSpan;
 import padside.units.Wind;
 
@@ -35,16 +36,19 @@ public record Case(
   /**
    * What flies.
    *
-   * @param motors one, or all of a cluster or stack; empty when none is chosen
+   * @param motors absent when none is chosen
    * @param liftoffMass with motors
+   * @param upperMass what is left when the topmost stage's motors light, those included; absent of
+   *     one stage, and where it is not known
    * @param propellantMass of all motors
    * @param totalImpulse installed, all motors together
    * @param tilt of the rod from vertical
    * @param ownLimit the flier's own largest wind for it
    */
   public record Craft(
-      List<MotorChoice> motors,
+      Optional<MotorStack> motors,
       Optional<Mass> liftoffMass,
+      Optional<Mass> upperMass,
       Optional<Mass> propellantMass,
       Optional<Impulse> totalImpulse,
       Angle tilt,
@@ -52,7 +56,6 @@ public record Case(
       List<Fix> openFixes) {
     /** Keeps its own lists. */
     public Craft {
-      motors = List.copyOf(motors);
       openFixes = List.copyOf(openFixes);
     }
   }
@@ -120,8 +123,10 @@ public record Case(
    *
    * @param wind at pad height
    * @param cloudBase above the pad
+   * @param temperature in the shade
    */
-  public record Sky(Optional<Wind> wind, Optional<Length> cloudBase) {}
+  public record Sky(
+      Optional<Wind> wind, Optional<Length> cloudBase, Optional<Temperature> temperature) {}
 
   /** Keeps its own lists. */
   public Case {

@@ -15,7 +15,10 @@ public record Caution(Topic about, Sourced<String> text) {
     FLIGHT,
     GROUND,
     RECOVERY,
-    PERMISSION;
+    PERMISSION,
+    CLUSTERS,
+    STAGES,
+    COLD;
 
     /** As rule files and screens say it. */
     public String words() {

@@ -38,6 +38,7 @@ enum Figure {
   ADVISED_EJECTION_AIRSPEED_MPS,
   MOST_EJECTION_AIRSPEED_MPS,
   ADVISED_LANDING_MPS,
+  COLD_BELOW_K,
   // Of the scatter, one standard deviation each.
   IMPULSE_SCATTER_SHARE,
   DRAG_SCATTER_SHARE,

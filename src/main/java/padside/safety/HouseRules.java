@@ -2,6 +2,7 @@ package padside.safety;
 
 import java.util.EnumMap;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -10,18 +11,30 @@ import java.util.function.DoubleFunction;
 /** The rules beside the codes, from {@code data/rules/house.json}: all of them are needed. */
 public final class HouseRules {
   private static final Set<Figure> NEEDED =
-      EnumSet.range(Figure.LEAST_THRUST_TO_WEIGHT, Figure.ADVISED_LANDING_MPS);
+      EnumSet.range(Figure.LEAST_THRUST_TO_WEIGHT, Figure.COLD_BELOW_K);
+
+  private static final Set<Caution.Topic> SPOKEN_OF =
+      EnumSet.of(
+          Caution.Topic.CLUSTERS, Caution.Topic.STAGES, Caution.Topic.IGNITION, Caution.Topic.COLD);
 
   private final Map<Figure, Sourced<Double>> figures = new EnumMap<>(Figure.class);
+  private final List<Caution> cautions;
 
   HouseRules(RuleSet rules) {
+    cautions = rules.cautions();
+    for (Caution.Topic topic : SPOKEN_OF) {
+      if (about(topic).isEmpty()) {
+        throw new IllegalStateException("house rules lack a caution about " + topic.words());
+      }
+    }
     for (Figure figure : NEEDED) {
       figures.put(figure, rules.needed(figure));
     }
   }
 
-  private HouseRules(Map<Figure, Sourced<Double>> figures) {
-    this.figures.putAll(figures);
+  private HouseRules(HouseRules other) {
+    this.figures.putAll(other.figures);
+    this.cautions = other.cautions;
   }
 
   /**
@@ -34,12 +47,25 @@ public final class HouseRules {
       throw new IllegalArgumentException("a divisor is above 0: " + divisor);
     }
     Sourced<Double> own = new Sourced<>(divisor, "", Sourced.Status.COMMON_PRACTICE, "set by you");
-    HouseRules changed = new HouseRules(figures);
+    HouseRules changed = new HouseRules(this);
     changed.figures.put(Figure.ADVISED_ROD_DIVISOR, own);
     if (divisor < figures.get(Figure.LEAST_ROD_DIVISOR).value()) {
       changed.figures.put(Figure.LEAST_ROD_DIVISOR, own);
     }
     return changed;
+  }
+
+  /** What the house says about a topic in words. */
+  List<Sourced<String>> about(Caution.Topic topic) {
+    return cautions.stream()
+        .filter(caution -> caution.about() == topic)
+        .map(Caution::text)
+        .toList();
+  }
+
+  /** The source of what the house says first about a topic. */
+  String cited(Caution.Topic topic) {
+    return about(topic).get(0).cited();
   }
 
   double amount(Figure figure) {

@@ -9,7 +9,7 @@ record Lacks(Case flown) {
   List<String> named() {
     List<String> entered = new ArrayList<>();
     note(entered, flown.sky().wind(), "wind");
-    note(entered, flown.craft().motors().stream().findFirst(), "motor");
+    note(entered, flown.craft().motors(), "motor");
     entered.addAll(flown.missing());
     if (!entered.contains(Case.FIELD)) {
       note(entered, flown.ground().smallestSide(), "field edges");

@@ -2,7 +2,7 @@ package padside.safety;
 
 import java.util.Optional;
 import java.util.stream.Stream;
-import padside.flight.MotorChoice;
+import padside.flight.MotorStack;
 import padside.flight.MotorType;
 import padside.flight.Ruling.Verdict;
 import padside.units.Impulse;
@@ -11,6 +11,11 @@ import padside.units.Notations;
 
 /** Rules about the motor and the mass it lifts. */
 record MotorRules(Basis basis) {
+  private static final String MASS_LIMIT = "motor mass limit";
+  private static final String LIFTOFF_MASS = "lift-off mass";
+  private static final String UPPER_MASS = "mass above the booster";
+  private static final String NO_SOURCE = "common practice, no source";
+
   void on(Case flown, Findings out) {
     Case.Craft craft = flown.craft();
     motorLimit(craft, out);
@@ -18,7 +23,8 @@ record MotorRules(Basis basis) {
     impulse(craft, out);
     thrustToWeight(flown, out);
     craft.motors().stream()
-        .map(MotorChoice::type)
+        .flatMap(motors -> motors.stages().stream())
+        .map(stage -> stage.motor().type())
         .distinct()
         .forEach(
             type ->
@@ -26,27 +32,57 @@ record MotorRules(Basis basis) {
                     "motor data", type.designation() + ": " + type.provenance(), "motor table"));
   }
 
-  /** The largest lift-off mass its maker gives a motor, which holds for one motor alone. */
+  /**
+   * The largest lift-off mass their makers give the motors: the lowest against the whole rocket,
+   * the topmost against what is left of it.
+   */
   private void motorLimit(Case.Craft craft, Findings out) {
-    if (craft.motors().size() != 1 || craft.liftoffMass().isEmpty()) {
+    if (craft.motors().isEmpty() || craft.liftoffMass().isEmpty()) {
       return;
     }
-    MotorChoice motor = craft.motors().get(0);
-    Optional<Mass> most = motor.type().maxLiftoffMass(motor.delay());
+    MotorStack motors = craft.motors().get();
+    lifts(new Lift(LIFTOFF_MASS, motors.stages().get(0), craft.liftoffMass().get()), out);
+    if (motors.isStaged()) {
+      craft
+          .upperMass()
+          .ifPresentOrElse(
+              mass -> lifts(new Lift(UPPER_MASS, motors.top(), mass), out),
+              () -> out.unknown(MASS_LIMIT, UPPER_MASS + " is not known", NO_SOURCE));
+    }
+  }
+
+  /** A mass and the motors that lift it. */
+  private record Lift(String words, MotorStack.Stage stage, Mass mass) {}
+
+  private void lifts(Lift lift, Findings out) {
+    MotorType type = lift.stage().motor().type();
+    Optional<Mass> most = type.maxLiftoffMass(lift.stage().motor().delay());
     if (most.isEmpty()) {
-      String sentence = "no largest lift-off mass is known for " + motor.designation();
-      out.told("motor mass limit", sentence, data(motor.type()));
+      String motor = lift.stage().motor().designation();
+      out.told(MASS_LIMIT, "no largest lift-off mass is known for " + motor, data(type));
       return;
     }
-    double kilograms = craft.liftoffMass().get().kilograms();
-    double bound = most.get().kilograms();
+    double kilograms = lift.mass().kilograms();
+    double bound = lift.stage().count() * most.get().kilograms();
     out.add(
-        "motor mass limit",
+        MASS_LIMIT,
         Bounds.over(kilograms, bound) ? Verdict.NO_GO : Verdict.GO,
-        "lift-off mass %s, at most %s for %s"
+        "%s %s, at most %s for %s"
             .formatted(
-                Bounds.beside(kilograms, bound, this::mass), mass(bound), motor.designation()),
-        data(motor.type()));
+                lift.words(),
+                Bounds.beside(kilograms, bound, this::mass),
+                mass(bound),
+                lift.stage().designation()),
+        data(type) + stretched(lift));
+  }
+
+  /** The maker's figure is for one motor alone that lifts a rocket off the ground. */
+  private static String stretched(Lift lift) {
+    int count = lift.stage().count();
+    String cluster = count > 1 ? "; " + count + " times that of one motor: " + NO_SOURCE : "";
+    return lift.words().equals(UPPER_MASS)
+        ? cluster + "; held against an upper stage: " + NO_SOURCE
+        : cluster;
   }
 
   private void mass(Case.Craft craft, Findings out) {
@@ -58,9 +94,8 @@ record MotorRules(Basis basis) {
         .ifPresent(
             most ->
                 liftoff.ifPresentOrElse(
-                    mass -> out.atMost("lift-off mass", mass.kilograms(), most, this::mass),
-                    () ->
-                        out.unknown("lift-off mass", "lift-off mass is not known", most.cited())));
+                    mass -> out.atMost(LIFTOFF_MASS, mass.kilograms(), most, this::mass),
+                    () -> out.unknown(LIFTOFF_MASS, "lift-off mass is not known", most.cited())));
     basis
         .code()
         .propellantMass()

@@ -1,6 +1,7 @@
 package padside.safety;
 
 import java.util.Optional;
+import padside.flight.MotorStack;
 import padside.units.Angle;
 import padside.units.Impulse;
 import padside.units.Notations;
@@ -38,7 +39,7 @@ record PadRules(Basis basis) {
     }
     basis
         .code()
-        .standBack(installed.get(), craft.motors().size() > 1)
+        .standBack(installed.get(), craft.motors().filter(MotorStack::isComplex).isPresent())
         .ifPresentOrElse(
             far ->
                 out.told(

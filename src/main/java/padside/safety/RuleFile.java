@@ -28,7 +28,8 @@ final class RuleFile {
       Set.of("name", "title", "about", "sources", "values", "site", "people", "cautions");
   private static final Set<String> VALUE = Set.of("value", "stated", "source", "status", "note");
   private static final Set<String> TABLE =
-      Set.of("source", "status", "note", "past", "by_impulse", "by_apogee");
+      Set.of("source", "status", "note", "complex", "past", "by_impulse", "by_apogee");
+  private static final Set<String> ORIGIN = Set.of("source", "status", "note");
   private static final Set<String> SITE_ROW =
       Set.of("up_to_ns", "up_to_m", "smallest_side_m", "classes", "stated");
   private static final Set<String> PEOPLE_ROW =
@@ -93,11 +94,17 @@ final class RuleFile {
             bands(block, "by_impulse", "up_to_ns", columns),
             bands(block, "by_apogee", "up_to_m", columns),
             sourced(block, ""),
+            complexOrigin(block),
             past(block));
     if (name.equals("site") == table.past().isEmpty()) {
       throw block.broken("\"past\" says what a site too small means, and belongs to site alone.");
     }
     return Optional.of(table);
+  }
+
+  private Optional<Sourced<String>> complexOrigin(RuleBlock table) throws Broken {
+    Optional<RuleBlock> block = table.findBlock("complex");
+    return block.isEmpty() ? Optional.empty() : Optional.of(sourced(block.get().only(ORIGIN), ""));
   }
 
   private static Optional<Verdict> past(RuleBlock block) throws Broken {

@@ -154,8 +154,21 @@ public final class RuleSet {
     return people.flatMap(
         table ->
             Band.find(table.byImpulse(), installed.newtonSeconds())
-                .flatMap(band -> complex ? band.complexPeople().or(band::people) : band.people())
-                .map(distance -> table.origin().map(none -> distance)));
+                .flatMap(band -> complex ? complexPeople(table, band) : people(table, band)));
+  }
+
+  private static Optional<Sourced<Length>> people(BandTable table, Band band) {
+    return band.people().map(distance -> table.origin().map(none -> distance));
+  }
+
+  /** That of one motor with as much impulse where none is known for several. */
+  private static Optional<Sourced<Length>> complexPeople(BandTable table, Band band) {
+    return band.complexPeople()
+        .map(distance -> table.complexOrigin().orElse(table.origin()).map(none -> distance))
+        .or(
+            () ->
+                people(table, band)
+                    .map(of -> of.noted("for one motor; none is known here for several")));
   }
 
   /**

@@ -41,6 +41,7 @@ public record Rules(RuleSet code, HouseRules house) {
     flown.further().forEach(out::add);
     winds.on(flown, out);
     new MotorRules(basis).on(flown, out);
+    flown.craft().motors().ifPresent(motors -> new StackRules(basis).on(motors, out));
     new PadRules(basis).on(flown, out);
     new GroundRules(basis).on(flown, out);
     new AirRules(basis).on(flown, out);

@@ -6,12 +6,17 @@ import padside.units.Length;
 import padside.units.Mass;
 import padside.units.Notations;
 import padside.units.Speed;
+import padside.units.Temperature;
 import padside.units.UnitSystem;
 
 /** How this room's sentences write quantities. */
 record Shown(UnitSystem system) {
   String mass(Mass mass) {
     return Notations.mass(system).show(mass);
+  }
+
+  String temperature(Temperature temperature) {
+    return Notations.temperature(system).show(temperature);
   }
 
   String distance(Length distance) {

@@ -48,6 +48,11 @@ public record Sourced<T>(T value, String source, Status status, String note) {
     return note.isEmpty() ? origin : origin + "; " + note;
   }
 
+  /** The same with one more thing to know beside it. */
+  Sourced<T> noted(String more) {
+    return new Sourced<>(value, source, status, note.isEmpty() ? more : note + "; " + more);
+  }
+
   /** Another value from the same source. */
   <U> Sourced<U> map(Function<T, U> change) {
     return new Sourced<>(change.apply(value), source, status, note);

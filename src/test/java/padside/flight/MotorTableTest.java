@@ -1,12 +1,14 @@
 package padside.flight;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -74,6 +76,70 @@ class MotorTableTest {
         .contains("C6 is not sold with delay \"4\"; choose C6-0, C6-3, C6-5, C6-7.");
   }
 
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          C6-5             | C6-5
+          3xC6-5           | 3xC6-5
+          3 X c6-5         | 3xC6-5
+          2×1/2A6-2        | 2x1/2A6-2
+          1xC6-5           | C6-5
+          C6-0 then C6-7   | C6-0 then C6-7
+          c6-0 THEN c6-7   | C6-0 then C6-7
+          C6-0,C6-7        | C6-0 then C6-7
+          3xD12-0 , 2xC6-7 | 3xD12-0 then 2xC6-7
+          """)
+  void several_motors_are_read_and_written_in_one_way(String typed, String written) {
+    assertThat(table.chooseAll(typed).value().orElseThrow().designation()).isEqualTo(written);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          0xC6-5         | "0xC6-5" names no motor; type it like 3xC6-5.
+          3xC6           | Motor "C6" needs its delay; choose C6-0, C6-3, C6-5, C6-7.
+          3xZ9-1         | No motor "Z9-1" in the motor table; check
+          C6-0,          | No motor named; type its designation with the delay, like C6-5.
+          C6-0,C6-0,C6-7 | "C6-0,C6-0,C6-7" names 3 stages; name two at most, like C6-0 then C6-7.
+          """)
+  void what_is_wrong_with_several_motors_is_said_in_a_sentence(String typed, String sentence) {
+    assertThat(table.chooseAll(typed).objection())
+        .hasValueSatisfying(it -> assertThat(it).startsWith(sentence));
+  }
+
+  @Test
+  void a_stack_knows_its_stages_and_every_motor() {
+    MotorStack stack = table.chooseAll("3xD12-0 then C6-7").value().orElseThrow();
+
+    assertThat(stack.motors())
+        .extracting(MotorChoice::designation)
+        .containsExactly("D12-0", "D12-0", "D12-0", "C6-7");
+    assertThat(stack.booster().orElseThrow().designation()).isEqualTo("3xD12-0");
+    assertThat(stack.top().designation()).isEqualTo("C6-7");
+    assertThat(stack.withTop(table.choose("C6-5").value().orElseThrow()).designation())
+        .isEqualTo("3xD12-0 then C6-5");
+  }
+
+  @Test
+  void several_motors_side_by_side_or_in_stages_are_complex() {
+    assertThat(List.of("C6-5", "2xC6-5", "C6-0 then C6-7"))
+        .extracting(line -> table.chooseAll(line).value().orElseThrow().isComplex())
+        .containsExactly(false, true, true);
+    assertThat(table.chooseAll("2xC6-5").value().orElseThrow().booster()).isEmpty();
+  }
+
+  @Test
+  void a_stack_is_never_empty() {
+    assertThatThrownBy(() -> new MotorStack(List.of()))
+        .isInstanceOf(IllegalArgumentException.class);
+    assertThatThrownBy(() -> new MotorStack.Stage(0, table.choose("C6-5").value().orElseThrow()))
+        .isInstanceOf(IllegalArgumentException.class);
+  }
+
   @Test
   void largest_liftoff_masses_belong_to_delays() {
     MotorType c6 = table.find("C6").orElseThrow();
@@ -113,6 +179,6 @@ class MotorTableTest {
             .types()
             .get(0);
 
-    assertThat(table.with(java.util.List.of(own)).find("C6")).contains(own);
+    assertThat(table.with(List.of(own)).find("C6")).contains(own);
   }
 }

@@ -43,6 +43,7 @@ public final class CardBuilder {
   private List<Field.Edge> edges = round(200);
   private boolean fieldKnown = true;
   private Optional<Card.LotRecord> lotRecord = Optional.empty();
+  private Optional<Card.LotRecord> boosterRecord = Optional.empty();
   private final List<Fix> fixes = new ArrayList<>();
 
   public static CardBuilder small() {
@@ -68,6 +69,7 @@ public final class CardBuilder {
         fieldKnown ? Optional.of(new Field(ID, field)) : Optional.empty(),
         fixes,
         lotRecord,
+        boosterRecord,
         Box.EMPTY,
         Optional.empty(),
         List.of());
@@ -106,6 +108,11 @@ public final class CardBuilder {
 
   public CardBuilder fix(Fix fix) {
     fixes.add(fix);
+    return this;
+  }
+
+  public CardBuilder boosterLot(Card.LotRecord lot) {
+    boosterRecord = Optional.of(lot);
     return this;
   }
 

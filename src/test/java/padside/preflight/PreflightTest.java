@@ -218,7 +218,17 @@ class PreflightTest {
     assertThat(ruling(card.lot(new Card.LotRecord("K7", 6, 0))).verdict()).isEqualTo(Verdict.GO);
     Ruling ruling = ruling(card.lot(new Card.LotRecord("K7", 6, 1)));
     assertThat(ruling.verdict()).isEqualTo(Verdict.MARGINAL);
-    assertThat(ruling.reason()).contains("of lot K7 1 of 6 fired malfunctioned");
+    assertThat(ruling.reason()).contains("of lot K7 6 fired, a motor malfunctioned in 1 flight");
+  }
+
+  @Test
+  void the_lot_of_a_booster_counts_as_well() {
+    CardBuilder card = CardBuilder.small().wind(wind(1, 1, 0)).lot(new Card.LotRecord("K7", 6, 0));
+
+    Ruling ruling = ruling(card.boosterLot(new Card.LotRecord("L2", 9, 2)));
+
+    assertThat(ruling.verdict()).isEqualTo(Verdict.MARGINAL);
+    assertThat(ruling.reason()).contains("of lot L2 9 fired, a motor malfunctioned in 2 flights");
   }
 
   @Test

@@ -8,6 +8,7 @@ import java.util.Optional;
 import padside.flight.Field;
 import padside.flight.Fix;
 import padside.flight.MotorChoice;
+import padside.flight.MotorStack;
 import padside.flight.MotorTable;
 import padside.flight.Ruling.Finding;
 import padside.units.Angle;
@@ -16,15 +17,17 @@ import padside.units.Impulse;
 import padside.units.Length;
 import padside.units.Mass;
 import padside.units.Speed;
+import padside.units.Temperature;
 import padside.units.TimeSpan;
 import padside.units.Wind;
 
 /** A card that is well in every way, to be spoilt in one. */
 final class Draft {
-  static final MotorChoice C6_5 = motor("C6-5");
+  static final MotorChoice C6_5 = table().choose("C6-5").value().orElseThrow();
 
-  List<MotorChoice> motors = List.of(C6_5);
+  Optional<MotorStack> motors = motors("C6-5");
   Optional<Mass> liftoffMass = Optional.of(new Mass(0.08));
+  Optional<Mass> upperMass = Optional.empty();
   Optional<Mass> propellantMass = Optional.of(new Mass(0.0108));
   Optional<Impulse> impulse = Optional.of(new Impulse(8.82));
   Angle tilt = Angle.ofDegrees(3);
@@ -45,14 +48,16 @@ final class Draft {
   Optional<Boolean> fireBan = Optional.of(false);
   Optional<Wind> wind = wind(6, 9);
   Optional<Length> cloudBase = Optional.of(new Length(600));
+  Optional<Temperature> temperature = Optional.of(Temperature.ofCelsius(15));
   List<Finding> further = List.of();
 
   Case built() {
     return new Case(
-        new Case.Craft(motors, liftoffMass, propellantMass, impulse, tilt, ownLimit, fixes),
+        new Case.Craft(
+            motors, liftoffMass, upperMass, propellantMass, impulse, tilt, ownLimit, fixes),
         new Case.Predicted(thrustToWeight, rodExit, apogee, firing, touchdown),
         new Case.Ground(smallestSide, fieldLimit, permission, fireBan),
-        new Case.Sky(wind, cloudBase),
+        new Case.Sky(wind, cloudBase, temperature),
         List.of(),
         further);
   }
@@ -61,12 +66,13 @@ final class Draft {
     return Optional.of(new Wind(Speed.ofMph(meanMph), Speed.ofMph(gustMph), Optional.empty()));
   }
 
-  static MotorChoice motor(String designation) {
+  static Optional<MotorStack> motors(String line) {
+    return Optional.of(table().chooseAll(line).value().orElseThrow());
+  }
+
+  private static MotorTable table() {
     try (var table = Files.newBufferedReader(Path.of("data/motors.csv"))) {
-      return new MotorTable(MotorTable.read(table, "motors.csv").types())
-          .choose(designation)
-          .value()
-          .orElseThrow();
+      return new MotorTable(MotorTable.read(table, "motors.csv").types());
     } catch (IOException e) {
       throw new AssertionError(e);
     }

@@ -7,10 +7,12 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import padside.flight.Ruling.Verdict;
 import padside.units.Impulse;
 import padside.units.Length;
 import padside.units.Mass;
 import padside.units.Speed;
+import padside.units.Temperature;
 import padside.units.TimeSpan;
 import padside.units.UnitSystem;
 
@@ -30,8 +32,7 @@ class FindingsTest {
             "rod-exit speed | GO | rod-exit speed 98.4 ft/s, 39.4 ft/s advised"
                 + " | flight mechanics textbook, MIT Press 1973, seen",
             "tilt | GO | tilt 3°, at most 30° | US model code, seen; from vertical",
-            "stand back | GO | stand back 15 ft | US model code, seen; for clusters and stages by"
-                + " advice of its association, on the installed impulse",
+            "stand back | GO | stand back 15 ft | US model code, seen",
             "site | GO | field 492 ft at its smallest, at least 400 ft | US model code, seen",
             "permission | GO | the owner has allowed it | as noted for the day",
             "fire | GO | no fire ban is in force | US model code, seen",
@@ -49,7 +50,7 @@ class FindingsTest {
     draft.permission = Optional.empty();
     draft.fireBan = Optional.empty();
     draft.propellantMass = Optional.empty();
-    draft.motors = List.of(Draft.motor("C6-0"), Draft.motor("C6-5"));
+    draft.motors = Optional.empty();
 
     assertThat(told("us-model", draft))
         .contains(
@@ -129,7 +130,7 @@ class FindingsTest {
   @Test
   void a_plugged_motor_is_not_held_to_a_delay() {
     Draft draft = new Draft();
-    draft.motors = List.of(Draft.motor("A10-PT"));
+    draft.motors = Draft.motors("A10-PT");
     draft.firing = Optional.empty();
 
     assertThat(told("us-model", draft))
@@ -180,13 +181,49 @@ class FindingsTest {
   @Test
   void a_cluster_stands_back_by_its_installed_impulse() {
     Draft draft = new Draft();
-    draft.motors = List.of(Draft.C6_5, Draft.C6_5, Draft.C6_5);
+    draft.motors = Draft.motors("3xC6-5");
     draft.impulse = Optional.of(new Impulse(3 * 8.82));
 
     assertThat(told("us-model", draft)).anyMatch(line -> line.contains("stand back 30 ft"));
     assertThat(told("us-high-power", draft)).anyMatch(line -> line.contains("stand back 200 ft"));
-    draft.motors = List.of(Draft.C6_5);
+    draft.motors = Draft.motors("C6-5");
     assertThat(told("us-high-power", draft)).anyMatch(line -> line.contains("stand back 100 ft"));
+  }
+
+  /** Common practice, no source: below 5 °C, 41 °F. */
+  @ParameterizedTest
+  @CsvSource({"5, 0", "4.9, 4", "-10, 4"})
+  void cautions_of_the_cold_come_with_the_cold(double celsius, int cautions) {
+    Draft draft = new Draft();
+    draft.temperature = Optional.of(Temperature.ofCelsius(celsius));
+
+    assertThat(told("us-model", draft))
+        .filteredOn(line -> line.startsWith("cold"))
+        .hasSize(cautions);
+    assertThat(verdict(draft)).isEqualTo(Verdict.GO);
+  }
+
+  @Test
+  void the_cold_is_told_with_its_degrees() {
+    Draft draft = new Draft();
+    draft.temperature = Optional.of(Temperature.ofFahrenheit(34));
+
+    assertThat(told("us-model", draft))
+        .contains(
+            "cold | GO | cold, 34 °F: keep the launch battery warm; a weak one misfires"
+                + " | common practice, no source; below 41 °F");
+    draft.temperature = Optional.of(Temperature.ofFahrenheit(40.8));
+    assertThat(told("us-model", draft))
+        .as("what is below never reads like the bound")
+        .anyMatch(line -> line.contains("| cold, just under 41 °F: "));
+    draft.temperature = Optional.empty();
+    assertThat(told("us-model", draft)).noneMatch(line -> line.startsWith("cold"));
+  }
+
+  private static Verdict verdict(Draft draft) {
+    return new Rules(RuleSets.find("us-model").value().orElseThrow(), RuleSets.house())
+        .on(draft.built(), UnitSystem.US)
+        .verdict();
   }
 
   private static List<String> told(String rules, Draft draft) {

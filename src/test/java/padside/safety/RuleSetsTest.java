@@ -273,7 +273,8 @@ class RuleSetsTest {
             (name, entry) -> {
               Map<String, Object> value = map(entry);
               assertThat(name)
-                  .matches("[a-z_]+_(m|kg|mps|ns|s|deg|share|count|divisor|deviations|to_weight)");
+                  .matches(
+                      "[a-z_]+_(m|kg|mps|ns|s|deg|share|count|divisor|deviations|k|to_weight)");
               if (value.get("stated") instanceof String stated) {
                 assertThat(((Number) value.get("value")).doubleValue())
                     .isCloseTo(stated(name, stated), within(1e-9));
@@ -312,6 +313,7 @@ class RuleSetsTest {
   private static double stated(String name, String text) {
     UnitSystem any = UnitSystem.METRIC;
     return switch (name.substring(name.lastIndexOf('_') + 1)) {
+      case "k" -> read(Notations.temperature(any), text).kelvins();
       case "mps" -> read(Notations.windSpeed(any), text).metresPerSecond();
       case "deg" -> read(Notations.angle(), text).inDegrees();
       case "kg" -> read(Notations.mass(any), text).kilograms();

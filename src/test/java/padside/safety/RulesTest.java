@@ -261,7 +261,7 @@ class RulesTest {
     Draft draft = new Draft();
     switch (lack) {
       case "wind" -> draft.wind = Optional.empty();
-      case "motor" -> draft.motors = List.of();
+      case "motor" -> draft.motors = Optional.empty();
       case "lift-off mass" -> draft.liftoffMass = Optional.empty();
       case "field edges" -> draft.smallestSide = Optional.empty();
       case "total impulse" -> draft.impulse = Optional.empty();
@@ -281,7 +281,8 @@ class RulesTest {
     Case bare =
         new Case(
             new Case.Craft(
-                List.of(),
+                Optional.empty(),
+                Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
@@ -290,7 +291,7 @@ class RulesTest {
                 List.of()),
             Case.Predicted.nothing(),
             new Case.Ground(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty()),
-            new Case.Sky(Optional.empty(), Optional.empty()),
+            new Case.Sky(Optional.empty(), Optional.empty(), Optional.empty()),
             List.of("mass without motor", "rod length", "motor"),
             List.of());
 
