@@ -64,6 +64,31 @@ public record Field(RecordId id, Facts facts) {
     }
   }
 
+  /**
+   * Where something lies on the WGS84 ellipsoid.
+   *
+   * @param latitudeDeg north positive, from -90 to 90
+   * @param longitudeDeg east positive, from -180 to 180
+   */
+  public record Coordinates(double latitudeDeg, double longitudeDeg) {
+    /** Refuses what lies on no globe. */
+    public Coordinates {
+      if (!areOnGlobe(latitudeDeg, longitudeDeg)) {
+        throw new IllegalArgumentException("no coordinates: " + latitudeDeg + ", " + longitudeDeg);
+      }
+    }
+
+    private static boolean areOnGlobe(double latitudeDeg, double longitudeDeg) {
+      return Math.abs(latitudeDeg) <= 90 && Math.abs(longitudeDeg) <= 180;
+    }
+
+    private static Optional<Coordinates> find(double latitudeDeg, double longitudeDeg) {
+      return areOnGlobe(latitudeDeg, longitudeDeg)
+          ? Optional.of(new Coordinates(latitudeDeg, longitudeDeg))
+          : Optional.empty();
+    }
+  }
+
   private static double number(Map<?, ?> item, String name) {
     return ((Number) item.get(name)).doubleValue();
   }
@@ -113,5 +138,12 @@ public record Field(RecordId id, Facts facts) {
 
   public Optional<Length> smallestSide() {
     return facts.get(SMALLEST_SIDE);
+  }
+
+  /** Where the pad is; absent while one of the two is missing or off the globe. */
+  public Optional<Coordinates> coordinates() {
+    return facts
+        .get(LATITUDE)
+        .flatMap(north -> facts.get(LONGITUDE).flatMap(east -> Coordinates.find(north, east)));
   }
 }
