@@ -9,16 +9,42 @@ import padside.fact.Facts;
 import padside.fact.RecordId;
 import padside.units.Bearing;
 import padside.units.Length;
+import padside.units.Notations;
+import padside.units.UnitSystem;
 
 /** A place to fly, described from the pad as a flier can pace it. */
 public record Field(RecordId id, Facts facts) {
+  /** What bounds the room to land in. */
+  public sealed interface Bound permits Edge, Hazard {
+    /** As limits name it: {@code field edge NE 280 ft}, {@code pond NE 120 ft}. */
+    String words(UnitSystem units);
+
+    /** With all that is known of it: {@code lane NE 280 ft (road)}. */
+    String whole(UnitSystem units);
+  }
+
   /**
    * How far the field reaches from the pad along one bearing.
    *
    * @param name what the edge is called, such as {@code lane}; may be empty
    * @param beyond what lies behind it: road, trees, water, crops; may be empty
    */
-  public record Edge(Bearing bearing, Length distance, String name, String beyond) {
+  public record Edge(Bearing bearing, Length distance, String name, String beyond)
+      implements Bound {
+    private static final String UNNAMED = "field edge";
+
+    @Override
+    public String words(UnitSystem units) {
+      return UNNAMED + place(bearing, distance, units);
+    }
+
+    @Override
+    public String whole(UnitSystem units) {
+      return (name.isEmpty() ? UNNAMED : name)
+          + place(bearing, distance, units)
+          + (beyond.isEmpty() ? "" : " (" + beyond + ")");
+    }
+
     static Edge of(Map<?, ?> item) {
       return new Edge(
           new Bearing(number(item, "bearing_deg")),
@@ -45,7 +71,18 @@ public record Field(RecordId id, Facts facts) {
    * @param radius from its middle to its rim
    * @param name what it is: pond, parked cars, mast of a power line; may be empty
    */
-  public record Hazard(Bearing bearing, Length distance, Length radius, String name) {
+  public record Hazard(Bearing bearing, Length distance, Length radius, String name)
+      implements Bound {
+    @Override
+    public String words(UnitSystem units) {
+      return (name.isEmpty() ? "hazard" : name) + place(bearing, distance, units);
+    }
+
+    @Override
+    public String whole(UnitSystem units) {
+      return words(units);
+    }
+
     static Hazard of(Map<?, ?> item) {
       return new Hazard(
           new Bearing(number(item, "bearing_deg")),
@@ -87,6 +124,10 @@ public record Field(RecordId id, Facts facts) {
           ? Optional.of(new Coordinates(latitudeDeg, longitudeDeg))
           : Optional.empty();
     }
+  }
+
+  private static String place(Bearing bearing, Length distance, UnitSystem units) {
+    return " " + bearing.compassPoint() + " " + Notations.distance(units).show(distance);
   }
 
   private static double number(Map<?, ?> item, String name) {

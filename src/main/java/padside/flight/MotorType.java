@@ -21,6 +21,27 @@ public record MotorType(RecordId id, Facts facts) {
   /** A delay label that stands for a booster, which lights the stage above as it burns out. */
   public static final String BOOSTER = "0";
 
+  /** Cases and mounts are named by whole millimetres; up to half of one is play. */
+  private static final Length PLAY = Length.ofMillimetres(0.5);
+
+  /** How a motor meets the mount, the best first. */
+  public enum Fit {
+    SNUG(""),
+    WITH_ADAPTER("with adapter"),
+    TOO_WIDE("too wide");
+
+    private final String words;
+
+    Fit(String words) {
+      this.words = words;
+    }
+
+    /** As notes say it; empty where nothing needs saying. */
+    public String words() {
+      return words;
+    }
+  }
+
   /** Stands for all delays where a mass limit does not depend on them. */
   public static final String EVERY_DELAY = "";
 
@@ -114,6 +135,18 @@ public record MotorType(RecordId id, Facts facts) {
 
   public Optional<Length> diameter() {
     return facts.get(DIAMETER);
+  }
+
+  /** How it meets a mount; where either width is not known nothing speaks against it. */
+  public Fit fit(Optional<Length> mount) {
+    if (mount.isEmpty() || diameter().isEmpty()) {
+      return Fit.SNUG;
+    }
+    double over = diameter().get().metres() - mount.get().metres();
+    if (over > PLAY.metres()) {
+      return Fit.TOO_WIDE;
+    }
+    return over < -2 * PLAY.metres() ? Fit.WITH_ADAPTER : Fit.SNUG;
   }
 
   public Optional<Impulse> totalImpulse() {

@@ -114,9 +114,9 @@ public record Case(
    * The largest wind whose landings stay inside the field.
    *
    * @param wind zero when not even calm air keeps them inside
-   * @param edge what is gone past above it, absent when nothing was up to that wind
+   * @param bound what landings are lost to above it, absent when nothing was up to that wind
    */
-  public record FieldLimit(Speed wind, Optional<Field.Edge> edge) {}
+  public record FieldLimit(Speed wind, Optional<Field.Bound> bound) {}
 
   /**
    * The air.

@@ -2,8 +2,6 @@ package padside.safety;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import padside.flight.Field;
 import padside.flight.Ruling.Limit;
 import padside.flight.Ruling.Verdict;
 import padside.units.Speed;
@@ -82,14 +80,10 @@ record WindLimits(Basis basis) {
   }
 
   private Limit field(Case.FieldLimit limit) {
-    Optional<Field.Edge> edge = limit.edge();
     String words =
-        edge.map(
-                each ->
-                    "field edge "
-                        + each.bearing().compassPoint()
-                        + " "
-                        + basis.shown().distance(each.distance()))
+        limit
+            .bound()
+            .map(bound -> bound.words(basis.shown().system()))
             .orElse("landings inside that far; not searched further");
     return new Limit(
         "field",

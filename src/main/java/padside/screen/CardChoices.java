@@ -13,6 +13,7 @@ import padside.flight.Logbook;
 import padside.flight.Lot;
 import padside.flight.MotorChoice;
 import padside.flight.MotorTable;
+import padside.flight.MotorType;
 import padside.flight.Rocket;
 import padside.form.Choices;
 import padside.units.Length;
@@ -22,9 +23,6 @@ import padside.units.UnitSystem;
 
 /** The lists a card's fields are filled from, what is most likely wanted first. */
 final class CardChoices {
-  /** Cases and mounts are named by whole millimetres; up to half of one is play. */
-  private static final Length PLAY = Length.ofMillimetres(0.5);
-
   private final Logbook book;
   private final Map<String, List<Lot>> lots;
 
@@ -57,19 +55,6 @@ final class CardChoices {
     }
   }
 
-  /** How a motor meets the mount, the best first. */
-  private enum Fit {
-    SNUG(""),
-    WITH_ADAPTER("with adapter"),
-    TOO_WIDE("too wide");
-
-    private final String words;
-
-    Fit(String words) {
-      this.words = words;
-    }
-  }
-
   /** The fleet, last flown first, then those that never flew. */
   Choices<RecordId> rockets() {
     List<RecordId> flown =
@@ -88,9 +73,10 @@ final class CardChoices {
   Choices<String> motors(Optional<Length> mount) {
     List<MotorChoice> motors = new ArrayList<>(book.motors().choices());
     motors.sort(
-        Comparator.comparing((MotorChoice motor) -> fit(motor, mount) == Fit.TOO_WIDE)
+        Comparator.comparing(
+                (MotorChoice motor) -> motor.type().fit(mount) == MotorType.Fit.TOO_WIDE)
             .thenComparing(motor -> stockRank(motor.designation()))
-            .thenComparing(motor -> fit(motor, mount)));
+            .thenComparing(motor -> motor.type().fit(mount)));
     List<Choices.Option<String>> options = new ArrayList<>();
     for (MotorChoice motor : motors) {
       String designation = motor.designation();
@@ -168,7 +154,7 @@ final class CardChoices {
     } else if (!own.isEmpty()) {
       notes.add("none left");
     }
-    String fit = fit(motor, mount).words;
+    String fit = motor.type().fit(mount).words();
     if (!fit.isEmpty()) {
       notes.add(fit);
     }
@@ -197,17 +183,6 @@ final class CardChoices {
 
   private Optional<String> designation(String typed) {
     return book.motors().choose(typed).value().map(MotorChoice::designation);
-  }
-
-  private static Fit fit(MotorChoice motor, Optional<Length> mount) {
-    if (mount.isEmpty() || motor.type().diameter().isEmpty()) {
-      return Fit.SNUG;
-    }
-    double over = motor.type().diameter().get().metres() - mount.get().metres();
-    if (over > PLAY.metres()) {
-      return Fit.TOO_WIDE;
-    }
-    return over < -2 * PLAY.metres() ? Fit.WITH_ADAPTER : Fit.SNUG;
   }
 
   private static int rank(int index) {

@@ -90,7 +90,7 @@ class RulesTest {
     Draft draft = new Draft();
     draft.wind = Optional.of(Wind.calm());
     draft.fieldLimit =
-        Optional.of(new Case.FieldLimit(new Speed(0), draft.fieldLimit.get().edge()));
+        Optional.of(new Case.FieldLimit(new Speed(0), draft.fieldLimit.get().bound()));
 
     assertThat(ruling(draft).verdict()).isEqualTo(Verdict.NO_GO);
   }
