@@ -22,7 +22,7 @@ public final class Flight {
 
   /** Flies one launch under another gravity, as printed examples use. */
   static Prediction predict(Launch launch, double gravityMps2) {
-    FlightPath path = new FlightPath(launch, gravityMps2);
+    FlightPath path = FlightPath.planned(launch, gravityMps2);
     path.fly();
     return path.leftRod() ? flown(launch, path, gravityMps2) : held(launch, path, gravityMps2);
   }
@@ -93,7 +93,7 @@ public final class Flight {
         interval.seconds() >= 0.001,
         String.format(
             Locale.ROOT, "Track interval %.4f s is shorter than 0.001 s.", interval.seconds()));
-    FlightPath path = new FlightPath(launch, STANDARD_GRAVITY_MPS2);
+    FlightPath path = FlightPath.planned(launch, STANDARD_GRAVITY_MPS2);
     Tracker tracker = new Tracker(interval.seconds());
     path.trackWith(tracker);
     path.fly();
@@ -104,8 +104,9 @@ public final class Flight {
 
   private static List<Prediction.DelayFit> delays(Launch launch, FlightPath path, double best) {
     List<Prediction.DelayFit> fits = new ArrayList<>();
-    for (TimeSpan delay : launch.delaysOnSale()) {
-      Optional<double[]> fired = path.passage().markAt(path.burnoutS() + delay.seconds());
+    for (int row = 0; row < launch.delaysOnSale().size(); row++) {
+      TimeSpan delay = launch.delaysOnSale().get(row);
+      Optional<double[]> fired = path.passage().fired(row);
       double[] state = fired.or(path.passage()::impactState).orElseThrow();
       fits.add(
           new Prediction.DelayFit(

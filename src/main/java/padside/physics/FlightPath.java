@@ -21,8 +21,8 @@ final class FlightPath {
   private final Forces forces;
   private final DormandPrince path;
   private final SettledDescent settled;
+  private final Conditions conditions;
   private final double rodLengthM;
-  private final double canopyDragAreaM2;
   private final Passage passage;
 
   private int stretch;
@@ -35,14 +35,19 @@ final class FlightPath {
   private double burnoutAltitudeM;
   private Optional<Tracker> tracker = Optional.empty();
 
-  FlightPath(Launch launch, double gravityMps2) {
-    burn = Burn.of(launch);
-    forces = new Forces(launch, burn, gravityMps2);
+  FlightPath(Launch launch, Burn burn, Conditions conditions, double gravityMps2) {
+    this.burn = burn;
+    this.conditions = conditions;
+    forces = new Forces(launch, burn, conditions, gravityMps2);
     path = new DormandPrince(forces, TOLERANCE);
     settled = new SettledDescent(forces);
     rodLengthM = launch.rod().guidedLength().metres();
-    canopyDragAreaM2 = launch.recovery().map(CanopyDrag::dragAreaM2).orElse(0.0);
-    passage = new Passage(launch, burn.burnoutS());
+    passage = new Passage(launch, conditions.lateness(), burn.burnoutS());
+  }
+
+  /** The flight of a launch as planned. */
+  static FlightPath planned(Launch launch, double gravityMps2) {
+    return new FlightPath(launch, Burn.of(launch), Conditions.planned(launch), gravityMps2);
   }
 
   /** Shows every step of the flight as flown to {@code watcher}. */
@@ -168,7 +173,7 @@ final class FlightPath {
   private void descend() {
     landed = false;
     descending = true;
-    forces.open(canopyDragAreaM2);
+    forces.open(conditions);
     double[] ejected = passage.ejectionState().orElseThrow();
     forces.aboveReading(ejected[2] > forces.readingHeightM());
     path.restart(passage.ejectionS(), ejected, FIRST_STEP_S);
@@ -217,16 +222,17 @@ final class FlightPath {
   }
 
   private double trackEnd() {
-    return descending || canopyDragAreaM2 == 0 ? NEVER : passage.ejectionS();
+    return descending || conditions.canopyDragAreaM2() == 0 ? NEVER : passage.ejectionS();
   }
 
   /** Whether a device opens before the ground. */
   boolean opens() {
-    return canopyDragAreaM2 > 0 && passage.ejectionState().isPresent();
+    return conditions.canopyDragAreaM2() > 0 && passage.ejectionState().isPresent();
   }
 
-  /** Speed of a state through the air around it. */
+  /** Speed of a state of the free flight through the air around it. */
   double airspeedMps(double[] state) {
+    forces.blow(conditions.climb());
     forces.aboveReading(state[2] > forces.readingHeightM());
     double dx = state[3] - forces.windEast(state[2]);
     double dy = state[4] - forces.windNorth(state[2]);

@@ -27,11 +27,11 @@ final class Forces {
   private final double rodUp;
   private final double airDensity;
   private final double thinningPerM;
-  private final double windEast;
-  private final double windNorth;
   private final double readingHeightM;
-  private final boolean calm;
 
+  private double windEast;
+  private double windNorth;
+  private boolean calm;
   private double halfDragArea;
   private boolean onRod = true;
   private boolean aboveReading;
@@ -41,20 +41,25 @@ final class Forces {
   private double massKg;
   private double kgPerNs;
 
-  Forces(Launch launch, Burn burn, double gravityMps2) {
+  Forces(Launch launch, Burn burn, Conditions conditions, double gravityMps2) {
     this.burn = burn;
     this.gravityMps2 = gravityMps2;
-    rodEast = launch.rod().east();
-    rodNorth = launch.rod().north();
-    rodUp = launch.rod().up();
+    rodEast = conditions.rod().east();
+    rodNorth = conditions.rod().north();
+    rodUp = conditions.rod().up();
     airDensity = launch.air().density().kilogramsPerCubicMetre();
     thinningPerM = launch.air().thinningPerM();
-    windEast = launch.wind().eastMps();
-    windNorth = launch.wind().northMps();
     readingHeightM = launch.wind().readingHeight().metres();
-    calm = launch.wind().isCalm();
-    halfDragArea = launch.airframe().dragAreaM2() / 2;
+    halfDragArea = conditions.dragAreaM2() / 2;
+    blow(conditions.climb());
     stretch(0);
+  }
+
+  /** Lets the air move so from now. */
+  void blow(Conditions.Flow flow) {
+    windEast = flow.eastMps();
+    windNorth = flow.northMps();
+    calm = windEast == 0 && windNorth == 0;
   }
 
   /** Takes thrust and mass from one stretch of the burn; the last is the coast. */
@@ -66,10 +71,11 @@ final class Forces {
     kgPerNs = burn.kgPerNs(i);
   }
 
-  /** Opens the canopy: from now its drag alone. */
-  void open(double canopyDragAreaM2) {
+  /** Opens the canopy: from now its drag alone, in the wind of the descent. */
+  void open(Conditions conditions) {
     stretch(burn.stretches());
-    halfDragArea = canopyDragAreaM2 / 2;
+    halfDragArea = conditions.canopyDragAreaM2() / 2;
+    blow(conditions.drift());
   }
 
   void leaveRod() {

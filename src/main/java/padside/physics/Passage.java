@@ -1,6 +1,5 @@
 package padside.physics;
 
-import java.util.Arrays;
 import java.util.Optional;
 
 /**
@@ -12,11 +11,11 @@ final class Passage {
 
   private final double ejectionS;
 
-  /** Times of the delay table, rising, and the state at each once passed. */
+  /** Times of the delay table, and the state at each once passed. */
   private final double[] tableS;
 
   private final double[][] tableStates;
-  private int nextRow;
+  private int rowsLeft;
   private boolean topped;
   private double maxSpeedMps;
   private double apogeeM;
@@ -24,16 +23,19 @@ final class Passage {
   private double[] ejectionState = {};
   private double[] impactState = {};
 
-  Passage(Launch launch, double burnoutS) {
-    ejectionS = launch.delay().map(d -> burnoutS + d.seconds()).orElse(NEVER);
-    tableS = launch.delaysOnSale().stream().mapToDouble(d -> burnoutS + d.seconds()).toArray();
-    Arrays.sort(tableS);
+  Passage(Launch launch, Conditions.Lateness lateness, double burnoutS) {
+    ejectionS = launch.delay().map(d -> burnoutS + lateness.firesAfterS(d.seconds())).orElse(NEVER);
+    tableS =
+        launch.delaysOnSale().stream()
+            .mapToDouble(d -> burnoutS + lateness.firesAfterS(d.seconds()))
+            .toArray();
     tableStates = new double[tableS.length][];
+    rowsLeft = tableS.length;
   }
 
   /** Whether something asked for is still to come, unless the ground comes first. */
   boolean waits() {
-    return !topped || nextRow < tableS.length || (ejectionS < NEVER && ejectionState.length == 0);
+    return !topped || rowsLeft > 0 || (ejectionS < NEVER && ejectionState.length == 0);
   }
 
   /** Looks through the tried step of a path up to {@code theta}, where it may land. */
@@ -42,9 +44,11 @@ final class Passage {
       lookForMaxSpeed(path, lookForApogee(path, theta));
     }
     double until = path.timeAt(theta);
-    while (nextRow < tableS.length && tableS[nextRow] <= until) {
-      tableStates[nextRow] = path.copyAt(path.pointAt(tableS[nextRow]));
-      nextRow++;
+    for (int row = 0; rowsLeft > 0 && row < tableS.length; row++) {
+      if (tableS[row] <= until && tableStates[row] == null) {
+        tableStates[row] = path.copyAt(path.pointAt(tableS[row]));
+        rowsLeft--;
+      }
     }
     if (ejectionS <= until && ejectionState.length == 0) {
       ejectionState = path.copyAt(path.pointAt(ejectionS));
@@ -77,9 +81,12 @@ final class Passage {
     }
   }
 
-  /** The state of the free flight at a time of the table; empty when the ground came first. */
-  Optional<double[]> markAt(double timeS) {
-    return Optional.ofNullable(tableStates[Arrays.binarySearch(tableS, timeS)]);
+  /**
+   * The state of the free flight when the charge of a delay of the table fires; empty when the
+   * ground came first.
+   */
+  Optional<double[]> fired(int row) {
+    return Optional.ofNullable(tableStates[row]);
   }
 
   /** The state in which the free flight reaches the ground; empty unless it was flown so far. */

@@ -31,18 +31,12 @@ public record Rod(Length guidedLength, Angle tilt, Bearing tiltToward) {
     return new Rod(guidedLength, new Angle(0), new Bearing(0));
   }
 
-  /** East part of the unit vector along the rod. */
-  double east() {
-    return Math.sin(tilt.radians()) * Math.sin(tiltToward.inRadians());
-  }
-
-  /** North part of the unit vector along the rod. */
-  double north() {
-    return Math.sin(tilt.radians()) * Math.cos(tiltToward.inRadians());
-  }
-
-  /** Upward part of the unit vector along the rod. */
-  double up() {
-    return Math.cos(tilt.radians());
+  /** The unit vector along the rod. */
+  Conditions.Lean lean() {
+    double aside = Math.sin(tilt.radians());
+    return new Conditions.Lean(
+        aside * Math.sin(tiltToward.inRadians()),
+        aside * Math.cos(tiltToward.inRadians()),
+        Math.cos(tilt.radians()));
   }
 }

@@ -53,25 +53,21 @@ public record WindProfile(Wind wind, Length readingHeight) {
     return new Speed(meanMps() * Math.pow(ratio, EXPONENT));
   }
 
-  boolean isCalm() {
+  private boolean isCalm() {
     return meanMps() == 0;
   }
 
-  /** Motion of the air towards east at the reading height. */
-  double eastMps() {
-    return -meanMps() * Math.sin(from().inRadians());
+  /** Motion of the air at the reading height. */
+  Conditions.Flow flow() {
+    return Conditions.Flow.from(meanMps(), fromRadians());
   }
 
-  /** Motion of the air towards north at the reading height. */
-  double northMps() {
-    return -meanMps() * Math.cos(from().inRadians());
-  }
-
-  private double meanMps() {
+  double meanMps() {
     return wind.mean().metresPerSecond();
   }
 
-  private Bearing from() {
-    return wind.from().orElse(new Bearing(0));
+  /** Where it comes from, clockwise from north. */
+  double fromRadians() {
+    return wind.from().orElse(new Bearing(0)).inRadians();
   }
 }

@@ -44,7 +44,7 @@ class DescentTest {
   void descent_rate_is_that_of_the_worked_example() {
     CanopyDrag canopy = new CanopyDrag(0.75, 0.164, CanopyDrag.ReferenceArea.FLAT_CANOPY);
     Launch launch = launch(0.550, 1.2, canopy, 0);
-    FlightPath path = new FlightPath(launch, 9.8);
+    FlightPath path = FlightPath.planned(launch, 9.8);
     path.fly();
     assertThat(path.terminalMps()).isCloseTo(8.546, within(0.001));
   }

@@ -119,8 +119,9 @@ class PropertiesTest {
           double burnoutS = launch.stages().get(0).motor().curve().burnTime().seconds();
           TrackPoint burnout = Flight.track(launch, new TimeSpan(burnoutS)).get(1);
           Prediction.Landing landing = Flight.predict(launch).landing();
-          double east = launch.wind().eastMps();
-          double north = launch.wind().northMps();
+          Conditions.Flow drift = launch.wind().flow();
+          double east = drift.eastMps();
+          double north = drift.northMps();
           double downwind = burnout.east().metres() * east + burnout.north().metres() * north;
           double across = landing.east().metres() * north - landing.north().metres() * east;
           assertThat(downwind).isLessThanOrEqualTo(0);

@@ -59,7 +59,7 @@ class TextbookRocketTest {
       double liftoffKg, double kKgpm, double acrossM, double upM) {
     Rod rod = new Rod(new Length(1), Angle.ofDegrees(30), new Bearing(90));
     Launch launch = launch(liftoffKg, kKgpm, rod);
-    FlightPath path = new FlightPath(launch, BOOK_GRAVITY_MPS2);
+    FlightPath path = FlightPath.planned(launch, BOOK_GRAVITY_MPS2);
     Tracker tracker = new Tracker(1.2);
     path.trackWith(tracker);
     path.fly();

@@ -40,8 +40,8 @@ class WindProfileTest {
   @Test
   void wind_from_south_west_blows_towards_north_east() {
     WindProfile profile = WindProfile.of(wind(4, Optional.of(new Bearing(225))));
-    assertThat(profile.eastMps()).isCloseTo(4 * Math.sqrt(0.5), within(1e-12));
-    assertThat(profile.northMps()).isCloseTo(4 * Math.sqrt(0.5), within(1e-12));
+    assertThat(profile.flow().eastMps()).isCloseTo(4 * Math.sqrt(0.5), within(1e-12));
+    assertThat(profile.flow().northMps()).isCloseTo(4 * Math.sqrt(0.5), within(1e-12));
   }
 
   @Test
