@@ -1,5 +1,6 @@
 package padside.physics;
 
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -9,6 +10,7 @@ import java.util.List;
  */
 final class Burn {
   private final int stretches;
+  private final int[] stage;
   private final double[] startS;
   private final double[] thrustN;
   private final double[] slopeNps;
@@ -17,11 +19,29 @@ final class Burn {
 
   private Burn(int stretches) {
     this.stretches = stretches;
+    stage = new int[stretches];
     startS = new double[stretches + 1];
     thrustN = new double[stretches + 1];
     slopeNps = new double[stretches + 1];
     massKg = new double[stretches + 1];
     kgPerNs = new double[stretches + 1];
+  }
+
+  /** Another burn of the same length and masses. */
+  private Burn(Burn like, double[] strength) {
+    stretches = like.stretches;
+    stage = like.stage;
+    startS = like.startS;
+    massKg = like.massKg;
+    thrustN = like.thrustN.clone();
+    slopeNps = like.slopeNps.clone();
+    kgPerNs = like.kgPerNs.clone();
+    for (int i = 0; i < stretches; i++) {
+      double factor = strength[stage[i]];
+      thrustN[i] *= factor;
+      slopeNps[i] *= factor;
+      kgPerNs[i] /= factor;
+    }
   }
 
   /** The burn of a launch's motors, starting from its lift-off mass. */
@@ -30,25 +50,35 @@ final class Burn {
     Burn burn = new Burn(stretches);
     burn.massKg[0] = launch.liftoffMass().kilograms();
     int next = 0;
-    for (Stage stage : launch.stages()) {
-      next = burn.append(next, stage);
-      if (next < stretches) {
-        burn.massKg[next] -= stage.shedKg();
+    for (int number = 0; number < launch.stages().size(); number++) {
+      Stage stage = launch.stages().get(number);
+      int end = next + stretches(stage);
+      Arrays.fill(burn.stage, next, end, number);
+      burn.append(next, end, stage);
+      if (end < stretches) {
+        burn.massKg[end] -= stage.shedKg();
       }
+      next = end;
     }
     return burn;
+  }
+
+  /**
+   * The same burn with the thrust of each stage multiplied, a factor a stage; burn time and
+   * propellant stay.
+   */
+  Burn strengthened(double[] strength) {
+    return new Burn(this, strength);
   }
 
   private static int stretches(Stage stage) {
     return stage.motor().curve().points().size() - 1;
   }
 
-  /** Fills in a stage from stretch {@code first}; answers the stretch after its last. */
-  private int append(int first, Stage stage) {
+  private void append(int first, int end, Stage stage) {
     List<ThrustCurve.Point> points = stage.motor().curve().points();
     double litS = startS[first];
     double perNs = stage.propellantKg() / stage.impulse().newtonSeconds();
-    int end = first + stretches(stage);
     for (int i = first; i < end; i++) {
       ThrustCurve.Point a = points.get(i - first);
       ThrustCurve.Point b = points.get(i - first + 1);
@@ -61,7 +91,6 @@ final class Burn {
       kgPerNs[i] = perNs;
       massKg[i + 1] = massKg[i] - perNs * span * (from + to) / 2;
     }
-    return end;
   }
 
   int stretches() {

@@ -18,6 +18,8 @@ final class Passage {
   private int rowsLeft;
   private boolean topped;
   private double maxSpeedMps;
+  private double apogeeEastM;
+  private double apogeeNorthM;
   private double apogeeM;
   private double apogeeS;
   private double[] ejectionState = {};
@@ -65,6 +67,8 @@ final class Passage {
     }
     double top = path.crossing(5, 0);
     topped = true;
+    apogeeEastM = path.within(top, 0);
+    apogeeNorthM = path.within(top, 1);
     apogeeM = path.within(top, 2);
     apogeeS = path.timeAt(top);
     return top;
@@ -111,6 +115,14 @@ final class Passage {
   /** Largest speed over the ground up to apogee. */
   double maxSpeedMps() {
     return maxSpeedMps;
+  }
+
+  double apogeeEastM() {
+    return apogeeEastM;
+  }
+
+  double apogeeNorthM() {
+    return apogeeNorthM;
   }
 
   double apogeeM() {

@@ -59,4 +59,10 @@ final class Rockets {
         Optional.of(CanopyDrag.parachute(Length.ofInches(12), 0.75)),
         List.of(new TimeSpan(0), new TimeSpan(3), new TimeSpan(5), new TimeSpan(7)));
   }
+
+  /** Sizes of the kind a flier may expect; common practice, no source. */
+  static Scatter scatter() {
+    return new Scatter(
+        0.05, 0.1, 0.1, 0.1, new TimeSpan(0.75), 0.1, Angle.ofDegrees(10), 2, Angle.ofDegrees(1));
+  }
 }
