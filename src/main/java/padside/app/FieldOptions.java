@@ -7,6 +7,7 @@ import padside.fact.Facts;
 import padside.fact.RecordId;
 import padside.flight.Field;
 import padside.site.FieldShape;
+import padside.units.Bearing;
 import padside.units.Length;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
@@ -28,6 +29,14 @@ final class FieldOptions {
       converter = EdgeConverter.class,
       description = "field edge along a bearing, such as NE:280ft; repeat for more")
   private List<Field.Edge> edges = new ArrayList<>();
+
+  @Option(
+      names = "--hazard",
+      paramLabel = "BEARING:DISTANCE:RADIUS",
+      converter = HazardConverter.class,
+      description =
+          "something round inside to keep clear of, such as E:160ft:50ft; repeat for more")
+  private List<Field.Hazard> hazards = new ArrayList<>();
 
   @Option(
       names = "--field-radius",
@@ -66,6 +75,7 @@ final class FieldOptions {
     return new Field(
         id,
         outline
+            .with(Field.HAZARDS, List.copyOf(hazards))
             .with(Field.NAME, "this field")
             .with(Field.ELEVATION, elevation)
             .with(Field.LATITUDE, Optional.ofNullable(latitude))
@@ -81,16 +91,39 @@ final class FieldOptions {
   static final class EdgeConverter implements ITypeConverter<Field.Edge> {
     @Override
     public Field.Edge convert(String text) {
-      int colon = text.indexOf(':');
-      if (colon < 0) {
-        throw new TypeConversionException(
-            "\"" + text + "\" is not a bearing and a distance; type it like NE:280ft.");
-      }
-      return new Field.Edge(
-          new Written.OfBearing().convert(text.substring(0, colon)),
-          new Written.OfDistance().convert(text.substring(colon + 1)),
-          "",
-          "");
+      List<String> parts = parts(text, 2, "a bearing and a distance; type it like NE:280ft.");
+      return new Field.Edge(bearing(parts.get(0)), length(parts.get(1)), "", "");
     }
+  }
+
+  /** Reads {@code E:160ft:50ft}. */
+  static final class HazardConverter implements ITypeConverter<Field.Hazard> {
+    @Override
+    public Field.Hazard convert(String text) {
+      List<String> parts =
+          parts(text, 3, "a bearing, a distance and a radius; type it like E:160ft:50ft.");
+      Length radius = length(parts.get(2));
+      if (radius.metres() <= 0) {
+        throw new TypeConversionException(
+            "\"" + text + "\" has no radius; give what is to be kept clear of, like E:160ft:50ft.");
+      }
+      return new Field.Hazard(bearing(parts.get(0)), length(parts.get(1)), radius, "");
+    }
+  }
+
+  private static List<String> parts(String text, int count, String wanted) {
+    List<String> parts = List.of(text.split(":", -1));
+    if (parts.size() != count) {
+      throw new TypeConversionException("\"" + text + "\" is not " + wanted);
+    }
+    return parts;
+  }
+
+  private static Bearing bearing(String text) {
+    return new Written.OfBearing().convert(text);
+  }
+
+  private static Length length(String text) {
+    return new Written.OfDistance().convert(text);
   }
 }

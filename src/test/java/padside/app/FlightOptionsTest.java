@@ -14,6 +14,8 @@ import padside.flight.MotorStack;
 import padside.flight.Rocket;
 import padside.flight.Weather;
 import padside.preflight.Card;
+import padside.units.Bearing;
+import padside.units.Length;
 import picocli.CommandLine;
 
 /** What is typed as options becomes the card that is checked. */
@@ -49,6 +51,17 @@ class FlightOptionsTest {
     assertThat(card.field().orElseThrow().facts().get(Field.LONGITUDE)).contains(-9.3);
   }
 
+  /** The international foot is 0.3048 m exactly. */
+  @Test
+  void hazards_lie_along_a_bearing_with_a_distance_and_a_radius() throws Fault {
+    Card card = card("--hazard", "E:160ft:50ft", "--hazard=225:40m:5m", "--field-radius=100m");
+
+    assertThat(card.field().orElseThrow().hazards())
+        .containsExactly(
+            new Field.Hazard(new Bearing(90), new Length(160 * 0.3048), new Length(15.24), ""),
+            new Field.Hazard(new Bearing(225), new Length(40), new Length(5), ""));
+  }
+
   @Test
   void humidity_is_told_in_percent() throws Fault {
     assertThat(card("--humidity", "65%").weather().flatMap(Weather::humidity)).contains(0.65);
@@ -65,6 +78,9 @@ class FlightOptionsTest {
         "--booster-mass=0g|--booster-mass is zero",
         "--booster-mass=5g --mass=5g|not less than --mass",
         "--humidity=165%|more than 100%",
+        "--hazard=E:160ft|a bearing, a distance and a radius",
+        "--hazard=E:160ft:0ft|has no radius",
+        "--hazard=E:160ft:50|has no unit",
       })
   void what_does_not_fit_together_is_told_in_a_sentence(String options, String told) {
     assertThatThrownBy(() -> card(options.split(" ")))
