@@ -2,6 +2,7 @@ package padside.app;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.Optional;
 import padside.fact.Fault;
 import padside.units.PrintableText;
 import picocli.CommandLine;
@@ -9,6 +10,9 @@ import picocli.CommandLine.TypeConversionException;
 
 /** One run of the command line: what was typed, put to its command; how it ended, in a sentence. */
 final class CommandRun {
+  /** A mistake of the program's own, or that it has no terminal. */
+  private Optional<RuntimeException> bug = Optional.empty();
+
   private CommandRun() {}
 
   /** Runs the command line; returns the exit status. */
@@ -19,6 +23,10 @@ final class CommandRun {
   }
 
   static int of(PrintWriter out, PrintWriter err, String... arguments) {
+    return new CommandRun().run(out, err, arguments);
+  }
+
+  private int run(PrintWriter out, PrintWriter err, String... arguments) {
     CommandLine line = new CommandLine(new RootCommand());
     line.setOut(out);
     line.setErr(err);
@@ -27,10 +35,14 @@ final class CommandRun {
     line.setExecutionExceptionHandler((failure, command, parsed) -> told(failure, command));
     line.setParameterExceptionHandler(
         (refused, typed) -> refused(refused.getMessage(), refused.getCommandLine()));
-    return line.execute(arguments);
+    int status = line.execute(arguments);
+    if (bug.isPresent()) {
+      throw bug.get(); // picocli would print where it came from
+    }
+    return status;
   }
 
-  private static int told(Exception failure, CommandLine command) throws Exception {
+  private int told(Exception failure, CommandLine command) {
     if (failure instanceof Fault fault) {
       fault
           .sentence()
@@ -42,7 +54,9 @@ final class CommandRun {
     if (failure instanceof TypeConversionException unreadable) {
       return refused(unreadable.getMessage(), command);
     }
-    throw failure;
+    bug =
+        Optional.of(failure instanceof RuntimeException e ? e : new IllegalStateException(failure));
+    return Exit.BUG;
   }
 
   private static int refused(String sentence, CommandLine command) {

@@ -137,21 +137,27 @@ final class FlightsCommand implements Callable<Integer> {
     }
     Settings settings = SettingsFile.read(Folders.of(System.getenv()).settings()).settings();
     OutcomeTable outcomes = Shipped.outcomes();
+    int longest = flights.stream().mapToInt(each -> motor(each).length()).max().orElse(0);
+    String form = "%-10s  %-18s %-" + Math.max(7, longest) + "s %-9s %-9s %8s  %s";
     List<String> lines = new ArrayList<>();
     for (Flight flight : flights) {
       lines.add(
           String.format(
               Locale.ROOT,
-              "%-10s  %-18s %-7s %-9s %-9s %8s  %s",
+              form,
               date(flight, book).orElse("no day"),
               rocketName(flight, book),
-              flight.motor().orElse("-"),
+              motor(flight),
               flight.status().words(),
               flight.verdict().map(Ruling.Verdict::word).orElse("-"),
               flight.altitude().map(Notations.altitude(settings.units())::show).orElse("-"),
               outcomes.told(flight.facts())));
     }
     return lines;
+  }
+
+  private static String motor(Flight flight) {
+    return flight.motor().orElse("-");
   }
 
   private static Optional<String> date(Flight flight, Logbook book) {
