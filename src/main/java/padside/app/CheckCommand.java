@@ -1,6 +1,7 @@
 package padside.app;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -12,6 +13,7 @@ import padside.flight.FlightLog;
 import padside.flight.Kind;
 import padside.flight.Logbook;
 import padside.flight.Ruling;
+import padside.preflight.Advice;
 import padside.preflight.Answer;
 import padside.preflight.Card;
 import padside.preflight.Preflight;
@@ -60,7 +62,8 @@ final class CheckCommand implements Callable<Integer> {
     Card checked = card == null ? options.card() : cardInLog();
     Answer answer = new Preflight(settings).answer(checked);
     output.print(
-        json(answer), () -> AnswerText.whole(checked, answer, Output.WIDTH, settings.units()));
+        json(checked, answer),
+        () -> AnswerText.whole(checked, answer, Output.WIDTH, settings.units()));
     return switch (answer.ruling().verdict()) {
       case GO, MARGINAL -> Exit.DONE;
       case NO_GO -> Exit.NO_GO;
@@ -102,15 +105,35 @@ final class CheckCommand implements Callable<Integer> {
     }
   }
 
-  private static Map<String, Object> json(Answer answer) {
+  private static Map<String, Object> json(Card card, Answer answer) {
     Map<String, Object> json =
-        answer.outlook().map(PredictionJson::of).orElseGet(LinkedHashMap::new);
+        answer
+            .outlook()
+            .map(outlook -> PredictionJson.of(card, outlook))
+            .orElseGet(LinkedHashMap::new);
     Ruling ruling = answer.ruling();
     json.put("verdict", ruling.verdict().word());
     json.put("reason", ruling.reason());
     json.put("limit_mps", ruling.limit().map(limit -> limit.metresPerSecond()).orElse(null));
     json.put("limits", ruling.limits().stream().map(CheckCommand::json).toList());
     json.put("findings", ruling.findings().stream().map(CheckCommand::json).toList());
+    json.put(
+        "advice",
+        answer.advice().map(Advice::helps).orElse(List.of()).stream()
+            .map(CheckCommand::json)
+            .toList());
+    json.put("advice_remark", answer.advice().flatMap(Advice::remark).orElse(null));
+    return json;
+  }
+
+  private static Map<String, Object> json(Advice.Help help) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("change", help.change());
+    json.put("verdict", help.verdict().word());
+    json.put("limit_mps", help.limit().map(limit -> limit.metresPerSecond()).orElse(null));
+    json.put("binds", help.binds());
+    json.put("apogee_m", help.apogee().map(apogee -> apogee.metres()).orElse(null));
+    json.put("delay_error_s", help.delayError().map(error -> error.seconds()).orElse(null));
     return json;
   }
 

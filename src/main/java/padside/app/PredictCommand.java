@@ -53,7 +53,8 @@ final class PredictCommand implements Callable<Integer> {
     Outlook flight = forecast.outlook().get();
     UnitSystem system = options.settings(root::tell).units();
     output.print(
-        PredictionJson.of(flight), () -> AnswerText.flight(card, flight, Output.WIDTH, system));
+        PredictionJson.of(card, flight),
+        () -> AnswerText.flight(card, flight, Output.WIDTH, system));
     return Exit.DONE;
   }
 }

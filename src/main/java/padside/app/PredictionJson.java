@@ -3,13 +3,15 @@ package padside.app;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import padside.flight.MotorStack;
+import padside.preflight.Card;
 import padside.preflight.Outlook;
 
 /** A predicted flight as the JSON object of {@code predict --json}: SI, units in the names. */
 final class PredictionJson {
   private PredictionJson() {}
 
-  static Map<String, Object> of(Outlook flight) {
+  static Map<String, Object> of(Card card, Outlook flight) {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("liftoff_mass_kg", flight.liftoffMass().kilograms());
     json.put("total_impulse_ns", flight.totalImpulse().newtonSeconds());
@@ -27,6 +29,12 @@ final class PredictionJson {
         "descent_rate_mps", flight.descentRate().map(rate -> rate.metresPerSecond()).orElse(null));
     json.put("flight_time_s", flight.flightTime().seconds());
     json.put("landing", landing(flight));
+    json.put("density_altitude_m", flight.densityAltitude().metres());
+    card.motors()
+        .filter(stack -> stack.motors().size() > 1)
+        .ifPresent(stack -> json.put("stages", stages(stack)));
+    json.put("spread", flight.spread().map(SpreadJson::of).orElse(null));
+    json.put("sun", flight.sun().map(PredictionJson::sun).orElse(null));
     return json;
   }
 
@@ -39,6 +47,7 @@ final class PredictionJson {
               row.put("error_s", fit.error().seconds());
               row.put("altitude_m", fit.altitude().metres());
               row.put("speed_mps", fit.speed().metresPerSecond());
+              row.put("safe_share", fit.safeShare().orElse(null));
               return row;
             })
         .toList();
@@ -60,6 +69,30 @@ final class PredictionJson {
     json.put("north_m", distance * Math.cos(bearing));
     json.put("distance_m", distance);
     json.put("bearing_deg", flight.landingBearing().degrees());
+    return json;
+  }
+
+  /** From the ground up. */
+  private static List<Map<String, Object>> stages(MotorStack stack) {
+    return stack.stages().stream()
+        .map(
+            stage -> {
+              Map<String, Object> row = new LinkedHashMap<>();
+              row.put("motor", stage.motor().designation());
+              row.put("count", stage.count());
+              return row;
+            })
+        .toList();
+  }
+
+  private static Map<String, Object> sun(Outlook.InSun sun) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("azimuth_deg", sun.azimuth().degrees());
+    json.put("elevation_deg", Math.toDegrees(sun.elevation().radians()));
+    json.put("stand_deg", sun.stand().degrees());
+    json.put("stand_off_m", sun.standOff().metres());
+    json.put("clearance_deg", Math.toDegrees(sun.clearance().radians()));
+    json.put("apogee_clearance_deg", Math.toDegrees(sun.apogeeClearance().radians()));
     return json;
   }
 }

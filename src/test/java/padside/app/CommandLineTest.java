@@ -1,6 +1,7 @@
 package padside.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.jr.ob.JSON;
@@ -23,6 +24,7 @@ import padside.fact.Fault;
 import padside.flight.Kind;
 import padside.preflight.Settings;
 import padside.store.LogFolder;
+import padside.terminal.NoTerminalException;
 import padside.units.Speed;
 import padside.units.UnitSystem;
 import picocli.CommandLine;
@@ -86,12 +88,15 @@ class CommandLineTest {
             "ejection",
             "descent_rate_mps",
             "flight_time_s",
-            "landing");
+            "landing",
+            "density_altitude_m",
+            "spread",
+            "sun");
     assertThat(object(json, "ejection").keySet()).hasToString("[time_s, altitude_m, speed_mps]");
     assertThat(object(json, "landing").keySet())
         .hasToString("[east_m, north_m, distance_m, bearing_deg]");
     Map<?, ?> delay = (Map<?, ?>) ((List<?>) json.get("delays")).get(0);
-    assertThat(delay.keySet()).hasToString("[delay_s, error_s, altitude_m, speed_mps]");
+    assertThat(delay.keySet()).hasToString("[delay_s, error_s, altitude_m, speed_mps, safe_share]");
     assertThat(number(json, "liftoff_mass_kg")).isCloseTo(0.036 + 0.0163, within(1e-12));
   }
 
@@ -248,6 +253,25 @@ class CommandLineTest {
     try (LogFolder log = LogFolder.open(folder, new ThisMachine())) {
       assertThat(log.list(Kind.ROCKET)).isEmpty();
     }
+  }
+
+  /**
+   * Where no launcher has told what terminal there is, as in this test, screens cannot be shown.
+   */
+  @Test
+  void what_no_command_answers_is_told_where_the_program_starts_without_a_trace() {
+    StringWriter told = new StringWriter();
+
+    assertThatThrownBy(
+            () ->
+                CommandRun.of(
+                    new PrintWriter(told),
+                    new PrintWriter(told),
+                    "--log",
+                    folder.resolve("none").toString()))
+        .isInstanceOf(NoTerminalException.class)
+        .hasMessageContaining("start bin/padside in a terminal window");
+    assertThat(told.toString()).isEmpty();
   }
 
   @Test
