@@ -80,6 +80,7 @@ final class DemoForms {
   private void fleet() {
     word(Kind.ROCKET, "rocket", Rocket.NAME, TEXT);
     word(Kind.ROCKET, "mass", Rocket.MASS, mass(UNITS));
+    word(Kind.ROCKET, "booster_mass", Rocket.BOOSTER_MASS, mass(UNITS));
     word(Kind.ROCKET, "diameter", Rocket.DIAMETER, bodyLength(UNITS));
     word(Kind.ROCKET, "drag_coefficient", Rocket.DRAG_COEFFICIENT, number());
     word(Kind.ROCKET, "mount", Rocket.MOUNT, bodyLength(UNITS));
@@ -140,6 +141,7 @@ final class DemoForms {
     word(Kind.FLIGHT, "flier", Flight.FLIER, TEXT);
     chosen(Kind.FLIGHT, "motor", Flight.MOTOR);
     refers(Kind.FLIGHT, "lot", Flight.LOT, Kind.LOT);
+    refers(Kind.FLIGHT, "booster_lot", Flight.BOOSTER_LOT, Kind.LOT);
     refers(Kind.FLIGHT, "device", Flight.DEVICE, Kind.DEVICE);
     refers(Kind.FLIGHT, "altimeter", Flight.ALTIMETER, Kind.ALTIMETER);
     word(Kind.FLIGHT, "mass", Flight.MASS, mass(UNITS));

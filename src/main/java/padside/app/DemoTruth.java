@@ -28,15 +28,9 @@ record DemoTruth(
 
   /** The flight as it went by the flight model. */
   Outlook flown(Card card) {
-    MotorStack motors = card.motors().orElseThrow();
     Card truly =
         card.withRocket(rocket(card.rocket().orElseThrow()))
-            .withMotors(
-                new MotorStack(
-                    motors.stages().stream()
-                        .map(stage -> new MotorStack.Stage(stage.count(), motor(stage.motor())))
-                        .toList()),
-                card.lotRecord())
+            .withMotors(motors(card.motors().orElseThrow()), card.lotRecord())
             .withDevice(device(card.device().orElseThrow()));
     return Forecasts.of(truly).outlook().orElseThrow();
   }
@@ -52,6 +46,17 @@ record DemoTruth(
     return new Rocket(known.id(), known.facts().with(Rocket.DRAG_COEFFICIENT, dragCoefficient));
   }
 
+  /** All motors of a flight stray alike; the delay is the topmost stage's. */
+  private MotorStack motors(MotorStack known) {
+    MotorChoice top = known.top().motor();
+    String delay = delayS(top).map(String::valueOf).orElse(MotorType.PLUGGED);
+    return new MotorStack(
+            known.stages().stream()
+                .map(stage -> new MotorStack.Stage(stage.count(), motor(stage.motor())))
+                .toList())
+        .withTop(new MotorChoice(motor(top).type(), delay));
+  }
+
   private MotorChoice motor(MotorChoice known) {
     MotorType type = known.type();
     Optional<Impulse> impulse =
@@ -64,7 +69,7 @@ record DemoTruth(
         new MotorType(
             type.id(),
             type.facts().with(MotorType.TOTAL_IMPULSE, impulse).with(MotorType.PEAK_THRUST, peak)),
-        delayS(known).map(String::valueOf).orElse(MotorType.PLUGGED));
+        known.delay());
   }
 
   private RecoveryDevice device(RecoveryDevice known) {

@@ -25,6 +25,7 @@ import padside.fact.Fault;
 import padside.fact.RecordId;
 import padside.flight.Action;
 import padside.flight.Day;
+import padside.flight.Field;
 import padside.flight.Fix;
 import padside.flight.Flight;
 import padside.flight.FlightLog;
@@ -32,6 +33,7 @@ import padside.flight.Kind;
 import padside.flight.Logbook;
 import padside.flight.Lot;
 import padside.flight.MemoryFlightLog;
+import padside.flight.MotorStack;
 import padside.flight.OutcomeTable;
 import padside.flight.Ruling;
 import padside.flight.Weather;
@@ -120,23 +122,63 @@ class DemoSeasonTest {
 
   @Test
   void every_motor_is_in_the_table_and_was_left_in_its_lot() {
-    Map<RecordId, Integer> left = new HashMap<>();
+    Map<RecordId, Integer> fired = new HashMap<>();
     for (Action action : LOG.actions()) {
       for (Action.Change change : action.changes()) {
         if (change.kind() == Kind.FLIGHT
             && change.facts().get(Flight.STATUS).equals(Optional.of(Flight.Status.FLOWN))) {
           Flight flight = book.flight(change.record().orElseThrow()).orElseThrow();
-          Lot lot = flight.lot().flatMap(book::lot).orElseThrow();
-          assertThat(flight.motor()).contains(lot.motor());
-          assertThat(left.merge(lot.id(), 1, Integer::sum))
-              .as(lot.code())
-              .isLessThanOrEqualTo(lot.facts().get(Lot.BOUGHT).orElseThrow());
+          MotorStack motors =
+              book.motors().chooseAll(flight.motor().orElseThrow()).value().orElseThrow();
+          assertThat(flight.lot()).hasValueSatisfying(lot -> isOf(lot, motors.top()));
+          assertThat(flight.boosterLot().isPresent()).isEqualTo(motors.isStaged());
+          flight.boosterLot().ifPresent(lot -> isOf(lot, motors.booster().orElseThrow()));
+          flight.fired().forEach((lot, count) -> fired.merge(lot, count, Integer::sum));
         }
       }
     }
+    assertThat(fired)
+        .allSatisfy((lot, count) -> assertThat(count).isLessThanOrEqualTo(bought(lot)));
     assertThat(book.lots())
         .allMatch(lot -> book.left(lot).orElseThrow() >= 0)
         .allMatch(lot -> book.motors().choose(lot.motor()).value().isPresent());
+  }
+
+  private static void isOf(RecordId lot, MotorStack.Stage stage) {
+    assertThat(book.lot(lot).orElseThrow().motor()).isEqualTo(stage.motor().designation());
+  }
+
+  private static int bought(RecordId lot) {
+    return book.lot(lot).orElseThrow().facts().get(Lot.BOUGHT).orElseThrow();
+  }
+
+  @Test
+  void a_cluster_and_a_stack_were_flown_as_well() {
+    List<MotorStack> several =
+        with(Flight.Status.FLOWN).stream()
+            .map(flight -> book.motors().chooseAll(flight.motor().orElseThrow()).value())
+            .flatMap(Optional::stream)
+            .filter(MotorStack::isComplex)
+            .toList();
+
+    assertThat(several).anyMatch(MotorStack::isStaged);
+    assertThat(several).anyMatch(stack -> stack.top().count() == 3);
+  }
+
+  @Test
+  void every_field_has_its_place_named_edges_and_something_beyond_them() {
+    assertThat(book.fields())
+        .hasSize(3)
+        .allSatisfy(
+            field -> {
+              assertThat(field.facts().get(Field.LATITUDE)).isPresent();
+              assertThat(field.facts().get(Field.LONGITUDE)).isPresent();
+              assertThat(field.edges())
+                  .hasSizeGreaterThan(3)
+                  .allMatch(edge -> !edge.name().isEmpty());
+              assertThat(field.edges()).anyMatch(edge -> !edge.beyond().isEmpty());
+            });
+    assertThat(book.fields()).anyMatch(field -> !field.hazards().isEmpty());
   }
 
   @Test
