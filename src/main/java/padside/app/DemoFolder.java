@@ -36,7 +36,7 @@ final class DemoFolder {
     Path unfinished = whole.resolveSibling(whole.getFileName() + ".unfinished");
     try {
       clear(unfinished);
-      try (LogFolder log = LogFolder.open(unfinished, new ThisMachine())) {
+      try (LogFolder log = LogFolder.openToFill(unfinished, new ThisMachine())) {
         DemoSeason.write(log);
       }
       Files.move(unfinished, whole, StandardCopyOption.ATOMIC_MOVE);

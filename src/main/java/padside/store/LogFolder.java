@@ -32,12 +32,13 @@ public final class LogFolder implements FlightLog {
   private Optional<Opening.Opened> open = Optional.empty();
   private boolean headerKept;
 
-  private LogFolder(Path folder, Machine machine, Medium medium, LogLock lock) {
+  private LogFolder(
+      Path folder, Machine machine, Medium medium, LogLock lock, OwnJournal.Forced forced) {
     this.folder = folder;
     this.medium = medium;
     this.lock = lock;
     this.lines = new RunLines(machine);
-    this.journal = new OwnJournal(folder.resolve(Opening.JOURNALS), medium, lines.run());
+    this.journal = new OwnJournal(folder.resolve(Opening.JOURNALS), medium, lines.run(), forced);
   }
 
   /**
@@ -50,7 +51,20 @@ public final class LogFolder implements FlightLog {
     return open(folder, machine, new Medium());
   }
 
+  /**
+   * As {@link #open} for a log that is worth nothing until it is whole, such as one written aside
+   * and then renamed: what is saved is on the medium once the log is closed, and not before.
+   */
+  public static LogFolder openToFill(Path folder, Machine machine) throws Fault {
+    return open(folder, machine, new Medium(), OwnJournal.Forced.AT_THE_END);
+  }
+
   static LogFolder open(Path folder, Machine machine, Medium medium) throws Fault {
+    return open(folder, machine, medium, OwnJournal.Forced.AT_ONCE);
+  }
+
+  static LogFolder open(Path folder, Machine machine, Medium medium, OwnJournal.Forced forced)
+      throws Fault {
     LogLock lock;
     try {
       medium.folder(folder);
@@ -63,7 +77,7 @@ public final class LogFolder implements FlightLog {
           "Make it writable, or name another folder.",
           e);
     }
-    LogFolder log = new LogFolder(folder, machine, medium, lock);
+    LogFolder log = new LogFolder(folder, machine, medium, lock, forced);
     try {
       log.database(false);
       return log;
@@ -158,12 +172,16 @@ public final class LogFolder implements FlightLog {
       return end;
     } catch (IOException e) {
       rollback(log);
-      throw new Fault(
-          "log-not-kept",
-          "NOT SAVED: the medium with " + folder + " refused the journal: " + reason(e) + ".",
-          "Free some space or change the medium, then save again; it is still on the screen.",
-          e);
+      throw notKept(e);
     }
+  }
+
+  private Fault notKept(IOException e) {
+    return new Fault(
+        "log-not-kept",
+        "NOT SAVED: the medium with " + folder + " refused the journal: " + reason(e) + ".",
+        "Free some space or change the medium, then save again; it is still on the screen.",
+        e);
   }
 
   private void rollback(Opening.Opened log) {
@@ -237,7 +255,7 @@ public final class LogFolder implements FlightLog {
     try (lock) {
       journal.close();
     } catch (IOException e) {
-      throw unreadable(e);
+      throw notKept(e);
     }
   }
 

@@ -19,22 +19,32 @@ final class OwnJournal implements AutoCloseable {
   /** Where a journal ends after a save. */
   record End(String file, long bytes) {}
 
+  /** When what was appended is forced onto the medium. */
+  enum Forced {
+    /** With every append. */
+    AT_ONCE,
+    /** Once, when the journal is closed. */
+    AT_THE_END
+  }
+
   private final Path folder;
   private final Medium medium;
   private final String run;
+  private final Forced forced;
   private Optional<FileChannel> open = Optional.empty();
   private String name = "";
   private int files;
   private long kept;
 
-  OwnJournal(Path folder, Medium medium, String run) {
+  OwnJournal(Path folder, Medium medium, String run, Forced forced) {
     this.folder = folder;
     this.medium = medium;
     this.run = run;
+    this.forced = forced;
   }
 
   /**
-   * Appends whole lines. When this returns they are on the medium.
+   * Appends whole lines. When this returns they are on the medium, if they are forced at once.
    *
    * @param lines each with its line end
    */
@@ -66,12 +76,18 @@ final class OwnJournal implements AutoCloseable {
     while (bytes.hasRemaining()) {
       at += file.write(bytes, at);
     }
+    if (forced == Forced.AT_ONCE) {
+      force(file, fresh);
+    }
+    kept = at;
+    return new End(name, kept);
+  }
+
+  private void force(FileChannel file, boolean fresh) throws IOException {
     file.force(false);
     if (fresh) {
       medium.forceFolder(folder);
     }
-    kept = at;
-    return new End(name, kept);
   }
 
   private FileChannel fresh() throws IOException {
@@ -100,7 +116,11 @@ final class OwnJournal implements AutoCloseable {
   @Override
   public void close() throws IOException {
     if (open.isPresent()) {
-      open.get().close();
+      try (FileChannel file = open.get()) {
+        if (forced == Forced.AT_THE_END) {
+          force(file, true);
+        }
+      }
     }
     open = Optional.empty();
   }

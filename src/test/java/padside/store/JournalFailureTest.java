@@ -41,6 +41,22 @@ class JournalFailureTest {
     assertRebuilt("before", "during", "after");
   }
 
+  @Test
+  void a_log_that_is_filled_first_is_forced_once_when_it_is_closed() throws Exception {
+    LogFolder log =
+        LogFolder.open(folder, new PretendMachine(1), medium, OwnJournal.Forced.AT_THE_END);
+    medium.fail(Failure.FORCE, 1);
+    save(log, "first");
+    save(log, "second");
+    assertThat(names(log)).as("nothing is forced yet").containsExactly("first", "second");
+
+    assertThatThrownBy(log::close)
+        .isInstanceOfSatisfying(
+            Fault.class, fault -> FaultSentence.holds("log-not-kept", fault, folder));
+    assertThat(journals()).hasSize(1);
+    assertRebuilt("first", "second");
+  }
+
   @ParameterizedTest
   @EnumSource
   void a_failure_that_stays_is_said_and_what_was_refused_is_not_shown(Failure failure)
