@@ -88,6 +88,7 @@ final class ScreensRun implements AutoCloseable {
             settings.settings(),
             book,
             Shipped.outcomes(),
+            console.showsBraille(),
             0);
     List<String> told = new ArrayList<>(settings.told());
     told.addAll(opened.notices());

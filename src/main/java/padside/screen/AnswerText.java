@@ -3,6 +3,7 @@ package padside.screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import padside.preflight.Advice;
 import padside.preflight.Answer;
 import padside.preflight.Card;
 import padside.preflight.Outlook;
@@ -10,11 +11,14 @@ import padside.units.UnitSystem;
 
 /** The check's answer and the flight to expect as plain lines, in the words of the screens. */
 public final class AnswerText {
+  private static final Advice NOT_LOOKED_FOR = new Advice(List.of(), Optional.empty());
+
   private AnswerText() {}
 
   /** The headline on the first line, then everything, with the source of every rule. */
   public static List<String> whole(Card card, Answer answer, int width, UnitSystem units) {
-    LiveCheck check = new LiveCheck(0, Optional.of(card), 1, Optional.of(answer), 1);
+    Answer told = answer.with(answer.advice().orElse(NOT_LOOKED_FOR));
+    LiveCheck check = new LiveCheck(0, Optional.of(card), 1, Optional.of(told), 1);
     List<Line> lines = new ArrayList<>(List.of(Line.plain(answer.headline())));
     for (List<Line> section : CheckText.whole(check, width, units)) {
       lines.add(Line.blank());

@@ -35,8 +35,6 @@ record CardScreen(Form form, Facts finished, Draft draft, LiveCheck check, Phase
 
   private static final Binding KEEP =
       Binding.of("<f2>", "keep card", "keep the card with the check's answer and go back");
-  private static final Binding CHECK =
-      Binding.of("<f3>", "check", "the whole check with its sources");
   private static final Binding LEAVE =
       Binding.of("<esc>", "leave", "go back; what was typed stays as a draft");
 
@@ -79,8 +77,11 @@ record CardScreen(Form form, Facts finished, Draft draft, LiveCheck check, Phase
   }
 
   private Step pressed(Key key, World world) {
-    if (CHECK.has(key)) {
+    if (CheckScreen.CHECK.has(key)) {
       return Step.stay(this).open(CheckScreen.of(check));
+    }
+    if (ChartScreen.CHART.has(key)) {
+      return Step.stay(this).open(ChartScreen.of(check));
     }
     boolean last = form.at() == form.fields().size() - 1;
     if (KEEP.has(key) || (last && key.equals(Key.ENTER))) {
@@ -223,7 +224,7 @@ record CardScreen(Form form, Facts finished, Draft draft, LiveCheck check, Phase
 
   @Override
   public List<Binding> bindings() {
-    List<Binding> bindings = new ArrayList<>(List.of(KEEP, CHECK, LEAVE));
+    List<Binding> bindings = new ArrayList<>(List.of(KEEP, CheckScreen.CHECK, ChartScreen.CHART, LEAVE));
     bindings.addAll(FormKeys.TABLE);
     return bindings;
   }

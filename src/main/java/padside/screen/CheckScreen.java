@@ -2,15 +2,12 @@ package padside.screen;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import padside.flight.MotorStack;
-import padside.flight.Rocket;
-import padside.preflight.Card;
 
 /** The check over the whole width with every source, to be read and scrolled. */
 record CheckScreen(LiveCheck check, int scroll) implements Screen {
   private static final int LEFT = 2;
   private static final int TOP = 2;
+  static final Binding CHECK = Binding.of("<f3>", "check", "the whole check with its sources");
   private static final Binding BACK = Binding.of("<esc><f3>q", "back", "back to the card");
   private static final Binding DOWN = Binding.of("<down>j", "scroll", "one line down");
   private static final Binding UP = Binding.of("<up>k", "", "one line up");
@@ -29,6 +26,9 @@ record CheckScreen(LiveCheck check, int scroll) implements Screen {
     }
     if (BACK.has(pressed.key())) {
       return Step.close();
+    }
+    if (ChartScreen.CHART.has(pressed.key())) {
+      return Step.close().open(ChartScreen.of(check));
     }
     return Binding.find(bindings(), pressed.key())
         .map(binding -> Step.stay(scrolled(binding, world)))
@@ -82,14 +82,11 @@ record CheckScreen(LiveCheck check, int scroll) implements Screen {
 
   @Override
   public String title(World world) {
-    Optional<Card> card = check.asked();
-    String rocket = card.flatMap(Card::rocket).map(Rocket::name).orElse("no rocket");
-    String motor = card.flatMap(Card::motors).map(MotorStack::designation).orElse("no motor");
-    return "Check · " + rocket + " on " + motor;
+    return "Check · " + CheckText.of(check);
   }
 
   @Override
   public List<Binding> bindings() {
-    return List.of(BACK, DOWN, UP, PAGE_DOWN, PAGE_UP, HOME);
+    return List.of(BACK, ChartScreen.CHART, DOWN, UP, PAGE_DOWN, PAGE_UP, HOME);
   }
 }

@@ -4,8 +4,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import padside.flight.MotorStack;
+import padside.flight.Rocket;
 import padside.flight.Ruling;
 import padside.preflight.Answer;
+import padside.preflight.Card;
 import padside.units.Notations;
 import padside.units.Speed;
 import padside.units.UnitNotation;
@@ -66,6 +69,14 @@ final class CheckText {
     return lines;
   }
 
+  /** What is checked, for titles: {@code Grey Heron on C6-5}. */
+  static String of(LiveCheck check) {
+    Optional<Card> card = check.asked();
+    String rocket = card.flatMap(Card::rocket).map(Rocket::name).orElse("no rocket");
+    String motor = card.flatMap(Card::motors).map(MotorStack::designation).orElse("no motor");
+    return rocket + " on " + motor;
+  }
+
   static Style style(Ruling.Verdict verdict) {
     return switch (verdict) {
       case GO -> Style.GO;
@@ -91,6 +102,7 @@ final class CheckText {
             answer -> {
               sections.add(section(() -> against(answer)));
               sections.add(section(() -> limits(answer.ruling())));
+              sections.add(section(() -> help(answer)));
               answer
                   .outlook()
                   .map(outlook -> new OutlookText(check, outlook, width, units).lines())
@@ -211,6 +223,13 @@ final class CheckText {
     return ruling.reason().contains("(" + limit.words() + ")");
   }
 
+  private void help(Answer answer) {
+    if (check.looksForHelp()) {
+      lines.add(new Line("looking for what would help…", Style.LABEL));
+    }
+    answer.advice().ifPresent(advice -> lines.addAll(HelpText.lines(advice, width, units, whole)));
+  }
+
   private void source(String source) {
     boolean unconfirmed = isUnconfirmed(source);
     if (!source.isBlank() && (whole || unconfirmed)) {
@@ -224,10 +243,7 @@ final class CheckText {
   }
 
   private void put(String head, String text, Style style) {
-    List<String> wrapped = Paragraph.lines(text, Math.max(8, width - head.length()));
-    for (int i = 0; i < wrapped.size(); i++) {
-      lines.add(new Line((i == 0 ? head : " ".repeat(head.length())) + wrapped.get(i), style));
-    }
+    Paragraph.hanging(head, text, width).forEach(line -> lines.add(new Line(line, style)));
   }
 
   static String pad(String text, int width) {

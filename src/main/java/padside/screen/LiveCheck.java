@@ -2,6 +2,7 @@ package padside.screen;
 
 import java.util.List;
 import java.util.Optional;
+import padside.flight.Ruling;
 import padside.preflight.Answer;
 import padside.preflight.Card;
 
@@ -32,24 +33,36 @@ record LiveCheck(
     return new Asked(next, List.of(new Effect.Check(new Ticket(screen, next.serial), card)));
   }
 
-  /** Takes the answer to a question of its own; an older one than it has is left out. */
+  /**
+   * Takes the answer to a question of its own; an older one than it has is left out, and the same
+   * one again unless it adds what would help.
+   */
   LiveCheck on(Event event) {
-    boolean own =
-        event instanceof Event.Checked checked
-            && checked.ticket().screen() == screen
-            && checked.ticket().serial() > answered;
-    return own
+    return event instanceof Event.Checked checked && isNews(checked)
         ? new LiveCheck(
-            screen,
-            asked,
-            serial,
-            Optional.of(((Event.Checked) event).answer()),
-            ((Event.Checked) event).ticket().serial())
+            screen, asked, serial, Optional.of(checked.answer()), checked.ticket().serial())
         : this;
+  }
+
+  private boolean isNews(Event.Checked checked) {
+    Ticket ticket = checked.ticket();
+    boolean adds =
+        checked.answer().advice().isPresent() && answer.flatMap(Answer::advice).isEmpty();
+    return ticket.screen() == screen
+        && (ticket.serial() > answered || (ticket.serial() == answered && adds));
   }
 
   /** The answer, if it is the one to what was asked last. */
   Optional<Answer> current() {
     return answer.filter(any -> answered == serial);
+  }
+
+  /** Whether what would help is still being looked for. */
+  boolean looksForHelp() {
+    return current()
+        .filter(given -> given.advice().isEmpty())
+        .map(given -> given.ruling().verdict())
+        .filter(word -> word == Ruling.Verdict.MARGINAL || word == Ruling.Verdict.NO_GO)
+        .isPresent();
   }
 }

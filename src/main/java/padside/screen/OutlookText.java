@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import padside.preflight.Card;
 import padside.preflight.Outlook;
+import padside.preflight.Spread;
+import padside.units.Angle;
 import padside.units.Length;
 import padside.units.Notations;
 import padside.units.TimeSpan;
@@ -13,6 +15,8 @@ import padside.units.UnitSystem;
 /** The flight to expect, as lines of one width: what decides at the pad first. */
 final class OutlookText {
   private static final int LABEL_WIDTH = 15;
+  private static final String SAFELY = " fire safely";
+  private static final int WIDTH_FOR_SENTENCES = 50;
 
   private final Outlook outlook;
   private final Optional<String> chosen;
@@ -53,9 +57,10 @@ final class OutlookText {
   List<Line> lines() {
     lines.add(Line.strong(heading));
     row("Apogee", height(outlook.apogee()) + " after " + seconds(outlook.timeToApogee()));
-    row("Best delay", seconds(outlook.bestDelay()));
-    outlook.delays().forEach(this::delay);
+    delays();
+    outlook.spread().ifPresent(this::spread);
     row("Landing", landing());
+    outlook.sun().ifPresent(sun -> row("Sun", sun(sun)));
     row(
         "Descent",
         outlook
@@ -68,15 +73,75 @@ final class OutlookText {
     outlook.ejection().ifPresent(this::ejection);
     row("Flight time", Math.round(outlook.flightTime().seconds()) + " s");
     row("Fastest", Notations.flightSpeed(units).show(outlook.maxSpeed()));
+    row("Air", "as at " + height(outlook.densityAltitude()) + " in the standard atmosphere");
     row("Motor data", outlook.motorData());
     return lines;
   }
 
-  private void delay(Outlook.DelayFit fit) {
-    boolean own = chosen.equals(Optional.of(fit.delay()));
-    row(
-        (own ? "> " : "  ") + "delay " + fit.delay(),
-        CheckText.pad(early(fit.error()), 12) + Notations.flightSpeed(units).show(fit.airspeed()));
+  /** The share that fires safely takes the place of words where the lines are short. */
+  private void delays() {
+    boolean shares = outlook.delays().stream().anyMatch(fit -> fit.safeShare().isPresent());
+    boolean table = shares && width < WIDTH_FOR_SENTENCES;
+    String best = CheckText.pad("Best delay", LABEL_WIDTH) + seconds(outlook.bestDelay());
+    lines.add(Line.plain(table ? best + CheckText.padLeft(SAFELY, width - best.length()) : best));
+    outlook.delays().forEach(fit -> lines.add(Line.plain(table ? cells(fit) : sentence(fit))));
+  }
+
+  private String sentence(Outlook.DelayFit fit) {
+    String safely = fit.safeShare().map(share -> "  " + share(share) + SAFELY).orElse("");
+    return CheckText.pad(mark(fit) + "delay " + fit.delay(), LABEL_WIDTH)
+        + CheckText.pad(early(fit.error()), 12)
+        + airspeed(fit)
+        + safely;
+  }
+
+  private String cells(Outlook.DelayFit fit) {
+    String text =
+        CheckText.pad(mark(fit) + fit.delay(), 6)
+            + CheckText.pad(early(fit.error()), 12)
+            + CheckText.padLeft(airspeed(fit), 9);
+    return text
+        + CheckText.padLeft(fit.safeShare().map(OutlookText::share).orElse(""), width - text.length());
+  }
+
+  private String mark(Outlook.DelayFit fit) {
+    return chosen.equals(Optional.of(fit.delay())) ? "> " : "  ";
+  }
+
+  private String airspeed(Outlook.DelayFit fit) {
+    return Notations.flightSpeed(units).show(fit.airspeed());
+  }
+
+  /** Rounded down: what should be large must not look larger. */
+  static String share(double share) {
+    return (int) Math.floor(share * 100 + 1e-9) + " in 100";
+  }
+
+  private void spread(Spread spread) {
+    spread.inside().ifPresent(inside -> row("Lands inside", share(inside)));
+    spread.past().forEach(past -> row("  lost", past(past)));
+  }
+
+  /** How many of the landings something takes: {@code 5 to lane NE 280 ft (road)}. */
+  static String past(Spread.Past past) {
+    long of = Math.round(past.share() * 100);
+    return (of == 0 ? "under 1" : of) + " to " + past.words();
+  }
+
+  /** Where the sun stands and where to stand oneself. */
+  static String sun(Outlook.InSun sun) {
+    return Notations.bearing().show(sun.azimuth())
+        + ", "
+        + degrees(sun.elevation())
+        + " up; stand "
+        + sun.stand().compassPoint()
+        + ", "
+        + degrees(sun.clearance())
+        + " clear";
+  }
+
+  private static String degrees(Angle angle) {
+    return Math.round(angle.inDegrees()) + "°";
   }
 
   private void ejection(Outlook.Ejection ejection) {
@@ -88,7 +153,8 @@ final class OutlookText {
             + Notations.flightSpeed(units).show(ejection.airspeed()));
   }
 
-  private String landing() {
+  /** How far and where to it lands. */
+  String landing() {
     String distance = Notations.distance(units).show(outlook.landingDistance());
     if (distance.startsWith("0 ")) {
       return "at the pad";
@@ -103,10 +169,8 @@ final class OutlookText {
   }
 
   private void row(String label, String text) {
-    List<String> wrapped = Paragraph.lines(text, Math.max(8, width - LABEL_WIDTH));
-    for (int i = 0; i < wrapped.size(); i++) {
-      lines.add(Line.plain(CheckText.pad(i == 0 ? label : "", LABEL_WIDTH) + wrapped.get(i)));
-    }
+    Paragraph.hanging(CheckText.pad(label, LABEL_WIDTH), text, width)
+        .forEach(line -> lines.add(Line.plain(line)));
   }
 
   /** Tenths: the delay of a motor is not known better. */

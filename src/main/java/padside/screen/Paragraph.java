@@ -6,6 +6,7 @@ import java.util.List;
 /** Text broken at blanks to fit a width. */
 final class Paragraph {
   private static final int MARGIN = 2;
+  private static final int LEAST_HANGING = 8;
 
   private Paragraph() {}
 
@@ -16,6 +17,15 @@ final class Paragraph {
       canvas.put(MARGIN, at++, line, style);
     }
     return at;
+  }
+
+  /** The text behind a head, its further lines under its beginning. */
+  static List<String> hanging(String head, String text, int width) {
+    List<String> lines = new ArrayList<>();
+    for (String line : lines(text, Math.max(LEAST_HANGING, width - head.length()))) {
+      lines.add((lines.isEmpty() ? head : " ".repeat(head.length())) + line);
+    }
+    return lines;
   }
 
   /** The text in lines of at most {@code width} characters; longer words are cut. */

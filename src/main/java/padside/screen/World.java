@@ -11,19 +11,26 @@ import padside.preflight.Settings;
  *
  * @param now the machine's clock
  * @param log the log as last read
+ * @param braille whether the terminal shows the Unicode braille patterns
  * @param turn counts the keys pressed, so that every screen opened can have a number of its own
  */
 public record World(
-    Instant now, ZoneId zone, Settings settings, Logbook log, OutcomeTable outcomes, long turn) {
+    Instant now,
+    ZoneId zone,
+    Settings settings,
+    Logbook log,
+    OutcomeTable outcomes,
+    boolean braille,
+    long turn) {
   World with(Logbook newer) {
-    return new World(now, zone, settings, newer, outcomes, turn);
+    return new World(now, zone, settings, newer, outcomes, braille, turn);
   }
 
   World at(Instant later) {
-    return new World(later, zone, settings, log, outcomes, turn);
+    return new World(later, zone, settings, log, outcomes, braille, turn);
   }
 
   World next(Instant later) {
-    return new World(later, zone, settings, log, outcomes, turn + 1);
+    return new World(later, zone, settings, log, outcomes, braille, turn + 1);
   }
 }

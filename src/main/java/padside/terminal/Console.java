@@ -96,6 +96,11 @@ public final class Console implements AutoCloseable {
     return size;
   }
 
+  /** Whether it shows the Unicode braille patterns, so that charts can be drawn with them. */
+  public boolean showsBraille() {
+    return Glyphs.of(tty).has('\u28ff');
+  }
+
   /** Shows a frame, writing only what differs from the one before. */
   public void paint(Frame frame) {
     draw(() -> painter.paint(frame, refreshType()));

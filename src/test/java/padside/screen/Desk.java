@@ -40,6 +40,7 @@ final class Desk {
   static final OutcomeTable OUTCOMES = outcomes();
 
   private final MemoryFlightLog log;
+  private final boolean braille;
   private final Deque<Effect> saves = new ArrayDeque<>();
   private final Deque<Effect> checks = new ArrayDeque<>();
   private Function<Card, Answer> checker = card -> unknown();
@@ -51,9 +52,10 @@ final class Desk {
   private boolean quit;
   private int keys;
 
-  private Desk(MemoryFlightLog log, Settings settings) {
+  private Desk(MemoryFlightLog log, Settings settings, boolean braille) {
     this.log = log;
-    this.session = Session.start(new World(now, ZONE, settings, book(log), OUTCOMES, 0));
+    this.braille = braille;
+    this.session = Session.start(new World(now, ZONE, settings, book(log), OUTCOMES, braille, 0));
   }
 
   static Desk over(MemoryFlightLog log) {
@@ -61,7 +63,12 @@ final class Desk {
   }
 
   static Desk over(MemoryFlightLog log, Settings settings) {
-    return new Desk(log, settings);
+    return new Desk(log, settings, true);
+  }
+
+  /** The same desk at a terminal that shows no braille. */
+  Desk withoutBraille() {
+    return new Desk(log, session.world().settings(), false).checking(checker);
   }
 
   /** Answers every check from now on. */
@@ -152,7 +159,7 @@ final class Desk {
   /** The session starts anew over the same log, as after a quit. */
   Desk restart() {
     session =
-        Session.start(new World(now, ZONE, session.world().settings(), book(log), OUTCOMES, 0));
+        Session.start(new World(now, ZONE, session.world().settings(), book(log), OUTCOMES, braille, 0));
     saves.clear();
     checks.clear();
     return this;

@@ -4,13 +4,10 @@ import java.util.List;
 import java.util.Optional;
 import padside.flight.Ruling;
 import padside.flight.Ruling.Verdict;
+import padside.preflight.Advice;
 import padside.preflight.Answer;
 import padside.preflight.Card;
-import padside.preflight.Outlook;
-import padside.units.Bearing;
-import padside.units.Impulse;
 import padside.units.Length;
-import padside.units.Mass;
 import padside.units.Notations;
 import padside.units.Speed;
 import padside.units.TimeSpan;
@@ -42,7 +39,7 @@ final class Fixed {
     return new Answer(
         new Ruling(verdict, Optional.of(LIMIT), REASON, limits(), findings(past)),
         verdict.word() + "  " + now + " · " + REASON,
-        Optional.of(outlook()),
+        Optional.of(FixedFlight.outlook()),
         List.of(
             new Answer.Reminder("Never into cloud.", "read in a copy"),
             new Answer.Reminder("Count down aloud.", "read in a copy")),
@@ -72,41 +69,24 @@ final class Fixed {
             "common practice, no source"));
   }
 
-  private static Outlook outlook() {
-    return new Outlook(
-        Mass.ofOunces(4.2),
-        new Impulse(8.8),
-        7.6,
-        new Speed(18.7),
-        new Speed(92),
-        new Length(68),
-        new TimeSpan(1.86),
-        Length.ofFeet(913),
-        new TimeSpan(6.1),
-        new TimeSpan(4.24),
-        List.of(fit("3", -1.2, 11.7), fit("5", 0.8, 7.6), fit("7", 2.8, 26.9)),
-        Optional.of(
-            new Outlook.Ejection(
-                new TimeSpan(6.9), Length.ofFeet(903), new Speed(7.6), new Speed(7.6))),
-        Optional.of(new Speed(4.3)),
-        new TimeSpan(71),
-        new Bearing(45),
-        true,
-        Length.ofFeet(263),
-        "thrust curve drawn from four numbers; from memory, high confidence, unverified",
-        new Length(0),
-        List.of(),
-        Optional.empty(),
-        Optional.empty());
-  }
-
-  private static Outlook.DelayFit fit(String delay, double error, double speed) {
-    return new Outlook.DelayFit(
-        delay,
-        new TimeSpan(error),
-        Length.ofFeet(880),
-        new Speed(speed),
-        new Speed(speed),
-        Optional.empty());
+  /** A change for the better, and that waiting would be another. */
+  static Advice advice() {
+    return new Advice(
+        List.of(
+            new Advice.Help(
+                "with the 12 in flat",
+                Verdict.GO,
+                Optional.of(Speed.ofMph(14.4)),
+                "rod exit 61 ft/s ÷ 4",
+                Optional.of(Length.ofFeet(915)),
+                Optional.of(new TimeSpan(0.8))),
+            new Advice.Help(
+                "with B6-4",
+                Verdict.MARGINAL,
+                Optional.of(Speed.ofMph(15.2)),
+                "edge NE 280 ft",
+                Optional.of(Length.ofFeet(410)),
+                Optional.of(new TimeSpan(-0.3)))),
+        Optional.of("or wait for less wind"));
   }
 }

@@ -1,0 +1,68 @@
+package padside.screen;
+
+import java.util.ArrayList;
+import java.util.List;
+import padside.preflight.Answer;
+import padside.preflight.Card;
+import padside.preflight.Outlook;
+import padside.preflight.Spread;
+import padside.site.FieldShape;
+import padside.units.Notations;
+import padside.units.UnitSystem;
+
+/** What stands beside a landing chart, as lines of one width, below the verdict. */
+final class ChartNotes {
+  private final LiveCheck check;
+  private final int width;
+  private final UnitSystem units;
+  private final List<Line> lines = new ArrayList<>();
+
+  private ChartNotes(LiveCheck check, int width, UnitSystem units) {
+    this.check = check;
+    this.width = width;
+    this.units = units;
+  }
+
+  /** The most important first. */
+  static List<Line> of(LiveCheck check, int width, UnitSystem units) {
+    ChartNotes notes = new ChartNotes(check, width, units);
+    check.answer().flatMap(Answer::outlook).ifPresent(notes::write);
+    return notes.lines;
+  }
+
+  private void write(Outlook outlook) {
+    if (check.asked().flatMap(Card::field).flatMap(FieldShape::of).isEmpty()) {
+      put("", "no edge of the field is paced", Style.OBJECTION);
+    }
+    outlook.spread().ifPresent(this::share);
+    put("", "drawn for " + wind(), Style.PLAIN);
+    OutlookText words = new OutlookText(check, outlook, width, units);
+    put(LandingChart.NOMINAL + " ", "expected " + words.landing(), Style.PLAIN);
+    outlook
+        .sun()
+        .ifPresent(sun -> put(LandingChart.SUN + " ", OutlookText.sun(sun), Style.PLAIN));
+  }
+
+  private void share(Spread spread) {
+    spread
+        .inside()
+        .ifPresent(inside -> put("", OutlookText.share(inside) + " land inside", Style.STRONG));
+    spread.past().forEach(past -> put("  ", OutlookText.past(past), Style.PLAIN));
+  }
+
+  private String wind() {
+    return check.asked().flatMap(Card::wind).map(Notations.wind(units)::show).orElse("calm");
+  }
+
+  private void put(String head, String text, Style style) {
+    Paragraph.hanging(head, text, width).forEach(line -> lines.add(new Line(line, style)));
+  }
+
+  /** What the dots of a chart mean. */
+  static List<Line> legend(boolean braille) {
+    return List.of(
+        Line.plain(DotGrid.Ink.AREA.sample(braille) + " half land here"),
+        Line.plain(DotGrid.Ink.FAINT.sample(braille) + " 9 in 10 land within"),
+        Line.plain(LandingChart.PAD + "  pad"));
+  }
+}
