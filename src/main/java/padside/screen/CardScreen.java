@@ -224,7 +224,8 @@ record CardScreen(Form form, Facts finished, Draft draft, LiveCheck check, Phase
 
   @Override
   public List<Binding> bindings() {
-    List<Binding> bindings = new ArrayList<>(List.of(KEEP, CheckScreen.CHECK, ChartScreen.CHART, LEAVE));
+    List<Binding> bindings =
+        new ArrayList<>(List.of(KEEP, CheckScreen.CHECK, ChartScreen.CHART, LEAVE));
     bindings.addAll(FormKeys.TABLE);
     return bindings;
   }

@@ -1,6 +1,7 @@
 package padside.screen;
 
 import padside.preflight.Answer;
+import padside.units.UnitSystem;
 
 /**
  * Draws a card: the form at the left and the check at the right, or the check's shortest form above
@@ -33,7 +34,7 @@ final class CardView {
     CheckPane.draw(
         canvas,
         card.check(),
-        world.settings().units(),
+        world,
         new FormPane.Area(divider + 2, 1, columns - divider - 3, rows - 3));
     canvas.put(2, rows - 3, card.state(), Style.LABEL);
     FormPane.draw(canvas, card.form(), new FormPane.Area(0, 2, formWidth, rows - 6));
@@ -48,12 +49,19 @@ final class CardView {
     FormPane.draw(canvas, card.form(), new FormPane.Area(0, top + 1, columns - 1, rows - top - 4));
   }
 
+  /** What would help is worth more than the flight that had better not be. */
   private static String brief(CardScreen card, World world) {
+    UnitSystem units = world.settings().units();
     return card.check()
-        .answer()
-        .flatMap(Answer::outlook)
-        .map(outlook -> new OutlookText(card.check(), outlook, 0, world.settings().units()))
-        .map(OutlookText::brief)
+        .current()
+        .flatMap(Answer::advice)
+        .flatMap(advice -> HelpText.brief(advice, units))
+        .or(
+            () ->
+                card.check()
+                    .answer()
+                    .flatMap(Answer::outlook)
+                    .map(outlook -> new OutlookText(card.check(), outlook, 0, units).brief()))
         .orElse("");
   }
 }

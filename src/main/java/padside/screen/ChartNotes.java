@@ -2,6 +2,7 @@ package padside.screen;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import padside.preflight.Answer;
 import padside.preflight.Card;
 import padside.preflight.Outlook;
@@ -37,10 +38,9 @@ final class ChartNotes {
     outlook.spread().ifPresent(this::share);
     put("", "drawn for " + wind(), Style.PLAIN);
     OutlookText words = new OutlookText(check, outlook, width, units);
-    put(LandingChart.NOMINAL + " ", "expected " + words.landing(), Style.PLAIN);
-    outlook
-        .sun()
-        .ifPresent(sun -> put(LandingChart.SUN + " ", OutlookText.sun(sun), Style.PLAIN));
+    String mark = outlook.bearingKnown() ? LandingChart.NOMINAL + " " : "";
+    put(mark, "expected " + words.landing(), Style.PLAIN);
+    outlook.sun().ifPresent(sun -> put(LandingChart.SUN + " ", OutlookText.sun(sun), Style.PLAIN));
   }
 
   private void share(Spread spread) {
@@ -59,10 +59,19 @@ final class ChartNotes {
   }
 
   /** What the dots of a chart mean. */
-  static List<Line> legend(boolean braille) {
-    return List.of(
-        Line.plain(DotGrid.Ink.AREA.sample(braille) + " half land here"),
-        Line.plain(DotGrid.Ink.FAINT.sample(braille) + " 9 in 10 land within"),
-        Line.plain(LandingChart.PAD + "  pad"));
+  static List<Line> legend(LiveCheck check, boolean braille) {
+    Optional<Outlook> outlook = check.answer().flatMap(Answer::outlook);
+    boolean ring = outlook.filter(flight -> !flight.bearingKnown()).isPresent();
+    boolean spread = !ring && outlook.flatMap(Outlook::spread).isPresent();
+    List<Line> lines = new ArrayList<>();
+    if (spread) {
+      lines.add(Line.plain(DotGrid.Ink.AREA.sample(braille) + " half land here"));
+    }
+    if (spread || ring) {
+      String within = ring ? " lands somewhere on it" : " 9 in 10 land within";
+      lines.add(Line.plain(DotGrid.Ink.FAINT.sample(braille) + within));
+    }
+    lines.add(Line.plain(LandingChart.PAD + "  pad"));
+    return lines;
   }
 }

@@ -20,6 +20,7 @@ record ChartScreen(LiveCheck check, boolean profile) implements Screen {
   private static final Binding TO_HEIGHT = turn("height");
   private static final Binding TO_CHART = turn("chart");
 
+  private static final String NOTHING = "There is no flight to draw.";
   private static final int TALL = 34;
   private static final double CHART_SHARE = 0.6;
 
@@ -51,9 +52,12 @@ record ChartScreen(LiveCheck check, boolean profile) implements Screen {
     Optional<Outlook> outlook = check.answer().flatMap(Answer::outlook);
     if (profile) {
       int top = CheckPane.verdict(canvas, check, new FormPane.Area(0, 1, size.columns(), 3));
-      FormPane.Area area =
-          new FormPane.Area(1, top + 1, size.columns() - 2, size.rows() - top - 2);
-      outlook.ifPresent(flight -> ProfileChart.draw(canvas, area, flight, world));
+      FormPane.Area area = new FormPane.Area(1, top + 1, size.columns() - 2, size.rows() - top - 2);
+      outlook
+          .filter(flight -> !flight.path().isEmpty())
+          .ifPresentOrElse(
+              flight -> ProfileChart.draw(canvas, area, flight, world),
+              () -> canvas.put(area.left() + 1, area.top(), NOTHING, Style.PLAIN));
       return;
     }
     int side = side(size);
@@ -63,7 +67,7 @@ record ChartScreen(LiveCheck check, boolean profile) implements Screen {
     }
     notes(canvas, new FormPane.Area(divider + 2, 1, side, size.rows() - 2), world);
     int rows = size.rows() - 2;
-    boolean both = size.rows() >= TALL && outlook.isPresent();
+    boolean both = size.rows() >= TALL && outlook.filter(f -> !f.path().isEmpty()).isPresent();
     int chart = both ? (int) (rows * CHART_SHARE) : rows;
     LandingChart.draw(canvas, new FormPane.Area(1, 1, divider - 2, chart), check, world);
     if (both) {
@@ -77,10 +81,11 @@ record ChartScreen(LiveCheck check, boolean profile) implements Screen {
   }
 
   private void notes(Canvas canvas, FormPane.Area area, World world) {
-    List<Line> legend = ChartNotes.legend(world.braille());
+    List<Line> legend = ChartNotes.legend(check, world.braille());
     int row = CheckPane.verdict(canvas, check, area);
     int room = area.top() + area.height() - legend.size() - row;
-    List<Line> lines = new ArrayList<>(ChartNotes.of(check, area.width(), world.settings().units()));
+    List<Line> lines =
+        new ArrayList<>(ChartNotes.of(check, area.width(), world.settings().units()));
     if (lines.size() > room) {
       lines.subList(Math.max(0, room - 1), lines.size()).clear();
       lines.add(new Line("… more: F3", Style.LABEL));

@@ -2,7 +2,6 @@ package padside.screen;
 
 import java.util.ArrayList;
 import java.util.List;
-import padside.units.UnitSystem;
 
 /**
  * Draws what the check says beside or above a form, the verdict first; what does not fit is cut.
@@ -13,11 +12,11 @@ final class CheckPane {
   private CheckPane() {}
 
   /** Draws verdict, reasons, limits and outlook into an area, the caution at its foot. */
-  static void draw(Canvas canvas, LiveCheck check, UnitSystem units, FormPane.Area area) {
+  static void draw(Canvas canvas, LiveCheck check, World world, FormPane.Area area) {
     int top = verdict(canvas, check, area);
     List<String> caution = Paragraph.lines(CheckText.CAUTION, area.width());
     int room = area.top() + area.height() - caution.size() - top;
-    List<Line> lines = joined(CheckText.brief(check, area.width(), units), room);
+    List<Line> lines = joined(CheckText.brief(check, area.width(), world), room);
     boolean current = check.current().isPresent();
     boolean cut = lines.size() > room;
     List<Line> shown = cut ? lines.subList(0, Math.max(0, room - 1)) : lines;

@@ -71,7 +71,7 @@ record CheckScreen(LiveCheck check, int scroll) implements Screen {
 
   private List<Line> lines(int width, World world) {
     List<Line> lines = new ArrayList<>(CheckText.verdict(check, width));
-    for (List<Line> section : CheckText.whole(check, width, world.settings().units())) {
+    for (List<Line> section : CheckText.whole(check, width, world)) {
       lines.add(Line.blank());
       lines.addAll(section);
     }

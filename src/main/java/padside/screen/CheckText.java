@@ -31,23 +31,33 @@ final class CheckText {
   private final int width;
   private final UnitSystem units;
   private final boolean whole;
+  private final Optional<String> trend;
   private List<Line> lines = new ArrayList<>();
 
-  private CheckText(LiveCheck check, int width, UnitSystem units, boolean whole) {
+  private CheckText(
+      LiveCheck check, int width, UnitSystem units, boolean whole, Optional<String> trend) {
     this.check = check;
     this.width = width;
     this.units = units;
     this.whole = whole;
+    this.trend = trend;
   }
 
   /** What a pane beside the form shows, by section: sources only where they are unconfirmed. */
-  static List<List<Line>> brief(LiveCheck check, int width, UnitSystem units) {
-    return new CheckText(check, width, units, false).sections();
+  static List<List<Line>> brief(LiveCheck check, int width, World world) {
+    Optional<String> trend = TrendText.crossing(check, world);
+    return new CheckText(check, width, world.settings().units(), false, trend).sections();
   }
 
   /** Everything, with the source of every rule. */
+  static List<List<Line>> whole(LiveCheck check, int width, World world) {
+    Optional<String> trend = TrendText.crossing(check, world);
+    return new CheckText(check, width, world.settings().units(), true, trend).sections();
+  }
+
+  /** The same where no clock is asked. */
   static List<List<Line>> whole(LiveCheck check, int width, UnitSystem units) {
-    return new CheckText(check, width, units, true).sections();
+    return new CheckText(check, width, units, true, Optional.empty()).sections();
   }
 
   /** The verdict alone on the first line, what it rests on below. */
@@ -190,6 +200,7 @@ final class CheckText {
     ruling.limits().stream()
         .sorted(Comparator.comparing(limit -> limit.wind().metresPerSecond()))
         .forEach(limit -> limit(limit, ruling));
+    trend.ifPresent(text -> put("~ ", text, Style.STRONG));
   }
 
   private void limit(Ruling.Limit limit, Ruling ruling) {

@@ -37,7 +37,11 @@ final class DayView {
     }
     weather(canvas, day.get(), world);
     canvas.put(LEFT, 2, cut(ground(day.get()), canvas.size().columns() - 2 * LEFT), Style.STRONG);
-    if (!day.get().date().equals(Optional.of(DayScreen.today(world)))) {
+    int width = canvas.size().columns() - 2 * LEFT;
+    if (day.get().date().equals(Optional.of(DayScreen.today(world)))) {
+      TrendText.of(day.get(), world)
+          .ifPresent(text -> canvas.put(LEFT, 3, cut(text, width), Style.PLAIN));
+    } else {
       canvas.put(LEFT, 3, notToday(world, canvas.size().columns()), Style.OBJECTION);
     }
     int last = canvas.size().rows() - 3;

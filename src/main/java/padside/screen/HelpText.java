@@ -3,6 +3,7 @@ package padside.screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import padside.preflight.Advice;
 import padside.units.Notations;
 import padside.units.UnitSystem;
@@ -28,9 +29,19 @@ final class HelpText {
     return lines;
   }
 
-  /** The first change, for where there is one line: {@code With the 15in chute: limit 14 mph, GO}. */
-  static String brief(Advice.Help help, UnitSystem units) {
-    return capital(help.change()) + ": " + limit(help, "", units) + help.verdict().word();
+  /** The first change and how many more there are, for where there is one line. */
+  static Optional<String> brief(Advice advice, UnitSystem units) {
+    int more = advice.helps().size() - 1;
+    return advice.helps().stream()
+        .findFirst()
+        .map(
+            help ->
+                capital(help.change())
+                    + ": "
+                    + limit(help, "", units)
+                    + help.verdict().word()
+                    + (more > 0 ? " · " + more + " more: F3" : ""))
+        .or(advice::remark);
   }
 
   private static String sentence(Advice.Help help, String binds, UnitSystem units) {
@@ -49,6 +60,8 @@ final class HelpText {
   }
 
   private static String capital(String text) {
-    return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+    return text.isEmpty()
+        ? text
+        : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
   }
 }

@@ -3,6 +3,7 @@ package padside.screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import padside.flight.Field;
 import padside.preflight.Answer;
 import padside.preflight.Card;
 import padside.preflight.Outlook;
@@ -23,6 +24,7 @@ final class LandingChart {
   static final String PAD = "●";
   static final String NOMINAL = "×";
   static final String SUN = "☼";
+  static final String HAZARD = "!";
 
   private static final Size MARGIN = new Size(1, 1);
   private static final double SCALE_SHARE = 0.3;
@@ -31,20 +33,22 @@ final class LandingChart {
   private static final int OUTLINE_STEPS = 360;
 
   private final Optional<FieldShape> shape;
+  private final List<Field.Hazard> hazards;
   private final Optional<Outlook> outlook;
   private final Optional<Wind> wind;
   private final UnitSystem units;
 
   private LandingChart(LiveCheck check, UnitSystem units) {
-    this.shape = check.asked().flatMap(Card::field).flatMap(FieldShape::of);
+    Optional<Field> field = check.asked().flatMap(Card::field);
+    this.shape = field.flatMap(FieldShape::of);
+    this.hazards = field.map(Field::hazards).orElse(List.of());
     this.outlook = check.answer().flatMap(Answer::outlook);
     this.wind = check.asked().flatMap(Card::wind);
     this.units = units;
   }
 
   static void draw(Canvas canvas, FormPane.Area area, LiveCheck check, World world) {
-    FormPane.Area map =
-        new FormPane.Area(area.left(), area.top(), area.width(), area.height() - 1);
+    FormPane.Area map = new FormPane.Area(area.left(), area.top(), area.width(), area.height() - 1);
     DotGrid grid = new DotGrid(map, world.braille());
     LandingChart chart = new LandingChart(check, world.settings().units());
     GroundPlan plan = GroundPlan.of(chart.extent(), grid, MARGIN);
@@ -63,6 +67,7 @@ final class LandingChart {
   private List<GroundPlan.Place> extent() {
     List<GroundPlan.Place> places = new ArrayList<>(List.of(GroundPlan.Place.PAD));
     shape.ifPresent(field -> places.addAll(outline(field)));
+    hazards.forEach(hazard -> places.addAll(rim(hazard)));
     outlook.ifPresent(flight -> places.addAll(landings(flight)));
     return places;
   }
@@ -90,6 +95,14 @@ final class LandingChart {
     return places;
   }
 
+  private static List<GroundPlan.Place> rim(Field.Hazard hazard) {
+    return ring(middle(hazard), hazard.radius());
+  }
+
+  private static GroundPlan.Place middle(Field.Hazard hazard) {
+    return GroundPlan.Place.of(hazard.bearing(), hazard.distance());
+  }
+
   private static List<GroundPlan.Place> ring(GroundPlan.Place middle, Length radius) {
     Spread.Area round =
         new Spread.Area(
@@ -103,6 +116,7 @@ final class LandingChart {
 
   private void lines(DotGrid grid, GroundPlan plan) {
     shape.ifPresent(field -> grid.lines(plan.dots(outline(field)), DotGrid.Ink.BORDER));
+    hazards.forEach(hazard -> grid.lines(plan.dots(rim(hazard)), DotGrid.Ink.BORDER));
     outlook
         .filter(flight -> !flight.bearingKnown())
         .ifPresent(flight -> grid.lines(plan.dots(landings(flight)), DotGrid.Ink.FAINT));
@@ -117,8 +131,7 @@ final class LandingChart {
   }
 
   private static void fill(DotGrid grid, GroundPlan plan, Spread.Area ellipse) {
-    grid.dot(
-        plan.dot(GroundPlan.Place.of(ellipse.east(), ellipse.north())), DotGrid.Ink.AREA);
+    grid.dot(plan.dot(GroundPlan.Place.of(ellipse.east(), ellipse.north())), DotGrid.Ink.AREA);
     for (int y = 0; y < grid.down(); y++) {
       for (int x = 0; x < grid.across(); x++) {
         DotGrid.Dot dot = new DotGrid.Dot(x, y);
@@ -130,6 +143,7 @@ final class LandingChart {
   }
 
   private void marks(ChartLabels labels, GroundPlan plan, DotGrid grid) {
+    hazards.forEach(hazard -> labels.mark(plan.dot(middle(hazard)), HAZARD, Style.STRONG));
     outlook
         .filter(Outlook::bearingKnown)
         .ifPresent(flight -> labels.mark(plan.dot(nominal(flight)), NOMINAL, Style.STRONG));
@@ -144,8 +158,7 @@ final class LandingChart {
     double toSide = ((right > 0 ? grid.across() - 1 : 0) - plan.padX()) / right;
     double toEnd = ((down > 0 ? grid.down() - 1 : 0) - plan.padY()) / down;
     double reach =
-        Math.min(
-            Double.isFinite(toSide) ? toSide : toEnd, Double.isFinite(toEnd) ? toEnd : toSide);
+        Math.min(Double.isFinite(toSide) ? toSide : toEnd, Double.isFinite(toEnd) ? toEnd : toSide);
     DotGrid.Dot rim =
         new DotGrid.Dot(
             (int) Math.round(plan.padX() + reach * right),
@@ -154,6 +167,11 @@ final class LandingChart {
   }
 
   private void names(ChartLabels labels, GroundPlan plan) {
+    for (Field.Hazard hazard : hazards) {
+      List<String> forms =
+          List.of(hazard.name(), cut(hazard.name(), LONG_NAME), cut(hazard.name(), SHORT_NAME));
+      labels.beside(plan.dot(middle(hazard)), 1, 0, new ChartLabels.Label(forms, Style.PLAIN));
+    }
     shape.ifPresent(
         field -> {
           for (var edge : field.edges()) {
@@ -171,7 +189,9 @@ final class LandingChart {
   /** Longest first. */
   private List<String> forms(String name, Length distance) {
     String far = Notations.distance(units).show(distance);
-    return name.isBlank() ? List.of(far) : List.of(name + " " + far, name, cut(name, LONG_NAME), cut(name, SHORT_NAME));
+    return name.isBlank()
+        ? List.of(far)
+        : List.of(name + " " + far, name, cut(name, LONG_NAME), cut(name, SHORT_NAME));
   }
 
   private static String cut(String name, int width) {

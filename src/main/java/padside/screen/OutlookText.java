@@ -101,7 +101,8 @@ final class OutlookText {
             + CheckText.pad(early(fit.error()), 12)
             + CheckText.padLeft(airspeed(fit), 9);
     return text
-        + CheckText.padLeft(fit.safeShare().map(OutlookText::share).orElse(""), width - text.length());
+        + CheckText.padLeft(
+            fit.safeShare().map(OutlookText::share).orElse(""), width - text.length());
   }
 
   private String mark(Outlook.DelayFit fit) {

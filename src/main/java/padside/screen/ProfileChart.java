@@ -29,10 +29,7 @@ final class ProfileChart {
     this.height = Notations.altitude(units);
     FormPane.Area plot =
         new FormPane.Area(
-            area.left() + LEFT_OF_AXIS,
-            area.top(),
-            area.width() - LEFT_OF_AXIS,
-            area.height() - 2);
+            area.left() + LEFT_OF_AXIS, area.top(), area.width() - LEFT_OF_AXIS, area.height() - 2);
     this.grid = new DotGrid(plot, world.braille());
     double highestM =
         outlook.path().stream().mapToDouble(point -> point.height().metres()).max().orElse(1);
@@ -111,7 +108,8 @@ final class ProfileChart {
     ChartLabels labels = new ChartLabels(canvas, grid);
     List<Moment> moments = moments();
     moments.forEach(moment -> labels.mark(moment.dot(), moment.mark(), Style.STRONG));
-    moments.forEach(moment -> labels.beside(moment.dot(), moment.right(), moment.down(), moment.label()));
+    moments.forEach(
+        moment -> labels.beside(moment.dot(), moment.right(), moment.down(), moment.label()));
   }
 
   /** What happens when, where the words go, and under which mark. */

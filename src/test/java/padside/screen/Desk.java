@@ -159,7 +159,8 @@ final class Desk {
   /** The session starts anew over the same log, as after a quit. */
   Desk restart() {
     session =
-        Session.start(new World(now, ZONE, session.world().settings(), book(log), OUTCOMES, braille, 0));
+        Session.start(
+            new World(now, ZONE, session.world().settings(), book(log), OUTCOMES, braille, 0));
     saves.clear();
     checks.clear();
     return this;

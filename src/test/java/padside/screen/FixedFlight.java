@@ -3,6 +3,7 @@ package padside.screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import padside.preflight.Answer;
 import padside.preflight.Outlook;
 import padside.preflight.Spread;
 import padside.units.Angle;
@@ -32,6 +33,16 @@ final class FixedFlight {
   /** The same in a wind nobody looked at the direction of. */
   static Outlook withoutDirection() {
     return of(Optional.empty(), false);
+  }
+
+  /** An answer with another flight. */
+  static Answer in(Answer answer, Outlook flight) {
+    return new Answer(
+        answer.ruling(),
+        answer.headline(),
+        Optional.of(flight),
+        answer.reminders(),
+        answer.advice());
   }
 
   private static Outlook of(Optional<Spread> spread, boolean bearingKnown) {
@@ -98,8 +109,7 @@ final class FixedFlight {
     List<Outlook.PathPoint> path = new ArrayList<>();
     for (double time = 0; time <= FLIGHT_S; time += 0.25) {
       Length drift = Length.ofFeet(263 * Math.sqrt(0.5) * time / FLIGHT_S);
-      path.add(
-          new Outlook.PathPoint(new TimeSpan(time), drift, drift, new Length(heightM(time))));
+      path.add(new Outlook.PathPoint(new TimeSpan(time), drift, drift, new Length(heightM(time))));
     }
     return path;
   }
