@@ -84,7 +84,7 @@ final class Launches {
             new Airframe(mass.orElseThrow(), diameter.orElseThrow(), drag),
             stages,
             new Rod(rod.orElseThrow(), card.tilt(), card.tiltToward().orElse(new Bearing(0))),
-            air(),
+            air(card.field(), card.weather()),
             profile(card.wind().orElse(Wind.calm())),
             delay(top),
             canopy,
@@ -96,17 +96,15 @@ final class Launches {
         wind, card.weather().flatMap(Weather::windHeight).orElse(WindProfile.HAND_HELD));
   }
 
-  private Air air() {
-    Length elevation = card.field().flatMap(Field::elevation).orElse(new Length(0));
+  /** The air at the pad, standard where nobody has measured it. */
+  static Air air(Optional<Field> field, Optional<Weather> weather) {
+    Length elevation = field.flatMap(Field::elevation).orElse(new Length(0));
     OptionalDouble humidity =
-        card.weather()
-            .flatMap(Weather::humidity)
-            .map(OptionalDouble::of)
-            .orElse(OptionalDouble.empty());
+        weather.flatMap(Weather::humidity).map(OptionalDouble::of).orElse(OptionalDouble.empty());
     return Air.at(
         elevation,
-        card.weather().flatMap(Weather::temperature),
-        card.weather().flatMap(Weather::pressure),
+        weather.flatMap(Weather::temperature),
+        weather.flatMap(Weather::pressure),
         humidity);
   }
 

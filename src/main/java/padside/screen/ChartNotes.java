@@ -40,7 +40,7 @@ final class ChartNotes {
     OutlookText words = new OutlookText(check, outlook, width, units);
     String mark = outlook.bearingKnown() ? LandingChart.NOMINAL + " " : "";
     put(mark, "expected " + words.landing(), Style.PLAIN);
-    outlook.sun().ifPresent(sun -> put(LandingChart.SUN + " ", OutlookText.sun(sun), Style.PLAIN));
+    outlook.sun().ifPresent(sun -> put(LandingChart.SUN + " ", SunText.of(sun), Style.PLAIN));
   }
 
   private void share(Spread spread) {

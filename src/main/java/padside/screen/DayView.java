@@ -16,6 +16,7 @@ import padside.units.UnitSystem;
 final class DayView {
   private static final int LEFT = 2;
   private static final int LIST_TOP = 5;
+  private static final int ROOMY = 24;
 
   private static final List<ListPane.Heading> HEADINGS =
       List.of(
@@ -37,26 +38,51 @@ final class DayView {
     }
     weather(canvas, day.get(), world);
     canvas.put(LEFT, 2, cut(ground(day.get()), canvas.size().columns() - 2 * LEFT), Style.STRONG);
-    int width = canvas.size().columns() - 2 * LEFT;
-    if (day.get().date().equals(Optional.of(DayScreen.today(world)))) {
-      TrendText.of(day.get(), world)
-          .ifPresent(text -> canvas.put(LEFT, 3, cut(text, width), Style.PLAIN));
-    } else {
-      canvas.put(LEFT, 3, notToday(world, canvas.size().columns()), Style.OBJECTION);
-    }
+    windAndSun(canvas, day.get(), world);
     int last = canvas.size().rows() - 3;
     List<ListPane.Item> items = items(world);
+    int top = listTop(canvas.size(), day.get(), world);
     if (items.isEmpty()) {
-      canvas.put(LEFT, LIST_TOP, "No card yet. n begins one.", Style.PLAIN);
+      canvas.put(LEFT, top, "No card yet. n begins one.", Style.PLAIN);
     } else {
       int index =
           screen.marked(world).map(flight -> DayScreen.flights(world).indexOf(flight)).orElse(0);
-      ListPane.draw(canvas, HEADINGS, items, index, new ListPane.Rows(LIST_TOP, last - 3));
+      ListPane.draw(canvas, HEADINGS, items, index, new ListPane.Rows(top, last - 3));
     }
     List<String> tally = DayTally.of(DayScreen.flights(world), world).lines(world);
     for (int i = 0; i < tally.size(); i++) {
       canvas.put(LEFT, last - 1 + i, tally.get(i), i == 0 ? Style.STRONG : Style.PLAIN);
     }
+  }
+
+  /** Where they go, on the day itself. */
+  private static void windAndSun(Canvas canvas, Day day, World world) {
+    int width = canvas.size().columns() - 2 * LEFT;
+    if (!isToday(day, world)) {
+      canvas.put(LEFT, 3, notToday(world, canvas.size().columns()), Style.OBJECTION);
+      return;
+    }
+    List<String> lines = windAndSun(day, world);
+    for (int i = 0; i < lines.size(); i++) {
+      canvas.put(LEFT, 3 + i, cut(lines.get(i), width), Style.PLAIN);
+    }
+  }
+
+  /** A row lower where the lines above need it and the terminal has it. */
+  private static int listTop(Size size, Day day, World world) {
+    boolean full = windAndSun(day, world).size() > 1 && isToday(day, world);
+    return full && size.rows() >= ROOMY ? LIST_TOP + 1 : LIST_TOP;
+  }
+
+  private static boolean isToday(Day day, World world) {
+    return day.date().equals(Optional.of(DayScreen.today(world)));
+  }
+
+  private static List<String> windAndSun(Day day, World world) {
+    List<String> lines = new ArrayList<>();
+    TrendText.of(day, world).ifPresent(lines::add);
+    SunText.of(day, world).ifPresent(lines::add);
+    return lines;
   }
 
   /** A line for each card of the day. */

@@ -6,7 +6,6 @@ import java.util.Optional;
 import padside.preflight.Card;
 import padside.preflight.Outlook;
 import padside.preflight.Spread;
-import padside.units.Angle;
 import padside.units.Length;
 import padside.units.Notations;
 import padside.units.TimeSpan;
@@ -16,6 +15,7 @@ import padside.units.UnitSystem;
 final class OutlookText {
   private static final int LABEL_WIDTH = 15;
   private static final String SAFELY = " fire safely";
+  private static final int SHARE_WIDTH = 10;
   private static final int WIDTH_FOR_SENTENCES = 50;
 
   private final Outlook outlook;
@@ -58,9 +58,9 @@ final class OutlookText {
     lines.add(Line.strong(heading));
     row("Apogee", height(outlook.apogee()) + " after " + seconds(outlook.timeToApogee()));
     delays();
-    outlook.spread().ifPresent(this::spread);
     row("Landing", landing());
-    outlook.sun().ifPresent(sun -> row("Sun", sun(sun)));
+    outlook.spread().ifPresent(this::spread);
+    outlook.sun().ifPresent(sun -> row("Sun", SunText.of(sun)));
     row(
         "Descent",
         outlook
@@ -73,7 +73,7 @@ final class OutlookText {
     outlook.ejection().ifPresent(this::ejection);
     row("Flight time", Math.round(outlook.flightTime().seconds()) + " s");
     row("Fastest", Notations.flightSpeed(units).show(outlook.maxSpeed()));
-    row("Air", "as at " + height(outlook.densityAltitude()) + " in the standard atmosphere");
+    row("Air", air(outlook.densityAltitude(), units));
     row("Motor data", outlook.motorData());
     return lines;
   }
@@ -88,7 +88,10 @@ final class OutlookText {
   }
 
   private String sentence(Outlook.DelayFit fit) {
-    String safely = fit.safeShare().map(share -> "  " + share(share) + SAFELY).orElse("");
+    String safely =
+        fit.safeShare()
+            .map(share -> "  " + CheckText.padLeft(share(share), SHARE_WIDTH) + SAFELY)
+            .orElse("");
     return CheckText.pad(mark(fit) + "delay " + fit.delay(), LABEL_WIDTH)
         + CheckText.pad(early(fit.error()), 12)
         + airspeed(fit)
@@ -120,29 +123,20 @@ final class OutlookText {
 
   private void spread(Spread spread) {
     spread.inside().ifPresent(inside -> row("Lands inside", share(inside)));
-    spread.past().forEach(past -> row("  lost", past(past)));
+    for (Spread.Past past : spread.past()) {
+      Paragraph.hanging("  lost: ", past(past), width).forEach(line -> lines.add(Line.plain(line)));
+    }
+  }
+
+  /** How thin the air is: {@code as at 1240 ft (density altitude)}. */
+  static String air(Length densityAltitude, UnitSystem units) {
+    return "as at " + Notations.altitude(units).show(densityAltitude) + " (density altitude)";
   }
 
   /** How many of the landings something takes: {@code 5 to lane NE 280 ft (road)}. */
   static String past(Spread.Past past) {
     long of = Math.round(past.share() * 100);
     return (of == 0 ? "under 1" : of) + " to " + past.words();
-  }
-
-  /** Where the sun stands and where to stand oneself. */
-  static String sun(Outlook.InSun sun) {
-    return Notations.bearing().show(sun.azimuth())
-        + ", "
-        + degrees(sun.elevation())
-        + " up; stand "
-        + sun.stand().compassPoint()
-        + ", "
-        + degrees(sun.clearance())
-        + " clear";
-  }
-
-  private static String degrees(Angle angle) {
-    return Math.round(angle.inDegrees()) + "°";
   }
 
   private void ejection(Outlook.Ejection ejection) {

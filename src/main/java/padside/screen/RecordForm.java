@@ -3,6 +3,7 @@ package padside.screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import padside.fact.Facts;
 import padside.fact.RecordId;
 import padside.flight.Kind;
@@ -25,10 +26,17 @@ record RecordForm(Sheet sheet, Form form, Draft draft, boolean leaving) implemen
    * What is filled in.
    *
    * @param noun as titles and the history call it: {@code rocket}
+   * @param told what follows from all that is typed, in one line above the fields
    */
-  record Sheet(Kind kind, String noun, List<FormField<?>> fields) {
+  record Sheet(
+      Kind kind, String noun, List<FormField<?>> fields, Function<Facts, Optional<String>> told) {
     Sheet {
       fields = List.copyOf(fields);
+    }
+
+    /** A sheet that tells nothing besides. */
+    Sheet(Kind kind, String noun, List<FormField<?>> fields) {
+      this(kind, noun, fields, facts -> Optional.empty());
     }
   }
 
@@ -117,6 +125,10 @@ record RecordForm(Sheet sheet, Form form, Draft draft, boolean leaving) implemen
 
   @Override
   public void draw(Canvas canvas, World world) {
+    sheet
+        .told()
+        .apply(form.facts())
+        .ifPresent(text -> Paragraph.draw(canvas, 1, text, Style.STRONG));
     drawFrom(2, canvas);
   }
 

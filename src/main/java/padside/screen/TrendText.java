@@ -10,10 +10,10 @@ import padside.units.Speed;
 final class TrendText {
   private TrendText() {}
 
-  /** The trend of a day; absent while there is no reading. */
+  /** The trend of a day; absent while there are too few readings. */
   static Optional<String> of(Day day, World world) {
     return Optional.of(WindTrend.of(world.log().weatherOf(day.id())))
-        .filter(trend -> trend.readings() > 0)
+        .filter(trend -> trend.course().isPresent())
         .map(trend -> "Wind " + trend.sentence(world.settings().units()));
   }
 

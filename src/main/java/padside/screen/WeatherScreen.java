@@ -1,7 +1,11 @@
 package padside.screen;
 
 import java.util.List;
+import java.util.Optional;
+import padside.fact.Facts;
+import padside.fact.RecordId;
 import padside.flight.Day;
+import padside.flight.Field;
 import padside.flight.Kind;
 import padside.flight.Weather;
 import padside.form.FormField;
@@ -9,6 +13,7 @@ import padside.form.Place;
 import padside.form.Rule;
 import padside.form.Share;
 import padside.form.Texts;
+import padside.preflight.Forecasts;
 import padside.units.Notations;
 import padside.units.UnitSystem;
 
@@ -18,11 +23,23 @@ final class WeatherScreen {
 
   /** A reading of now; all but the wind starts from the day's reading before. */
   static Screen create(Day day, World world) {
-    return RecordForm.ofNew(sheet(world), CardStart.weather(day.id(), world), world);
+    return RecordForm.ofNew(sheet(day, world), CardStart.weather(day.id(), world), world);
   }
 
-  private static RecordForm.Sheet sheet(World world) {
-    return new RecordForm.Sheet(Kind.WEATHER, "weather reading", fields(world.settings().units()));
+  private static RecordForm.Sheet sheet(Day day, World world) {
+    UnitSystem units = world.settings().units();
+    Optional<Field> field = day.field().flatMap(world.log()::field);
+    return new RecordForm.Sheet(
+        Kind.WEATHER, "weather reading", fields(units), facts -> air(facts, field, units));
+  }
+
+  /** How thin the air is, once something is typed that tells. */
+  private static Optional<String> air(Facts typed, Optional<Field> field, UnitSystem units) {
+    Weather weather = new Weather(new RecordId("being read"), typed);
+    boolean told = weather.temperature().isPresent() || weather.pressure().isPresent();
+    return Forecasts.densityAltitude(field, weather)
+        .filter(any -> told)
+        .map(height -> "Air " + OutlookText.air(height, units));
   }
 
   private static List<FormField<?>> fields(UnitSystem units) {

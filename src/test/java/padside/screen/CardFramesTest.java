@@ -59,6 +59,15 @@ class CardFramesTest {
   }
 
   @Test
+  void a_card_with_what_would_help() {
+    Desk desk = card().press("8g14 sw").advise(Fixed.advice());
+    Golden.holds("card-help", desk.frame());
+    Golden.holds("card-help-60x20", desk.frame(NARROW));
+    Golden.holds("card-help-120x40", desk.frame(WIDE));
+    Golden.holds("check-help", desk.press("<f3>").frame());
+  }
+
+  @Test
   void a_card_while_the_check_is_out() {
     Golden.holds("card-checking", card().holdChecks().press("8g14").frame());
   }

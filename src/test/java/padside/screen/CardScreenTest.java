@@ -125,7 +125,7 @@ class CardScreenTest {
   void browsing_rockets_shows_what_the_check_says_to_each() {
     Desk desk = meadow.withWeather("6g9 SW", Duration.ofMinutes(1)).desk().press("nher");
 
-    assertThat(desk.frame()).contains("> Grey Heron").contains("GO").contains("> delay 5");
+    assertThat(desk.frame()).contains("> Grey Heron").contains("GO").contains("> 5   ");
     assertThat(desk.log().actions()).as("nothing is chosen yet").noneMatch(this::isCard);
   }
 

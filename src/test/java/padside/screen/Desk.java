@@ -22,6 +22,7 @@ import padside.flight.MemoryFlightLog;
 import padside.flight.MotorTable;
 import padside.flight.OutcomeTable;
 import padside.flight.Ruling;
+import padside.preflight.Advice;
 import padside.preflight.Answer;
 import padside.preflight.Card;
 import padside.preflight.Settings;
@@ -47,6 +48,7 @@ final class Desk {
   private Session session;
   private Instant now = MORNING;
   private Optional<Fault> fault = Optional.empty();
+  private Optional<Effect.Check> newest = Optional.empty();
   private boolean holdsSaves;
   private boolean holdsChecks;
   private boolean quit;
@@ -144,7 +146,21 @@ final class Desk {
   /** Answers the check that has waited longest. */
   Desk answerOldestCheck() {
     Effect.Check check = (Effect.Check) checks.remove();
+    newest = Optional.of(check);
     take(new Event.Checked(check.ticket(), checker.apply(check.card())));
+    return this;
+  }
+
+  /** Adds what would help to the answer given last. */
+  Desk advise(Advice advice) {
+    newest.ifPresent(
+        check -> take(new Event.Checked(check.ticket(), checker.apply(check.card()).with(advice))));
+    return this;
+  }
+
+  /** Gives the answer given last once more. */
+  Desk repeatAnswer() {
+    newest.ifPresent(check -> take(new Event.Checked(check.ticket(), checker.apply(check.card()))));
     return this;
   }
 

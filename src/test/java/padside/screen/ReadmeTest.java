@@ -34,11 +34,14 @@ class ReadmeTest {
     TOUR.put("day", "");
     TOUR.put("card", "nlam<enter>7g10 NW");
     TOUR.put("reasons", "nlam<enter>7g10 NW<f3>");
+    TOUR.put("chart", "nlam<enter>7g10 NW<f4>");
     TOUR.put("debrief", "<home><down><down><down><down>d");
     TOUR.put("box", "b");
     TOUR.put("field", "p<enter>");
     KEYS.put("Day", "");
     KEYS.put("Card", "n");
+    KEYS.put("Check", "n<f3>");
+    KEYS.put("Chart", "n<f4>");
     KEYS.put("Fleet", "f");
     KEYS.put("Range box", "b");
     KEYS.put("Fields", "p");

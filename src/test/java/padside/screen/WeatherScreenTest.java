@@ -1,8 +1,11 @@
 package padside.screen;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.time.Duration;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import padside.flight.Kind;
 import padside.flight.Weather;
@@ -47,6 +50,26 @@ class WeatherScreenTest {
     meadow.withWeather("6g9 SW", Duration.ofMinutes(40)).desk().press("w<esc>");
 
     assertThat(meadow.log.list(Kind.WEATHER)).hasSize(1);
+  }
+
+  /**
+   * 35 °C, 985.1 hPa, dew point 20 °C, which is 41.5 % humidity: 3536 ft by the formula of the US
+   * National Weather Service, whose own zero is 19 ft off.
+   */
+  @Test
+  void the_density_altitude_of_what_is_typed_is_told_while_it_is_typed() {
+    Desk desk = meadow.desk().press("w<tab><tab>");
+    assertThat(desk.frame()).as("nothing is known yet").doesNotContain("density altitude");
+
+    String frame = desk.press("35C<tab>985.1hPa<tab>41.5%").frame();
+    assertThat(feet(frame)).isCloseTo(3536, within(40.0));
+    assertThat(feet(desk.press("<c-u>5%").frame())).as("dry air is denser").isLessThan(3450);
+  }
+
+  private static double feet(String frame) {
+    Matcher told = Pattern.compile("Air as at (\\d+) ft").matcher(frame);
+    assertThat(told.find()).as(frame).isTrue();
+    return Double.parseDouble(told.group(1));
   }
 
   @Test

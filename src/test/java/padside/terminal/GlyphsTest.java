@@ -53,6 +53,13 @@ class GlyphsTest {
   }
 
   @Test
+  void only_a_window_shows_braille() {
+    assertThat(Glyphs.FULL.has('⣿')).isTrue();
+    assertThat(Glyphs.CONSOLE.has('⣿')).isFalse();
+    assertThat(Glyphs.ASCII.has('⣿')).isFalse();
+  }
+
+  @Test
   void the_locale_and_the_kind_of_terminal_decide() {
     Size size = new Size(80, 24);
     assertThat(Glyphs.of(new Tty(size, "xterm", true))).isEqualTo(Glyphs.FULL);
