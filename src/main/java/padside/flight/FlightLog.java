@@ -39,7 +39,10 @@ public interface FlightLog extends AutoCloseable {
   /** The newest flight of each rocket, drafts and removed ones left out. */
   List<Stored> lastFlightOfEachRocket() throws Fault;
 
-  /** How many motors of each lot were fired. */
+  /**
+   * How many motors of each lot were fired: of a flown flight all motors of the stage the lot is
+   * named for, as {@link Flight#fired} tells. Removed flights are left out.
+   */
   Map<RecordId, Integer> firedByLot() throws Fault;
 
   @Override

@@ -16,6 +16,7 @@ import padside.fact.RecordId;
 import padside.flight.FlightLog.FlightQuery;
 import padside.flight.FlightLog.Stored;
 import padside.flight.Kind;
+import padside.flight.MotorText;
 
 /** Records as they show, read from the tables. */
 final class Records {
@@ -91,11 +92,34 @@ final class Records {
             row -> Map.entry(new RecordId(row.getString(1)), row.getInt(2)),
             """
             SELECT lot, count(*) FROM record INDEXED BY flight_flown_of_lot
-            WHERE kind = 'flight' AND removed = 0 AND status = 'flown'
+            WHERE kind = 'flight' AND removed = 0 AND status = 'flown' AND several IS NOT 1
               AND typeof(lot) = 'text' AND trim(lot) <> ''
             GROUP BY lot""")
         .forEach(entry -> fired.put(entry.getKey(), entry.getValue()));
+    firedInSeveral()
+        .forEach(each -> each.forEach((lot, motors) -> fired.merge(lot, motors, Integer::sum)));
     return fired;
+  }
+
+  /** Motors of each lot fired in flights on more than one; how many a line names is read here. */
+  private List<Map<RecordId, Integer>> firedInSeveral() throws SQLException {
+    return database.list(
+        row -> {
+          int flights = row.getInt(4);
+          Map<RecordId, Integer> each =
+              MotorText.fired(Optional.of(row.getString(3)), lot(row, 1), lot(row, 2));
+          each.replaceAll((lot, motors) -> motors * flights);
+          return each;
+        },
+        """
+        SELECT iif(typeof(lot) = 'text', lot, ''), iif(typeof(booster_lot) = 'text', booster_lot, ''),
+          motor, count(*) FROM record INDEXED BY flight_flown_on_several
+        WHERE kind = 'flight' AND removed = 0 AND status = 'flown' AND several IS 1
+        GROUP BY lot, booster_lot, motor""");
+  }
+
+  private static Optional<RecordId> lot(ResultSet row, int column) throws SQLException {
+    return Optional.of(row.getString(column)).filter(id -> !id.isBlank()).map(RecordId::new);
   }
 
   /** Left to itself SQLite would take the index of all records. */

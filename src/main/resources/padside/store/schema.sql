@@ -44,6 +44,9 @@ CREATE TABLE record (
   rocket ANY GENERATED ALWAYS AS (doc ->> '$.rocket.v') STORED, -- as doc has it
   day ANY GENERATED ALWAYS AS (doc ->> '$.day.v') STORED,       -- as doc has it
   lot ANY GENERATED ALWAYS AS (doc ->> '$.lot.v') STORED,       -- as doc has it
+  booster_lot ANY GENERATED ALWAYS AS (doc ->> '$.booster_lot.v') STORED, -- as doc has it
+  motor ANY GENERATED ALWAYS AS (doc ->> '$.motor.v') STORED,   -- as doc has it
+  several ANY GENERATED ALWAYS AS (motor GLOB '*[xX×,]*' OR motor LIKE '%then%') STORED, -- 1: motor may name more than one
   status ANY GENERATED ALWAYS AS (doc ->> '$.status.v') STORED  -- as doc has it
 ) STRICT;
 
@@ -54,7 +57,9 @@ CREATE INDEX flight_of_rocket ON record (rocket, t, run, part)
 CREATE INDEX flight_told_of_rocket ON record (rocket, t, run, part)
   WHERE kind = 'flight' AND removed = 0 AND status <> 'draft';
 CREATE INDEX flight_flown_of_lot ON record (lot)
-  WHERE kind = 'flight' AND removed = 0 AND status = 'flown';
+  WHERE kind = 'flight' AND removed = 0 AND status = 'flown' AND several IS NOT 1;
+CREATE INDEX flight_flown_on_several ON record (lot, booster_lot, motor)
+  WHERE kind = 'flight' AND removed = 0 AND status = 'flown' AND several IS 1;
 
 CREATE TABLE cell (
   record INTEGER NOT NULL REFERENCES record, -- the record it belongs to

@@ -86,7 +86,7 @@ public final class MemoryFlightLog implements FlightLog {
     list(Kind.FLIGHT).stream()
         .map(MemoryFlightLog::flight)
         .filter(flight -> flight.status() == Flight.Status.FLOWN)
-        .forEach(flight -> flight.lot().ifPresent(lot -> fired.merge(lot, 1, Integer::sum)));
+        .forEach(flight -> flight.fired().forEach((lot, n) -> fired.merge(lot, n, Integer::sum)));
     return fired;
   }
 

@@ -4,9 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import padside.fact.Facts;
@@ -189,6 +191,51 @@ class LogFolderTest {
 
       assertThat(log.firedByLot()).isEqualTo(Map.of(lot, 2));
     }
+  }
+
+  @Test
+  void a_cluster_takes_all_its_motors_and_a_stack_one_stage_from_each_lot() throws Fault {
+    try (LogFolder log = open()) {
+      RecordId upper = log.save(Action.create("", Kind.LOT, Facts.none())).get(0);
+      RecordId lower = log.save(Action.create("", Kind.LOT, Facts.none())).get(0);
+      for (String motor : List.of("C6-7", "3xC6-7", "3xC6-7", "2xC6-0 then C6-7")) {
+        flight(log, on(motor).with(Flight.LOT, upper).with(Flight.BOOSTER_LOT, lower));
+      }
+      flight(log, on("C6-0,2xC6-7").with(Flight.BOOSTER_LOT, lower));
+      flight(log, on("C6-7").with(Flight.LOT.name(), Cell.of("  ")));
+      flight(log, on("2xC6-7").with(Flight.LOT.name(), Cell.of(7)));
+      flight(log, on("9xC6-7").with(Flight.LOT, upper).with(Flight.STATUS, Flight.Status.CARD));
+
+      assertThat(log.firedByLot()).isEqualTo(Map.of(upper, 1 + 3 + 3 + 1, lower, 2 + 1));
+    }
+  }
+
+  /** The database passes by what it takes for one motor, so it must see all that may be several. */
+  @Test
+  void the_database_counts_motors_as_the_flight_itself_does() throws Fault {
+    Random random = new Random(31);
+    List<String> bits =
+        List.of("3", "12", "0", "x", "X", "×", " ", "C6-5", "1/2A6-2", ",", " then ", "\tTHEN ");
+    try (LogFolder log = open()) {
+      Map<RecordId, Integer> expected = new LinkedHashMap<>();
+      for (int i = 0; i < 300; i++) {
+        StringBuilder line = new StringBuilder();
+        for (int bit = 0; bit <= random.nextInt(7); bit++) {
+          line.append(bits.get(random.nextInt(bits.size())));
+        }
+        RecordId lot = new RecordId(i + " of " + line);
+        RecordId booster = new RecordId(i + " below " + line);
+        Facts facts = on(line.toString()).with(Flight.LOT, lot).with(Flight.BOOSTER_LOT, booster);
+        flight(log, facts);
+        expected.putAll(new Flight(lot, facts).fired());
+      }
+
+      assertThat(log.firedByLot()).as("seed 31").isEqualTo(expected);
+    }
+  }
+
+  private static Facts on(String motor) {
+    return Facts.none().with(Flight.MOTOR, motor).with(Flight.STATUS, Flight.Status.FLOWN);
   }
 
   @Test
