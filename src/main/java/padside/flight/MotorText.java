@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import padside.fact.RecordId;
 
 /**
@@ -46,6 +47,13 @@ public record MotorText(List<Part> parts) {
               : new Part(1, stage.strip()));
     }
     return new MotorText(parts);
+  }
+
+  /** In as few letters as can be read again: {@code C6-0,C6-7}. */
+  public String brief() {
+    return parts.stream()
+        .map(part -> (part.count() == 1 ? "" : part.count() + "x") + part.motor())
+        .collect(Collectors.joining(","));
   }
 
   /** The topmost stage. */

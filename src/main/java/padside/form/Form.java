@@ -106,6 +106,11 @@ public record Form(
     return indexOf(name).map(this::to).orElse(this);
   }
 
+  /** The cursor put into the field of that name as it stands, nothing accepted or entered. */
+  public Form at(String name) {
+    return new Form(fields, opened, entries, indexOf(name).orElse(at), picked);
+  }
+
   /** Puts a text into a field as if it had been typed there. */
   public Form set(String name, String text) {
     return indexOf(name)
@@ -183,7 +188,7 @@ public record Form(
 
   /** True once the flier has changed the field of that name. */
   public boolean touched(String name) {
-    return indexOf(name).map(i -> entries.get(i).touched()).orElse(false);
+    return entry(name).map(Entry::touched).orElse(false);
   }
 
   public FormField<?> field() {
@@ -194,9 +199,14 @@ public record Form(
     return entries.get(at);
   }
 
-  /** What stands in the field of that name. */
+  /** What stands in the field of that name, where there is one. */
+  public Optional<Entry> entry(String name) {
+    return indexOf(name).map(entries::get);
+  }
+
+  /** The text of the field of that name. */
   public String text(String name) {
-    return indexOf(name).map(i -> entries.get(i).typed()).orElse("");
+    return entry(name).map(Entry::typed).orElse("");
   }
 
   /** Why the text of a field cannot be read. */
@@ -211,7 +221,7 @@ public record Form(
 
   /** Why the value of a field is unlikely. */
   public Optional<String> doubt(int field) {
-    return fields.get(field).doubt(entries.get(field).typed());
+    return fields.get(field).doubt(entries.get(field).typed(), facts());
   }
 
   /** The first field with a text that cannot be read. */

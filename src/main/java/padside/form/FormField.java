@@ -72,9 +72,11 @@ public record FormField<T>(
     return typed.isBlank() ? Optional.empty() : notation.read(typed).objection();
   }
 
-  /** Why a text that can be read is unlikely. */
-  Optional<String> doubt(String typed) {
-    return typed.isBlank() ? Optional.empty() : notation.read(typed).value().flatMap(rule::doubt);
+  /** Why a text that can be read is unlikely, by itself or beside the other fields. */
+  Optional<String> doubt(String typed, Facts form) {
+    return typed.isBlank()
+        ? Optional.empty()
+        : notation.read(typed).value().flatMap(value -> rule.doubt(value, form));
   }
 
   /** How a number without a unit was understood, where that says more than the text itself. */

@@ -8,11 +8,12 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import padside.fact.RecordId;
 import padside.flight.Fix;
-import padside.flight.Flight;
 import padside.flight.Logbook;
 import padside.flight.Lot;
 import padside.flight.MotorChoice;
+import padside.flight.MotorStack;
 import padside.flight.MotorTable;
+import padside.flight.MotorText;
 import padside.flight.MotorType;
 import padside.flight.Rocket;
 import padside.form.Choices;
@@ -33,15 +34,17 @@ final class CardChoices {
             .collect(Collectors.groupingBy(lot -> designation(lot.motor()).orElse(lot.motor())));
   }
 
-  /** A designation with its delay, anything in the motor table allowed. */
-  record Designations(MotorTable motors) implements Notation<String> {
+  /**
+   * A designation with its delay, anything in the motor table allowed.
+   *
+   * @param several whether clusters and stacks are
+   */
+  record Designations(MotorTable motors, boolean several) implements Notation<String> {
     @Override
     public Reading<String> read(String typed) {
-      Reading<MotorChoice> choice = motors.choose(typed);
-      return choice
-          .value()
-          .map(motor -> Reading.of(motor.designation()))
-          .orElseGet(() -> Reading.refused(choice.objection().orElseThrow()));
+      return several
+          ? motors.chooseAll(typed).map(MotorStack::designation)
+          : motors.choose(typed).map(MotorChoice::designation);
     }
 
     @Override
@@ -67,10 +70,20 @@ final class CardChoices {
             .toList());
   }
 
+  /** What a lot can be of: the motors of {@link #motors}. */
+  Choices<String> oneMotor() {
+    return listed(Optional.empty()).orElse(new Designations(book.motors(), false));
+  }
+
   /**
    * Motors in the range box, then those used up, then the rest of the table; fitting ones first.
+   * Several of them can be typed.
    */
   Choices<String> motors(Optional<Length> mount) {
+    return listed(mount).orElse(new Designations(book.motors(), true));
+  }
+
+  private Choices<String> listed(Optional<Length> mount) {
     List<MotorChoice> motors = new ArrayList<>(book.motors().choices());
     motors.sort(
         Comparator.comparing(
@@ -82,15 +95,15 @@ final class CardChoices {
       String designation = motor.designation();
       options.add(new Choices.Option<>(designation, designation, note(motor, mount)));
     }
-    return new Choices<>("motor", options).orElse(new Designations(book.motors()));
+    return new Choices<>("motor", options);
   }
 
-  /** The lots of one motor, those with motors left first. */
-  Choices<RecordId> lots(Optional<String> motor) {
+  /** The lots of the motors of one stage, those with enough of them left first. */
+  Choices<RecordId> lots(Optional<MotorText.Part> stage) {
     return new Choices<>(
-        "lot" + motor.map(each -> " of " + each).orElse(""),
-        lotsOf(motor).stream()
-            .sorted(Comparator.comparing(this::usedUp))
+        "lot" + stage.map(each -> " of " + each.motor()).orElse(""),
+        lotsOf(stage).stream()
+            .sorted(Comparator.comparing(lot -> !holds(lot, stage)))
             .map(lot -> new Choices.Option<>(lot.id(), lot.code(), left(lot)))
             .toList());
   }
@@ -114,22 +127,27 @@ final class CardChoices {
             .toList());
   }
 
-  /** The lot a motor comes from when there is no doubt: the only one with motors left. */
-  Optional<Lot> onlyLot(Optional<String> motor) {
-    List<Lot> stocked = lotsOf(motor).stream().filter(lot -> !usedUp(lot)).toList();
+  /** The lot a stage's motors come from when there is no doubt: the only one with enough left. */
+  Optional<Lot> onlyLot(Optional<MotorText.Part> stage) {
+    List<Lot> stocked = lotsOf(stage).stream().filter(lot -> holds(lot, stage)).toList();
     return stocked.size() == 1 ? Optional.of(stocked.get(0)) : Optional.empty();
   }
 
-  List<Lot> lotsOf(Optional<String> motor) {
-    return motor
-        .flatMap(this::designation)
+  List<Lot> lotsOf(Optional<MotorText.Part> stage) {
+    return stage
+        .flatMap(each -> designation(each.motor()))
         .map(each -> lots.getOrDefault(each, List.of()))
         .orElse(List.of());
   }
 
-  /** True when a lot was counted and none of it is left. */
-  boolean usedUp(Lot lot) {
-    return book.left(lot).map(left -> left <= 0).orElse(false);
+  /** False when a lot was counted and less of it is left than the stage takes. */
+  boolean holds(Lot lot, Optional<MotorText.Part> stage) {
+    int wanted = stage.map(MotorText.Part::count).orElse(1);
+    return book.left(lot).map(left -> left >= Math.max(1, wanted)).orElse(true);
+  }
+
+  private boolean usedUp(Lot lot) {
+    return !holds(lot, Optional.empty());
   }
 
   private String note(Rocket rocket) {
@@ -138,7 +156,7 @@ final class CardChoices {
       return "grounded until mended";
     }
     return book.lastFlight(rocket.id())
-        .flatMap(Flight::motor)
+        .flatMap(FlightText::motors)
         .map(motor -> "last " + motor)
         .orElse("not flown yet");
   }

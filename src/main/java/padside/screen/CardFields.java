@@ -4,11 +4,13 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import padside.fact.Column;
 import padside.fact.Facts;
 import padside.flight.Flight;
 import padside.flight.Rocket;
 import padside.flight.Weather;
+import padside.form.Entry;
 import padside.form.Form;
 import padside.form.FormField;
 import padside.form.Place;
@@ -45,25 +47,25 @@ final class CardFields {
   private static List<FormField<?>> chosen(Facts facts, World world) {
     CardChoices choices = new CardChoices(world.log());
     Optional<Rocket> rocket = facts.get(Flight.ROCKET).flatMap(world.log()::rocket);
-    return List.of(
-        FormField.choice(Flight.ROCKET, "Rocket", choices.rockets(), rocketHint(world)),
+    List<FormField<?>> fields = new ArrayList<>();
+    fields.add(FormField.choice(Flight.ROCKET, "Rocket", choices.rockets(), rocketHint(world)));
+    fields.add(
         FormField.choice(
             Flight.MOTOR,
             "Motor",
             choices.motors(rocket.flatMap(Rocket::mount)),
-            "With its delay, like C6-5. The range box comes first."),
-        FormField.choice(
-            Flight.LOT,
-            "Lot",
-            choices.lots(facts.get(Flight.MOTOR)),
-            "The date code on the motor; the range box holds the lots."),
+            "Like C6-5, 3xC6-5 or C6-0 then C6-7; the range box comes first."));
+    fields.addAll(StageLots.of(facts, world).fields());
+    fields.add(
         FormField.choice(
             Flight.DEVICE,
             "Recovery",
             choices.devices(world.settings().units()),
-            "Parachute or streamer packed; the range box holds them."),
+            "Parachute or streamer packed; the range box holds them."));
+    fields.add(
         FormField.choice(
             Flight.ALTIMETER, "Altimeter", choices.altimeters(), "Blank when it carries none."));
+    return List.copyOf(fields);
   }
 
   private static String rocketHint(World world) {
@@ -114,7 +116,14 @@ final class CardFields {
 
   /** The fields of a form whose card has changed, with all that stands in it. */
   static Form renewed(Form form, Facts facts, World world) {
-    return new Form(of(facts, world), form.opened(), form.entries(), form.at(), form.picked());
+    List<FormField<?>> fields = of(facts, world);
+    Form fresh = Form.of(fields, facts);
+    List<Entry> entries = new ArrayList<>();
+    for (int i = 0; i < fields.size(); i++) {
+      entries.add(form.entry(fields.get(i).name()).orElse(fresh.entries().get(i)));
+    }
+    Form renewed = new Form(fields, form.opened(), entries, 0, form.picked());
+    return renewed.at(form.field().name());
   }
 
   /**
@@ -122,12 +131,14 @@ final class CardFields {
    * cannot be read or is stale; the last one when there is none.
    */
   static int firstWanted(Form form, Facts facts, World world) {
-    CardChoices choices = new CardChoices(world.log());
+    StageLots lots = StageLots.of(facts, world);
     for (int i = 0; i < form.fields().size(); i++) {
       String name = form.fields().get(i).name();
       boolean blank = form.entries().get(i).typed().isBlank();
       boolean wanted = blank ? isNeeded(name) : name.equals(WIND) && form.doubt(i).isPresent();
-      boolean lot = name.equals(Flight.LOT.name()) && wantsLot(facts, choices, world);
+      boolean lot =
+          Stream.of(Flight.LOT, Flight.BOOSTER_LOT)
+              .anyMatch(each -> name.equals(each.name()) && lots.wants(each, facts, world));
       if (wanted || lot || form.objection(i).isPresent()) {
         return i;
       }
@@ -139,12 +150,6 @@ final class CardFields {
     List<Column<?>> needed =
         List.of(Flight.ROCKET, Flight.MOTOR, Flight.DEVICE, Flight.MASS, Flight.ROD);
     return name.equals(WIND) || needed.stream().anyMatch(column -> column.name().equals(name));
-  }
-
-  /** A lot is missing where several are at hand, and stale once it is used up. */
-  private static boolean wantsLot(Facts facts, CardChoices choices, World world) {
-    Optional<Boolean> usedUp = facts.get(Flight.LOT).flatMap(world.log()::lot).map(choices::usedUp);
-    return usedUp.orElse(!choices.lotsOf(facts.get(Flight.MOTOR)).isEmpty());
   }
 
   /** Doubts the wind of the day's last reading once that was taken too long ago. */

@@ -22,6 +22,9 @@ final class CardForm {
   private static final Set<String> UNCHECKED =
       Set.of(Flight.NOTE.name(), Flight.ALTIMETER.name(), Flight.FLIER.name());
 
+  private static final Set<String> HANGS_ON_ROCKET =
+      Set.of(Flight.ROCKET.name(), Flight.LOT.name(), Flight.BOOSTER_LOT.name());
+
   private CardForm() {}
 
   /** The form of a new card: the list of rockets open at once. */
@@ -54,16 +57,24 @@ final class CardForm {
   }
 
   /** The form after a field was left: what hangs on a changed rocket or motor changes with it. */
-  static Form left(Form form, Facts before, World world) {
-    Facts now = facts(form);
+  static Form left(Form typed, Facts before, World world) {
+    Facts now = facts(typed);
+    Form form = withMotorsAsWritten(typed, now);
     Optional<RecordId> rocket = now.get(Flight.ROCKET);
     if (rocket.isPresent() && !rocket.equals(before.get(Flight.ROCKET))) {
       return withSetUp(form, rocket.get(), world);
     }
     if (!now.get(Flight.MOTOR).equals(before.get(Flight.MOTOR))) {
-      return withLot(CardFields.renewed(form, now, world), now, world);
+      return withLots(CardFields.renewed(form, now, world), now, world);
     }
     return form;
+  }
+
+  /** As with a choice from the list: what was typed for the motors stands as it is written. */
+  private static Form withMotorsAsWritten(Form form, Facts now) {
+    String motors = now.get(Flight.MOTOR).orElse("");
+    boolean written = motors.isEmpty() || motors.equals(form.text(Flight.MOTOR.name()));
+    return written ? form : form.set(Flight.MOTOR.name(), motors).to(form.at());
   }
 
   /** Fills all that the flier has not typed from the rocket's last flight and the last weather. */
@@ -78,21 +89,27 @@ final class CardForm {
     List<Entry> entries = new ArrayList<>();
     for (int i = 0; i < fields.size(); i++) {
       String name = fields.get(i).name();
-      boolean hangsOnIt = name.equals(Flight.ROCKET.name()) || name.equals(Flight.LOT.name());
-      boolean typed = form.entries().get(i).touched() && !hangsOnIt;
-      entries.add(typed ? form.entries().get(i) : fresh.entries().get(i));
+      entries.add(
+          form.entry(name)
+              .filter(entry -> entry.touched() && !HANGS_ON_ROCKET.contains(name))
+              .orElse(fresh.entries().get(i)));
     }
     Form filled = new Form(fields, facts, entries, 0, Form.NOTHING_PICKED);
     return filled.to(CardFields.firstWanted(filled, facts(filled), world));
   }
 
-  private static Form withLot(Form form, Facts now, World world) {
-    String lot =
-        CardStart.withLot(now, world)
-            .get(Flight.LOT)
-            .map(new CardChoices(world.log()).lots(now.get(Flight.MOTOR))::show)
-            .orElse("");
+  private static Form withLots(Form form, Facts now, World world) {
+    StageLots lots = StageLots.of(now, world);
+    Facts named = lots.named(now, world);
+    // A lot of a booster that is no longer there has no field to be emptied in.
+    Facts opened =
+        form.entry(Flight.BOOSTER_LOT.name()).isPresent()
+            ? form.opened()
+            : form.opened().with(Flight.BOOSTER_LOT.name(), Facts.Cell.emptied());
     // Entered anew where the cursor is: nothing of it was typed by the flier.
-    return form.set(Flight.LOT.name(), lot).to(form.at());
+    return new Form(form.fields(), opened, form.entries(), form.at(), form.picked())
+        .set(Flight.LOT.name(), lots.shown(Flight.LOT, named))
+        .set(Flight.BOOSTER_LOT.name(), lots.shown(Flight.BOOSTER_LOT, named))
+        .to(form.at());
   }
 }

@@ -8,7 +8,6 @@ import padside.fact.RecordId;
 import padside.flight.Action;
 import padside.flight.Flight;
 import padside.flight.Kind;
-import padside.flight.Lot;
 import padside.flight.Rocket;
 import padside.flight.Weather;
 
@@ -38,7 +37,7 @@ final class CardStart {
     for (Column<?> column : Flight.SET_UP) {
       none = none.with(column.name(), Facts.Cell.emptied());
     }
-    return withLot(none.with(usual).with(last).with(Flight.ROCKET, rocket), world);
+    return withLots(none.with(usual).with(last).with(Flight.ROCKET, rocket), world);
   }
 
   /** The wind of the day's latest reading. */
@@ -60,17 +59,9 @@ final class CardStart {
     return Facts.none().with(Weather.DAY, day).with(Weather.AT, world.now());
   }
 
-  /** The lot of a card's motor: kept while it is of that motor and not used up. */
-  static Facts withLot(Facts card, World world) {
-    CardChoices choices = new CardChoices(world.log());
-    Optional<String> motor = card.get(Flight.MOTOR);
-    boolean fits =
-        card.get(Flight.LOT)
-            .flatMap(world.log()::lot)
-            .filter(lot -> choices.lotsOf(motor).contains(lot) && !choices.usedUp(lot))
-            .isPresent();
-    Facts without = card.with(Flight.LOT.name(), Facts.Cell.emptied());
-    return fits ? card : without.with(Flight.LOT, choices.onlyLot(motor).map(Lot::id));
+  /** The lots of a card's motors: kept while they are of those motors and not used up. */
+  static Facts withLots(Facts card, World world) {
+    return StageLots.of(card, world).named(card, world);
   }
 
   /**

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import padside.flight.Flight;
+import padside.flight.MotorText;
 import padside.flight.Rocket;
 import padside.units.Notations;
 
@@ -22,7 +23,10 @@ record DayTally(int flown, Map<String, Integer> motors, long malfunctions, Optio
     List<Flight> flown =
         flights.stream().filter(flight -> flight.status() == Flight.Status.FLOWN).toList();
     Map<String, Integer> motors = new TreeMap<>();
-    flown.forEach(flight -> flight.motor().ifPresent(m -> motors.merge(m, 1, Integer::sum)));
+    flown.stream()
+        .flatMap(flight -> flight.motor().map(MotorText::of).stream())
+        .flatMap(text -> text.parts().stream())
+        .forEach(stage -> motors.merge(stage.motor(), stage.count(), Integer::sum));
     return new DayTally(
         flown.size(),
         motors,

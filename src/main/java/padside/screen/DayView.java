@@ -51,7 +51,8 @@ final class DayView {
     }
     List<String> tally = DayTally.of(DayScreen.flights(world), world).lines(world);
     for (int i = 0; i < tally.size(); i++) {
-      canvas.put(LEFT, last - 1 + i, tally.get(i), i == 0 ? Style.STRONG : Style.PLAIN);
+      String line = cut(tally.get(i), canvas.size().columns() - 2 * LEFT);
+      canvas.put(LEFT, last - 1 + i, line, i == 0 ? Style.STRONG : Style.PLAIN);
     }
   }
 
@@ -105,7 +106,7 @@ final class DayView {
         List.of(
             Integer.toString(number),
             rocket,
-            flight.motor().orElse(""),
+            FlightText.motors(flight).orElse(""),
             flight.status().words(),
             verdict,
             flight.altitude().map(Notations.altitude(units)::show).orElse(""),

@@ -54,7 +54,7 @@ record FleetScreen() implements Shelf {
             rocket.mass().map(Notations.mass(units)::show).orElse("?"),
             rocket.diameter().map(Notations.bodyLength(units)::show).orElse("?"),
             rocket.mount().map(FleetScreen::millimetres).orElse("?"),
-            last.map(flight -> flight.motor().orElse("?")).orElse("not flown"),
+            last.map(flight -> FlightText.motors(flight).orElse("?")).orElse("not flown"),
             last.flatMap(Flight::altitude).map(Notations.altitude(units)::show).orElse(""),
             fixes(world.log().openFixes(rocket.id()))));
   }

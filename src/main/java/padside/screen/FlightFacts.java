@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import padside.fact.Column;
 import padside.fact.Facts;
+import padside.fact.RecordId;
 import padside.flight.Altimeter;
 import padside.flight.Day;
 import padside.flight.Field;
@@ -57,7 +58,8 @@ final class FlightFacts {
     line("Day", day.map(d -> FlightText.date(flight, world) + place(d)));
     line("Rocket", flight.rocket().map(id -> FlightText.rocket(flight, world)));
     line("Motor", Flight.MOTOR, Function.identity());
-    line("Lot", flight.lot().map(id -> world.log().lot(id).map(Lot::code).orElse("removed lot")));
+    line("Lot", flight.lot().map(this::lot));
+    line("Booster lot", flight.boosterLot().map(this::lot));
     line(
         "Recovery",
         flight
@@ -80,6 +82,10 @@ final class FlightFacts {
             .or(() -> facts.typed(Flight.WIND_MEAN).map(FlightFacts::unread)));
     line("Flier", Flight.FLIER, Function.identity());
     line("Note", Flight.NOTE, Function.identity());
+  }
+
+  private String lot(RecordId id) {
+    return world.log().lot(id).map(Lot::code).orElse("removed lot");
   }
 
   private String place(Day day) {

@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import padside.flight.Day;
 import padside.flight.Flight;
+import padside.flight.MotorText;
 import padside.flight.Rocket;
 import padside.flight.Ruling;
 import padside.units.Bearing;
@@ -22,6 +23,11 @@ final class FlightText {
   /** {@code Skylark on C6-5}. */
   static String name(Flight flight, World world) {
     return rocket(flight, world) + flight.motor().map(motor -> " on " + motor).orElse("");
+  }
+
+  /** Its motors as lists have them, in few letters. */
+  static Optional<String> motors(Flight flight) {
+    return flight.motor().map(motor -> MotorText.of(motor).brief());
   }
 
   static String rocket(Flight flight, World world) {

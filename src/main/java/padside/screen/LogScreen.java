@@ -42,7 +42,7 @@ record LogScreen() implements Shelf {
         List.of(
             FlightText.date(flight, world),
             FlightText.rocket(flight, world),
-            flight.motor().orElse("?"),
+            FlightText.motors(flight).orElse("?"),
             FlightText.verdict(flight),
             flight.altitude().map(Notations.altitude(world.settings().units())::show).orElse(""),
             FlightText.outcome(flight, world)));

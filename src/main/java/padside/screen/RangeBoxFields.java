@@ -2,7 +2,6 @@ package padside.screen;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import padside.fact.Column;
 import padside.flight.Altimeter;
 import padside.flight.Kind;
@@ -30,7 +29,7 @@ final class RangeBoxFields {
             FormField.of(
                 Lot.MOTOR,
                 "Motor",
-                new CardChoices(world.log()).motors(Optional.empty()),
+                new CardChoices(world.log()).oneMotor(),
                 "Full designation with the delay, like C6-5; t in the range box adds a type."),
             FormField.of(
                 Lot.CODE,

@@ -5,6 +5,7 @@ import java.util.stream.IntStream;
 import padside.flight.Kind;
 import padside.flight.RecoveryDevice;
 import padside.flight.Rocket;
+import padside.form.Below;
 import padside.form.Choices;
 import padside.form.FormField;
 import padside.form.Range;
@@ -32,6 +33,7 @@ final class RocketFields {
         List.of(
             FormField.of(Rocket.NAME, "Name", new Texts("Skylark"), "What you call it."),
             mass(units),
+            boosterMass(units),
             diameter(units),
             drag(),
             mount(),
@@ -56,6 +58,16 @@ final class RocketFields {
                 + notation.example()
                 + ".")
         .doubting(likelyMass(units));
+  }
+
+  private static FormField<Mass> boosterMass(UnitSystem units) {
+    UnitNotation<Mass> notation = Notations.mass(units);
+    return FormField.of(
+            Rocket.BOOSTER_MASS,
+            "Booster mass",
+            notation,
+            "Of that, what falls off at staging, without motors; blank for one stage.")
+        .doubting(new Below<>("Booster mass", Rocket.MASS, "bare mass", notation, Mass::kilograms));
   }
 
   static Rule<Mass> likelyMass(UnitSystem units) {

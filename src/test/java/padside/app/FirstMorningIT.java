@@ -54,7 +54,7 @@ class FirstMorningIT {
     pad.sees("No rockets yet.");
     pad.press("n");
     pad.sees("Body diameter");
-    pad.fields("Sparrow", "1.3oz", "0.976in", "0.75", "18", "36in");
+    pad.fields("Sparrow", "1.3oz", "", "0.976in", "0.75", "18", "36in");
     pad.seesLine("> Own wind limit");
     pad.press("F2");
     pad.seesLine("Sparrow", "1.3 oz", "0.976 in", "18 mm", "not flown");

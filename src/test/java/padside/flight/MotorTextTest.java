@@ -40,6 +40,20 @@ class MotorTextTest {
     assertThat(fired.getOrDefault(BOOSTER, 0)).isEqualTo(booster);
   }
 
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          C6-5             | C6-5
+          3 x C6-5         | 3xC6-5
+          2xC6-0 then C6-7 | 2xC6-0,C6-7
+          """)
+  void few_letters_say_the_same(String line, String brief) {
+    assertThat(MotorText.of(line).brief()).isEqualTo(brief);
+    assertThat(MotorText.of(brief)).isEqualTo(MotorText.of(line));
+  }
+
   @Test
   void a_lot_is_counted_where_it_is_named_alone() {
     assertThat(MotorText.fired(Optional.empty(), Optional.of(LOT), Optional.empty()))

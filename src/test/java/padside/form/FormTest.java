@@ -10,6 +10,7 @@ import padside.fact.Facts;
 import padside.flight.Rocket;
 import padside.units.Mass;
 import padside.units.Notations;
+import padside.units.UnitNotation;
 import padside.units.UnitSystem;
 
 class FormTest {
@@ -113,6 +114,39 @@ class FormTest {
     assertThat(form.type("-3").firstObjection()).contains(0);
     assertThat(form.type("-3").objection(0).orElseThrow()).contains("cannot be negative");
     assertThat(form.type("heavy").doubt(0)).isEmpty();
+  }
+
+  @Test
+  void a_part_is_doubted_unless_it_is_less_than_the_whole() {
+    UnitNotation<Mass> grams = Notations.mass(UnitSystem.METRIC);
+    List<FormField<?>> fields =
+        List.of(
+            FormField.of(Rocket.MASS, "Bare mass", grams, ""),
+            FormField.of(Rocket.BOOSTER_MASS, "Booster mass", grams, "")
+                .doubting(
+                    new Below<>("Booster mass", Rocket.MASS, "bare mass", grams, Mass::kilograms)));
+    Form part = Form.of(fields, Facts.none()).next().type("30g");
+
+    assertThat(part.doubt(1)).as("the whole is not known").isEmpty();
+    assertThat(part.previous().type("31g").doubt(1)).isEmpty();
+    assertThat(part.previous().type("30g").doubt(1))
+        .contains(
+            "Booster mass 30 g is not below the bare mass of 30 g, which it is a part of; check"
+                + " both, or go on and keep it.");
+    assertThat(part.previous().type("heavy").doubt(1)).isEmpty();
+    assertThat(part.previous().type("3g").doubt(0)).as("the whole is not doubted").isEmpty();
+    assertThat(new Below<>("", Rocket.MASS, "", grams, Mass::kilograms).doubt(new Mass(1)))
+        .as("by itself")
+        .isEmpty();
+  }
+
+  @Test
+  void the_cursor_is_put_where_it_was_when_fields_come_and_go() {
+    assertThat(named.at("mass_kg").at()).isEqualTo(named.next().at());
+    assertThat(named.next().at("nowhere").at()).isEqualTo(named.next().at());
+    assertThat(named.at("mass_kg").touched()).isFalse();
+    assertThat(named.entry("name").map(Entry::typed)).contains("Skylark");
+    assertThat(named.entry("nowhere")).isEmpty();
   }
 
   @Test

@@ -39,7 +39,7 @@ class FleetScreenTest {
   @Test
   void a_rocket_is_opened_and_changed() {
     Golden.holds("rocket", desk.press("<enter>").frame());
-    Golden.holds("rocket-list", desk.press("<tab><tab><tab><tab><down>").frame());
+    Golden.holds("rocket-list", desk.press("<tab><tab><tab><tab><tab><down>").frame());
     Golden.holds("rocket-60x20", desk.frame(new Size(60, 20)));
     desk.press("<down><tab>24m<tab>");
     Golden.holds("rocket-doubt", desk.press("<s-tab>").frame());
@@ -55,13 +55,26 @@ class FleetScreenTest {
     desk.press("nMerlin<tab>");
     RecordId merlin = desk.book().rockets().get(2).id();
     assertThat(rocket(merlin).cells()).containsOnlyKeys("name");
-    desk.press("1.5oz<tab>25mm<tab>0<tab>");
+    desk.press("1.5oz<tab><tab>25mm<tab>0<tab>");
     Golden.holds("rocket-new", desk.frame());
     desk.press("<esc>");
 
     assertThat(rocket(merlin).get(Rocket.MASS)).contains(Mass.ofOunces(1.5));
     assertThat(rocket(merlin).typed(Rocket.DRAG_COEFFICIENT)).contains("0");
     assertThat(desk.frame()).contains("> Merlin");
+  }
+
+  @Test
+  void a_booster_weighs_less_than_the_rocket_it_is_a_part_of() {
+    desk.press("<enter><tab><tab>3oz");
+    assertThat(desk.frame())
+        .contains("? Booster mass")
+        .contains("Booster mass 3 oz is not below the bare mass of 2.5 oz");
+
+    desk.press("<backspace><backspace><backspace>1.1oz");
+    assertThat(desk.frame()).contains("> Booster mass");
+    desk.press("<tab>");
+    assertThat(rocket(season.skylark).get(Rocket.BOOSTER_MASS)).contains(Mass.ofOunces(1.1));
   }
 
   @Test

@@ -34,7 +34,7 @@ class RecordFormTest {
 
   @Test
   void what_is_typed_before_the_record_has_its_id_follows() {
-    desk.holdSaves().press("nMerlin<tab>1.5<tab>24mm<esc>");
+    desk.holdSaves().press("nMerlin<tab>1.5<tab><tab>24mm<esc>");
     assertThat(desk.frame()).contains("No rockets yet");
     assertThat(log.actions()).isEmpty();
     desk.answerSaves();
@@ -66,7 +66,7 @@ class RecordFormTest {
 
   @Test
   void a_save_that_failed_on_the_way_is_sent_again_with_the_next() {
-    desk.press("nMerlin<tab>").failNextSave(full).press("1.5<tab><enter>24mm<esc>");
+    desk.press("nMerlin<tab>").failNextSave(full).press("1.5<tab><enter><tab>24mm<esc>");
 
     assertThat(only().get(Rocket.MASS)).contains(Mass.ofOunces(1.5));
     assertThat(only().typed(Rocket.DIAMETER)).contains("24mm");
@@ -84,7 +84,7 @@ class RecordFormTest {
   void a_text_longer_than_its_box_is_shown_whole_below() {
     String note = "A long note on how the shock cord was replaced, ".repeat(4);
     desk.press("nMerlin");
-    for (int i = 0; i < 9; i++) {
+    for (int i = 0; i < 10; i++) {
       desk.press("<tab>");
     }
     Golden.holds("form-long-text", desk.press(note.strip()).frame());

@@ -311,4 +311,12 @@ class UnitNotationTest {
         .isEqualTo("\"0.75kg\" is more than a plain number; type it like 0.75 or 2.");
     assertThat(objection(number, "-1")).contains("cannot be negative");
   }
+
+  @Test
+  void another_value_may_be_made_of_what_was_read() {
+    assertThat(Notations.angle().read("3deg").map(Angle::inDegrees).value().orElseThrow())
+        .isCloseTo(3, within(1e-12));
+    assertThat(Notations.angle().read("steep").map(Angle::inDegrees).objection())
+        .isEqualTo(Notations.angle().read("steep").objection());
+  }
 }
