@@ -7,12 +7,10 @@ import java.util.stream.Stream;
 import padside.flight.Day;
 import padside.flight.Field;
 import padside.flight.Rocket;
-import padside.flight.Ruling;
 import padside.flight.Weather;
 import padside.physics.Launch;
 import padside.physics.Prediction;
 import padside.physics.Stage;
-import padside.physics.ThrustCurve;
 import padside.safety.Case;
 import padside.site.FieldShape;
 import padside.units.Mass;
@@ -32,7 +30,7 @@ record Facing(
     Settings settings) {
 
   Case asCase() {
-    return new Case(craft(), predicted(), ground(), sky(), lacks(), further());
+    return new Case(craft(), predicted(), ground(), sky(), lacks(), new OwnFindings(this).list());
   }
 
   private Case.Craft craft() {
@@ -110,93 +108,5 @@ record Facing(
       lacks.add("where the rod leans toward");
     }
     return lacks;
-  }
-
-  private List<Ruling.Finding> further() {
-    List<Ruling.Finding> findings = new ArrayList<>();
-    prepared
-        .refused()
-        .ifPresent(
-            sentence ->
-                findings.add(
-                    new Ruling.Finding(
-                        "flight", Ruling.Verdict.UNKNOWN, sentence, "flight model")));
-    flown
-        .filter(flight -> !flight.prediction().leftRod())
-        .ifPresent(
-            flight ->
-                findings.add(
-                    new Ruling.Finding(
-                        "flight",
-                        Ruling.Verdict.NO_GO,
-                        Sentences.tooHeavy(flight.prediction(), card),
-                        "flight model")));
-    flown
-        .filter(flight -> flight.prediction().impactUnderPower())
-        .ifPresent(flight -> findings.add(underPower()));
-    flown
-        .filter(f -> f.launch().curveQuality() == ThrustCurve.Quality.APPROXIMATE)
-        .ifPresent(flight -> findings.add(approximate()));
-    Stream.concat(card.lotRecord().stream(), card.boosterRecord().stream())
-        .distinct()
-        .filter(lot -> lot.malfunctioned() > 0)
-        .forEach(lot -> findings.add(lot(lot)));
-    flown
-        .filter(flight -> !flight.launch().wind().directionKnown())
-        .ifPresent(flight -> findings.add(directionless()));
-    field.flatMap(FieldShape::unpaced).ifPresent(gap -> findings.add(unpaced(gap)));
-    return findings;
-  }
-
-  private static Ruling.Finding unpaced(FieldShape.Unpaced gap) {
-    String from = gap.from().compassPoint();
-    String to = gap.to().compassPoint();
-    String sentence =
-        from.equals(to)
-            ? "one edge alone was given; the field is taken as that far every way"
-            : "nobody paced the field's edge between "
-                + from
-                + " and "
-                + to
-                + "; the nearer of the two is taken there";
-    return new Ruling.Finding("field edges", Ruling.Verdict.GO, sentence, "field as paced");
-  }
-
-  private static Ruling.Finding lot(Card.LotRecord lot) {
-    return new Ruling.Finding(
-        "lot",
-        Ruling.Verdict.MARGINAL,
-        "of lot %s %d fired, a motor malfunctioned in %s"
-            .formatted(
-                lot.code(),
-                lot.fired(),
-                lot.malfunctioned() == 1 ? "1 flight" : lot.malfunctioned() + " flights"),
-        "the log; common practice, no source");
-  }
-
-  private static Ruling.Finding directionless() {
-    return new Ruling.Finding(
-        "wind direction",
-        Ruling.Verdict.GO,
-        "the wind has no direction, so the field's limit is that of the worst one",
-        "flight model");
-  }
-
-  private static Ruling.Finding underPower() {
-    return new Ruling.Finding(
-        "flight",
-        Ruling.Verdict.NO_GO,
-        "it hits the ground while the motor still burns; set the rod upright or choose a stronger"
-            + " motor",
-        "flight model");
-  }
-
-  private static Ruling.Finding approximate() {
-    return new Ruling.Finding(
-        "motor data",
-        Ruling.Verdict.GO,
-        "thrust is taken as constant, so rod-exit speed is approximate and on the low side for"
-            + " motors with an ignition spike",
-        "flight model");
   }
 }

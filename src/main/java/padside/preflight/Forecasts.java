@@ -24,7 +24,9 @@ public final class Forecasts {
     Prediction flight = Flight.predict(launch);
     return flight.leftRod()
         ? new Forecast(
-            Optional.of(Outlooks.of(launch, card, flight)), prepared.missing(), Optional.empty())
+            Optional.of(Outlooks.of(Flown.of(launch, flight), card)),
+            prepared.missing(),
+            Optional.empty())
         : new Forecast(Optional.empty(), List.of(), Optional.of(Sentences.tooHeavy(flight, card)));
   }
 

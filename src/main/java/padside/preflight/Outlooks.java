@@ -2,18 +2,32 @@ package padside.preflight;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import padside.flight.MotorChoice;
 import padside.flight.MotorType;
 import padside.physics.Launch;
 import padside.physics.Prediction;
 import padside.physics.ThrustCurve;
+import padside.units.Speed;
 import padside.units.TimeSpan;
 
 /** Puts what the flight model answers into this room's own words. */
 final class Outlooks {
   private Outlooks() {}
 
-  static Outlook of(Launch launch, Card card, Prediction flight) {
+  /** The outlook of a nominal flight. */
+  static Outlook of(Flown flown, Card card) {
+    return of(flown, card, Optional.empty(), new Speed(0));
+  }
+
+  /**
+   * The outlook of a flight with what was flown besides.
+   *
+   * @param safe an ejection charge is advised to fire no faster through the air than this
+   */
+  static Outlook of(Flown flown, Card card, Optional<Spread> spread, Speed safe) {
+    Launch launch = flown.launch();
+    Prediction flight = flown.prediction();
     MotorType motor = card.motors().orElseThrow().top().motor().type();
     boolean rodKnown = card.tilt().radians() == 0 || card.tiltToward().isPresent();
     return new Outlook(
@@ -27,7 +41,7 @@ final class Outlooks {
         flight.apogee(),
         flight.timeToApogee(),
         flight.bestDelay(),
-        fits(motor, flight),
+        fits(motor, flown, safe),
         flight
             .ejection()
             .map(e -> new Outlook.Ejection(e.time(), e.altitude(), e.speed(), e.airspeed())),
@@ -38,22 +52,23 @@ final class Outlooks {
         flight.landing().distance(),
         motorData(launch.curveQuality(), motor),
         launch.air().densityAltitude(),
-        List.of(),
-        Optional.empty(),
-        Optional.empty());
+        flown.path(),
+        spread,
+        flown.sun().map(Sunlight::inSun));
   }
 
-  private static List<Outlook.DelayFit> fits(MotorType type, Prediction flight) {
-    return flight.delays().stream()
-        .map(
-            fit ->
+  private static List<Outlook.DelayFit> fits(MotorType type, Flown flown, Speed safe) {
+    List<Prediction.DelayFit> fits = flown.prediction().delays();
+    return IntStream.range(0, fits.size())
+        .mapToObj(
+            i ->
                 new Outlook.DelayFit(
-                    label(type, fit.delay()),
-                    fit.error(),
-                    fit.altitude(),
-                    fit.speed(),
-                    fit.airspeed(),
-                    Optional.empty()))
+                    label(type, fits.get(i).delay()),
+                    fits.get(i).error(),
+                    fits.get(i).altitude(),
+                    fits.get(i).speed(),
+                    fits.get(i).airspeed(),
+                    flown.scattered().map(flights -> flights.shareFiringWithin(i, safe))))
         .toList();
   }
 

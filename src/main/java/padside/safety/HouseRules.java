@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.DoubleFunction;
+import padside.units.Speed;
 
 /** The rules beside the codes, from {@code data/rules/house.json}: all of them are needed. */
 public final class HouseRules {
@@ -53,6 +54,16 @@ public final class HouseRules {
       changed.figures.put(Figure.LEAST_ROD_DIVISOR, own);
     }
     return changed;
+  }
+
+  /** The share of scattered landings that has to lie inside the field, from 0 to 1. */
+  public double landingsInsideShare() {
+    return amount(Figure.LANDINGS_INSIDE_SHARE);
+  }
+
+  /** The fastest through the air that an ejection charge is advised to fire at. */
+  public Speed advisedEjectionAirspeed() {
+    return new Speed(amount(Figure.ADVISED_EJECTION_AIRSPEED_MPS));
   }
 
   /** What the house says about a topic in words. */

@@ -51,17 +51,16 @@ public record ScatterSizes(
   public List<Sourced<String>> told() {
     DoubleFunction<String> plain =
         value -> BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
-    DoubleFunction<String> percent = share -> plain.apply(100 * share) + " %";
     return List.of(
-        impulseShare.map(share -> "total impulse " + percent.apply(share)),
-        dragShare.map(share -> "drag of the rocket " + percent.apply(share)),
-        canopyDragShare.map(share -> "drag of the recovery " + percent.apply(share)),
+        impulseShare.map(share -> "total impulse " + Shown.percent(share)),
+        dragShare.map(share -> "drag of the rocket " + Shown.percent(share)),
+        canopyDragShare.map(share -> "drag of the recovery " + Shown.percent(share)),
         delayShare.map(
             share ->
                 "delay %s, at least %s"
                     .formatted(
-                        percent.apply(share), Notations.timeSpan().show(leastDelay.value()))),
-        windShare.map(share -> "wind " + percent.apply(share)),
+                        Shown.percent(share), Notations.timeSpan().show(leastDelay.value()))),
+        windShare.map(share -> "wind " + Shown.percent(share)),
         windDirection.map(angle -> "wind direction " + Notations.angle().show(angle)),
         gustDeviations.map(
             times -> "gust " + plain.apply(times) + " standard deviations above the mean wind"),

@@ -47,4 +47,13 @@ record Shown(UnitSystem system) {
         .stripTrailingZeros()
         .toPlainString();
   }
+
+  /** A share from 0 to 1 as {@code 90 %}, to a tenth at most. */
+  static String percent(double share) {
+    return BigDecimal.valueOf(100 * share)
+            .setScale(1, RoundingMode.HALF_UP)
+            .stripTrailingZeros()
+            .toPlainString()
+        + " %";
+  }
 }

@@ -5,6 +5,7 @@ import java.io.InputStreamReader;
 import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -41,9 +42,11 @@ public final class CardBuilder {
   private Optional<Wind> wind =
       Optional.of(new Wind(new Speed(1.5), new Speed(2), Optional.of(new Bearing(225))));
   private List<Field.Edge> edges = round(200);
+  private Facts field = Facts.none().with(Field.NAME, "Long Meadow");
   private boolean fieldKnown = true;
   private Optional<Card.LotRecord> lotRecord = Optional.empty();
   private Optional<Card.LotRecord> boosterRecord = Optional.empty();
+  private Optional<Instant> at = Optional.empty();
   private final List<Fix> fixes = new ArrayList<>();
 
   public static CardBuilder small() {
@@ -51,8 +54,7 @@ public final class CardBuilder {
   }
 
   public Card build() {
-    Facts field =
-        Facts.none().with(Field.NAME, "Long Meadow").with(Field.EDGES, List.copyOf(edges));
+    Facts paced = field.with(Field.EDGES, List.copyOf(edges));
     Optional<MotorStack> choice = motor.map(m -> MOTORS.chooseAll(m).value().orElseThrow());
     return new Card(
         Optional.of(new Rocket(ID, rocket)),
@@ -66,12 +68,12 @@ public final class CardBuilder {
         Optional.empty(),
         List.of(),
         Optional.empty(),
-        fieldKnown ? Optional.of(new Field(ID, field)) : Optional.empty(),
+        fieldKnown ? Optional.of(new Field(ID, paced)) : Optional.empty(),
         fixes,
         lotRecord,
         boosterRecord,
         Box.EMPTY,
-        Optional.empty(),
+        at,
         List.of());
   }
 
@@ -103,6 +105,16 @@ public final class CardBuilder {
 
   public CardBuilder edges(List<Field.Edge> given) {
     edges = given;
+    return this;
+  }
+
+  public CardBuilder fieldFact(UnaryOperator<Facts> change) {
+    field = change.apply(field);
+    return this;
+  }
+
+  public CardBuilder at(Instant moment) {
+    at = Optional.of(moment);
     return this;
   }
 

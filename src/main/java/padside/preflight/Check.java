@@ -1,0 +1,149 @@
+package padside.preflight;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import padside.flight.Field;
+import padside.flight.MotorStack;
+import padside.flight.Ruling;
+import padside.physics.Dispersion;
+import padside.physics.Flight;
+import padside.physics.Launch;
+import padside.physics.TrackPoint;
+import padside.safety.Case;
+import padside.safety.HouseRules;
+import padside.safety.RuleSet;
+import padside.safety.RuleSets;
+import padside.safety.Rules;
+import padside.safety.Sourced;
+import padside.site.FieldShape;
+import padside.units.Length;
+import padside.units.Reading;
+import padside.units.Speed;
+import padside.units.TimeSpan;
+
+/** Puts cards to flight model, field and rules under one code and one flier's settings. */
+final class Check {
+  private static final int PATH_POINTS = 90;
+  private static final double SHORTEST_STEP_S = 0.01;
+
+  /** Where a code names no distance to stand back: the US model code's above D, seen. */
+  private static final Length USUAL_STAND_BACK = Length.ofFeet(30);
+
+  private final Settings settings;
+  private final Reading<RuleSet> code;
+  private final HouseRules house;
+  private final Scattering scattering = Scattering.shipped();
+
+  /** A card with what came of it. */
+  record Checked(
+      Card card,
+      Optional<FieldShape> field,
+      Launches.Prepared prepared,
+      Optional<Flown> flown,
+      Ruling ruling) {}
+
+  Check(Settings settings) {
+    this.settings = settings;
+    this.code = RuleSets.find(settings.ruleSet());
+    this.house =
+        settings
+            .rodDivisor()
+            .map(divisor -> RuleSets.house().withRodDivisor(divisor))
+            .orElse(RuleSets.house());
+  }
+
+  /** Everything but what would help. */
+  Checked whole(Card card, BooleanSupplier abandoned) {
+    Launches.Prepared prepared = Launches.of(card);
+    Optional<FieldShape> field = card.field().flatMap(FieldShape::of);
+    Optional<Flown> flown =
+        prepared
+            .launch()
+            .map(launch -> Flown.of(launch, Flight.predict(launch)))
+            .map(flight -> flight.prediction().leftRod() ? far(flight, card, abandoned) : flight)
+            .map(flight -> flight.withField(limit(flight, field)));
+    return ruled(card, field, prepared, flown);
+  }
+
+  private Flown far(Flown flown, Card card, BooleanSupplier abandoned) {
+    List<Outlook.PathPoint> path = path(flown);
+    Dispersion flights =
+        Dispersion.fly(flown.launch(), scattering.sizes(), scattering.draws(), abandoned);
+    return flown.withPath(path, sunlight(card, flown.launch(), path)).withScattered(flights);
+  }
+
+  private Optional<Case.FieldLimit> limit(Flown flown, Optional<FieldShape> field) {
+    return field.filter(shape -> flown.lands()).map(shape -> FieldLimits.of(flown.launch(), shape));
+  }
+
+  private Checked ruled(
+      Card card, Optional<FieldShape> field, Launches.Prepared prepared, Optional<Flown> flown) {
+    Case faced = new Facing(card, prepared, field, flown, settings).asCase();
+    return new Checked(card, field, prepared, flown, ruling(faced));
+  }
+
+  private Ruling ruling(Case faced) {
+    return code.value()
+        .map(rules -> new Rules(rules, house).on(faced, settings.units()))
+        .orElseGet(() -> unknownCode(code.objection().orElseThrow()));
+  }
+
+  private static Ruling unknownCode(String objection) {
+    Ruling.Finding finding =
+        new Ruling.Finding("code", Ruling.Verdict.UNKNOWN, objection, "settings");
+    return new Ruling(
+        Ruling.Verdict.UNKNOWN, Optional.empty(), objection, List.of(), List.of(finding));
+  }
+
+  private static List<Outlook.PathPoint> path(Flown flown) {
+    double seconds = flown.prediction().flightTime().seconds() / PATH_POINTS;
+    TimeSpan step = new TimeSpan(Math.max(SHORTEST_STEP_S, seconds));
+    List<Outlook.PathPoint> points = new ArrayList<>();
+    for (TrackPoint point : Flight.track(flown.launch(), step)) {
+      points.add(new Outlook.PathPoint(point.time(), point.east(), point.north(), point.height()));
+    }
+    return points;
+  }
+
+  private Optional<Sunlight> sunlight(Card card, Launch launch, List<Outlook.PathPoint> path) {
+    boolean complex = card.motors().map(MotorStack::isComplex).orElse(false);
+    Length standOff =
+        code.value()
+            .flatMap(rules -> rules.standBack(launch.totalImpulse(), complex))
+            .map(Sourced::value)
+            .orElse(USUAL_STAND_BACK);
+    Optional<Field.Coordinates> place = card.field().flatMap(Field::coordinates);
+    return place.flatMap(pad -> card.at().flatMap(at -> Sunlight.of(path, pad, at, standOff)));
+  }
+
+  /** The outlook of a checked flight; absent when it does not leave the rod. */
+  Optional<Outlook> outlook(Checked checked) {
+    Speed safe = house.advisedEjectionAirspeed();
+    return checked
+        .flown()
+        .filter(flown -> flown.prediction().leftRod())
+        .map(flown -> Outlooks.of(flown, checked.card(), spread(checked, flown), safe));
+  }
+
+  /** Where the wind has no direction, or the rod leans nobody said where, it would mislead. */
+  private Optional<Spread> spread(Checked checked, Flown flown) {
+    Card card = checked.card();
+    boolean directed =
+        card.wind().isPresent()
+            && flown.launch().wind().directionKnown()
+            && (card.tilt().radians() == 0 || card.tiltToward().isPresent());
+    return flown
+        .scattered()
+        .filter(flights -> directed && flown.lands())
+        .map(flights -> Spreads.of(flights, checked.field(), settings.units()));
+  }
+
+  /** What the code asks besides, the same for every card. */
+  List<Answer.Reminder> reminders() {
+    return code.value().map(RuleSet::cautions).orElse(List.of()).stream()
+        .map(caution -> new Answer.Reminder(caution.text().value(), caution.text().cited()))
+        .toList();
+  }
+}

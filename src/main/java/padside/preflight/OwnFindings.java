@@ -1,0 +1,101 @@
+package padside.preflight;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import padside.flight.Ruling.Finding;
+import padside.flight.Ruling.Verdict;
+import padside.physics.ThrustCurve;
+import padside.site.FieldShape;
+import padside.units.UnitSystem;
+
+/** What this room itself finds about a card, to be ruled on with what the rules find. */
+record OwnFindings(Facing facing) {
+  private static final String MODEL = "flight model";
+
+  List<Finding> list() {
+    List<Finding> findings = new ArrayList<>();
+    facing
+        .prepared()
+        .refused()
+        .ifPresent(why -> findings.add(new Finding("flight", Verdict.UNKNOWN, why, MODEL)));
+    facing.flown().ifPresent(flown -> of(flown, findings));
+    Card card = facing.card();
+    Stream.concat(card.lotRecord().stream(), card.boosterRecord().stream())
+        .distinct()
+        .filter(lot -> lot.malfunctioned() > 0)
+        .forEach(lot -> findings.add(lot(lot)));
+    facing.field().flatMap(FieldShape::unpaced).ifPresent(gap -> findings.add(unpaced(gap)));
+    return findings;
+  }
+
+  private void of(Flown flown, List<Finding> findings) {
+    if (!flown.prediction().leftRod()) {
+      String why = Sentences.tooHeavy(flown.prediction(), facing.card());
+      findings.add(new Finding("flight", Verdict.NO_GO, why, MODEL));
+    }
+    if (flown.prediction().impactUnderPower()) {
+      findings.add(underPower());
+    }
+    if (flown.launch().curveQuality() == ThrustCurve.Quality.APPROXIMATE) {
+      findings.add(approximate());
+    }
+    if (!flown.launch().wind().directionKnown()) {
+      findings.add(directionless());
+    }
+    UnitSystem units = facing.settings().units();
+    flown.sun().ifPresent(sun -> findings.add(sun.finding(units)));
+  }
+
+  private static Finding unpaced(FieldShape.Unpaced gap) {
+    String from = gap.from().compassPoint();
+    String to = gap.to().compassPoint();
+    String sentence =
+        from.equals(to)
+            ? "one edge alone was given; the field is taken as that far every way"
+            : "nobody paced the field's edge between "
+                + from
+                + " and "
+                + to
+                + "; the nearer of the two is taken there";
+    return new Finding("field edges", Verdict.GO, sentence, "field as paced");
+  }
+
+  private static Finding lot(Card.LotRecord lot) {
+    return new Finding(
+        "lot",
+        Verdict.MARGINAL,
+        "of lot %s %d fired, a motor malfunctioned in %s"
+            .formatted(
+                lot.code(),
+                lot.fired(),
+                lot.malfunctioned() == 1 ? "1 flight" : lot.malfunctioned() + " flights"),
+        "the log; common practice, no source");
+  }
+
+  private static Finding directionless() {
+    return new Finding(
+        "wind direction",
+        Verdict.GO,
+        "the wind has no direction, so the field's limit is that of the worst one",
+        MODEL);
+  }
+
+  private static Finding underPower() {
+    return new Finding(
+        "flight",
+        Verdict.NO_GO,
+        "it hits the ground while the motor still burns; set the rod upright or choose a stronger"
+            + " motor",
+        MODEL);
+  }
+
+  private static Finding approximate() {
+    return new Finding(
+        "motor data",
+        Verdict.GO,
+        "thrust is taken as constant, so rod-exit speed is approximate and on the low side for"
+            + " motors with an ignition spike",
+        MODEL);
+  }
+}
