@@ -87,7 +87,7 @@ class FirstMorningIT {
     pad.press("n");
     pad.sees("Smallest side");
     pad.fields("Long Meadow", "850ft", "N 500ft lane > road; E 450ft; S 500ft hedge; W 450ft wood");
-    pad.seesLine("> Smallest side");
+    pad.seesLine("> Hazards");
     pad.press("F2");
     pad.seesLine("Long Meadow", "850 ft");
     pad.escape("No day is open yet.");
