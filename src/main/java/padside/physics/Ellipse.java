@@ -31,16 +31,29 @@ public record Ellipse(Length east, Length north, Length longHalf, Length shortHa
     double ee = covariance(eastM, east, eastM, east);
     double nn = covariance(northM, north, northM, north);
     double en = covariance(eastM, east, northM, north);
-    double middle = (ee + nn) / 2;
-    double apart = Math.hypot((nn - ee) / 2, en);
-    double radius = Math.sqrt(-2 * Math.log1p(-share));
-    double along = Math.toDegrees(Math.atan2(en, (nn - ee) / 2)) / 2;
+    return of(share, new Moments(east, north, ee, en, nn));
+  }
+
+  /** Mean and covariance of a bivariate normal distribution, in metres and square metres. */
+  record Moments(double east, double north, double ee, double en, double nn) {}
+
+  /** The ellipse that holds a share of a bivariate normal distribution. */
+  static Ellipse of(double share, Moments of) {
+    double middle = (of.ee + of.nn) / 2;
+    double apart = Math.hypot((of.nn - of.ee) / 2, of.en);
+    double radius = radius(share);
+    double along = Math.toDegrees(Math.atan2(of.en, (of.nn - of.ee) / 2)) / 2;
     return new Ellipse(
-        new Length(east),
-        new Length(north),
+        new Length(of.east),
+        new Length(of.north),
         new Length(radius * Math.sqrt(middle + apart)),
         new Length(radius * Math.sqrt(Math.max(0, middle - apart))),
         new Bearing(along < 0 ? along + 180 : along));
+  }
+
+  /** Half a principal diameter over the deviation along it. */
+  static double radius(double share) {
+    return Math.sqrt(-2 * Math.log1p(-share));
   }
 
   /** Whether a place lies in it or on its edge. */

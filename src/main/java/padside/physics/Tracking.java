@@ -1,6 +1,8 @@
 package padside.physics;
 
+import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import padside.units.Angle;
 import padside.units.Bearing;
 import padside.units.Length;
@@ -67,6 +69,29 @@ public final class Tracking {
     }
   }
 
+  /**
+   * A look along the ground at where it went down.
+   *
+   * @param east of the spot looked from
+   * @param north of the spot looked from
+   * @param deviation one standard deviation of the bearing; 3 degrees for a hand compass is common
+   *     practice, no source
+   */
+  public record Line(Length east, Length north, Bearing toward, Angle deviation) {
+    /** Refuses a bearing known exactly or hardly at all. */
+    public Line {
+      RefusedInput.unless(
+          deviation.inDegrees() >= 0.1 && deviation.inDegrees() <= 45,
+          String.format(
+              Locale.ROOT,
+              "A bearing known to %.2f° is outside 0.1 to 45°.",
+              deviation.inDegrees()));
+    }
+  }
+
+  /** From a spot to another: bearing and distance. */
+  public record Way(Bearing toward, Length distance) {}
+
   private record Vector(double x, double y, double z) {
     double dot(Vector other) {
       return x * other.x + y * other.y + z * other.z;
@@ -114,6 +139,26 @@ public final class Tracking {
         closure,
         new Length(way.middleM),
         new Length(way.lengthM));
+  }
+
+  /**
+   * Where to look for what went down out of sight: the ellipse that holds a share of where it may
+   * lie.
+   *
+   * @param lines none, one or more looks at where it went down
+   * @param landing where it was expected, the ellipse that holds {@code share} of the landings;
+   *     needed with fewer than two lines
+   */
+  public static Ellipse search(List<Line> lines, Optional<Ellipse> landing, double share) {
+    RefusedInput.unless(
+        landing.isPresent() || lines.size() >= 2,
+        "One sight line alone tells no spot; look from a second one, or predict the landing.");
+    return new SearchArea(lines, landing, share).holding(share);
+  }
+
+  /** From where one stands to the middle of an area. */
+  public static Way way(Ellipse area, Length east, Length north) {
+    return SearchArea.way(area, east, north);
   }
 
   /** Plan-view cross product of a way with a bearing, up positive for a bearing to its left. */
