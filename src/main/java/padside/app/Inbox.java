@@ -7,11 +7,10 @@ import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import padside.screen.Event;
 import padside.terminal.Input;
+import padside.units.TimeSpan;
 
 /** Everything that waits for the screens' thread, in the order it came. */
 final class Inbox {
-  private static final long TICK_SECONDS = 60;
-
   private final BlockingQueue<Item> waiting = new LinkedBlockingQueue<>();
   private final BlockingQueue<LogKeeper.Opened> opened = new LinkedBlockingQueue<>();
 
@@ -24,7 +23,7 @@ final class Inbox {
   /** An effect was done. */
   record Answered(Event event) implements Item {}
 
-  /** Nothing came for a minute. */
+  /** Nothing came for as long as was to be waited. */
   record Tick() implements Item {}
 
   /** Everything is kept; the program may end. */
@@ -55,10 +54,10 @@ final class Inbox {
     }
   }
 
-  /** Waits for something and takes all that has come. */
-  List<Item> take() {
+  /** Waits for something, so long at most, and takes all that has come. */
+  List<Item> take(TimeSpan longest) {
     try {
-      Item first = waiting.poll(TICK_SECONDS, TimeUnit.SECONDS);
+      Item first = waiting.poll(Math.round(longest.seconds() * 1000), TimeUnit.MILLISECONDS);
       List<Item> items = new ArrayList<>();
       items.add(first == null ? new Tick() : first);
       waiting.drainTo(items);

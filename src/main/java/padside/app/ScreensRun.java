@@ -1,7 +1,6 @@
 package padside.app;
 
 import java.nio.file.Path;
-import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
@@ -29,6 +28,7 @@ final class ScreensRun implements AutoCloseable {
   private final Inbox inbox = new Inbox();
   private final CountDownLatch closed = new CountDownLatch(1);
   private final Thread signalled = new Thread(this::leaveInGoodOrder, "padside signalled");
+  private final ThisMachine machine = new ThisMachine();
   private final SettingsFile settings;
   private final Console console;
   private final LogKeeper keeper;
@@ -83,11 +83,12 @@ final class ScreensRun implements AutoCloseable {
     Logbook book = opened.book().orElseThrow();
     World world =
         new World(
-            Instant.now(),
+            machine.moment(),
             ZoneId.systemDefault(),
             settings.settings(),
             book,
             Shipped.outcomes(),
+            Shipped.checklist(),
             console.showsBraille(),
             0);
     List<String> told = new ArrayList<>(settings.told());
@@ -101,7 +102,7 @@ final class ScreensRun implements AutoCloseable {
     console.repaint(session.view(console.size()));
     checker.prepare();
     while (true) {
-      List<Inbox.Item> items = inbox.take();
+      List<Inbox.Item> items = inbox.take(session.untilTick());
       boolean all = false;
       for (Inbox.Item item : items) {
         if (item instanceof Inbox.Gone) {
@@ -123,7 +124,7 @@ final class ScreensRun implements AutoCloseable {
   private Session.Turn turn(Session session, Inbox.Item item) {
     if (item instanceof Inbox.FromTerminal from) {
       if (from.input() instanceof Input.Pressed pressed) {
-        return session.on(new Event.Pressed(pressed.key(), Instant.now()));
+        return session.on(new Event.Pressed(pressed.key(), machine.moment()));
       }
       if (from.input() instanceof Input.HungUp) {
         Session.Turn turn = session.on(new Event.Leaving());
@@ -135,7 +136,7 @@ final class ScreensRun implements AutoCloseable {
     if (item instanceof Inbox.Answered answered) {
       return session.on(answered.event());
     }
-    return new Session.Turn(session.at(Instant.now()), List.of()); // a minute has passed
+    return session.ticked(machine.moment());
   }
 
   /** Starts what is to be done; true when everything is to be painted anew. */

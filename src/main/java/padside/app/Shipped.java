@@ -6,6 +6,7 @@ import java.io.InputStreamReader;
 import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import padside.flight.Checklist;
 import padside.flight.MotorTable;
 import padside.flight.OutcomeTable;
 
@@ -19,6 +20,10 @@ final class Shipped {
 
   static OutcomeTable outcomes() {
     return read("outcomes.csv", OutcomeTable::read);
+  }
+
+  static Checklist checklist() {
+    return read("checklist.csv", Checklist::read);
   }
 
   /** Reads one file of the folder {@code data}. */

@@ -6,10 +6,13 @@ import java.net.UnknownHostException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.SecureRandom;
+import java.time.Instant;
 import java.time.ZoneId;
 import java.util.HexFormat;
 import java.util.Optional;
+import padside.screen.Moment;
 import padside.store.Machine;
+import padside.units.TimeSpan;
 
 /** The machine this runs on, as the log wants to know it. */
 final class ThisMachine implements Machine {
@@ -19,6 +22,8 @@ final class ThisMachine implements Machine {
 
   /** An uptime source that counts suspended time, where there is one. */
   private final boolean hasUptime = Files.isReadable(UPTIME);
+
+  private final String bootId = line(BOOT_ID).orElse("unknown");
 
   @Override
   public long wallMillis() {
@@ -32,6 +37,11 @@ final class ThisMachine implements Machine {
         .orElse(System.nanoTime() / 1e9);
   }
 
+  /** This moment. */
+  Moment moment() {
+    return new Moment(Instant.now(), new TimeSpan(uptimeSeconds()), bootId);
+  }
+
   @Override
   public String freshRun() {
     byte[] bytes = new byte[RUN_BYTES];
@@ -43,7 +53,7 @@ final class ThisMachine implements Machine {
   public Identity identity() {
     return new Identity(
         label(),
-        line(BOOT_ID).orElse("unknown"),
+        bootId,
         ZoneId.systemDefault().getId(),
         hasUptime ? "proc" : "nano",
         Version.text(),

@@ -1,5 +1,7 @@
 package padside.fact;
 
+import java.time.Instant;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -96,6 +98,26 @@ public record Column<T>(
             of.apply((String) value)
                 .orElseThrow(() -> new IllegalArgumentException("no such word: " + value)),
         in::apply);
+  }
+
+  /** A column of moments. */
+  public static Column<Instant> instant(String name, String meaning) {
+    return new Column<>(
+        name,
+        Storage.TEXT,
+        meaning,
+        value -> Instant.parse((String) value),
+        Instant::toString);
+  }
+
+  /** A column of dates. */
+  public static Column<LocalDate> date(String name, String meaning) {
+    return new Column<>(
+        name,
+        Storage.TEXT,
+        meaning,
+        value -> LocalDate.parse((String) value),
+        LocalDate::toString);
   }
 
   /** A column of a list whose items are JSON objects. */

@@ -9,20 +9,16 @@ import padside.fact.RecordId;
 
 /** One date at one field. */
 public record Day(RecordId id, Facts facts) {
-  public static final Column<LocalDate> DATE =
-      new Column<>(
-          "date",
-          Column.Storage.TEXT,
-          "local date, ISO 8601",
-          value -> LocalDate.parse((String) value),
-          LocalDate::toString);
+  public static final Column<LocalDate> DATE = Column.date("date", "local date, ISO 8601");
   public static final Column<RecordId> FIELD = Column.reference("field", "where it is flown");
   public static final Column<Boolean> PERMISSION =
       Column.flag("permission", "the owner of the land has allowed it");
   public static final Column<Boolean> FIRE_BAN = Column.flag("fire_ban", "a fire ban is in force");
+  public static final Column<Integer> PADS =
+      Column.integer("pads", "how many pads stand in a row, up to 12; one where none is told");
   public static final Column<String> NOTE = Column.text("note", "anything worth knowing");
 
-  static final List<Column<?>> COLUMNS = List.of(DATE, FIELD, PERMISSION, FIRE_BAN, NOTE);
+  static final List<Column<?>> COLUMNS = List.of(DATE, FIELD, PERMISSION, FIRE_BAN, PADS, NOTE);
 
   public Optional<LocalDate> date() {
     return facts.get(DATE);

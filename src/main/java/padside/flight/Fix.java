@@ -1,5 +1,6 @@
 package padside.flight;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -44,7 +45,11 @@ public record Fix(RecordId id, Facts facts) {
   public static final Column<Boolean> DONE = Column.flag("done", "it has been mended");
   public static final Column<String> DONE_NOTE = Column.text("done_note", "what was done");
 
-  static final List<Column<?>> COLUMNS = List.of(ROCKET, TEXT, SEVERITY, FLIGHT, DONE, DONE_NOTE);
+  public static final Column<LocalDate> DONE_ON =
+      Column.date("done_on", "local date it was mended, ISO 8601");
+
+  static final List<Column<?>> COLUMNS =
+      List.of(ROCKET, TEXT, SEVERITY, FLIGHT, DONE, DONE_NOTE, DONE_ON);
 
   public Optional<RecordId> rocket() {
     return facts.get(ROCKET);

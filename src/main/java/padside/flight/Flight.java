@@ -18,8 +18,26 @@ import padside.units.Wind;
 
 /** One flight: its card, the answer of the check as it stood, and what came of it. */
 public record Flight(RecordId id, Facts facts) {
+  /**
+   * How one part came back.
+   *
+   * @param part such as {@code fins}
+   * @param state such as {@code cracked}, a word of the outcome table or the flier's own
+   */
+  public record PartState(String part, String state) {
+    static PartState of(Map<?, ?> item) {
+      return new PartState(String.valueOf(item.get("part")), String.valueOf(item.get("state")));
+    }
+
+    Map<String, Object> item() {
+      return Map.of("part", part, "state", state);
+    }
+  }
+
   /** How far the flight has come. */
   public enum Status {
+    /** It is meant to be flown; made at home, begun on the day. */
+    PLANNED("planned"),
     /** The card is being filled; every finished field is kept. */
     DRAFT("draft"),
     /** The card is complete and waits for its turn at the pad. */
@@ -50,8 +68,12 @@ public record Flight(RecordId id, Facts facts) {
 
   // The card.
   public static final Column<Status> STATUS =
-      Column.word("status", "draft, card, flown or scrubbed", Status::find, Status::code);
+      Column.word("status", "planned, draft, card, flown or scrubbed", Status::find, Status::code);
   public static final Column<RecordId> DAY = Column.reference("day", "the day it belongs to");
+  public static final Column<Integer> PLACE =
+      Column.integer("place", "its place in the plan of the day, lowest first");
+  public static final Column<Integer> PAD =
+      Column.integer("pad", "pad position, 1 to 12, where there are several");
   public static final Column<RecordId> ROCKET = Column.reference("rocket", "what flies");
   public static final Column<String> FLIER = Column.text("flier", "who flies it");
   public static final Column<String> MOTOR =
@@ -117,15 +139,55 @@ public record Flight(RecordId id, Facts facts) {
           Length::new,
           Length::metres);
 
+  public static final Column<TimeSpan> PREDICTED_EJECTION =
+      Column.quantity(
+          "predicted_ejection_s",
+          "predicted time from lift-off to ejection",
+          TimeSpan::new,
+          TimeSpan::seconds);
+  public static final Column<TimeSpan> PREDICTED_ALOFT =
+      Column.quantity(
+          "predicted_aloft_s",
+          "predicted time from lift-off to touchdown",
+          TimeSpan::new,
+          TimeSpan::seconds);
+
+  // At the pad.
+  public static final Column<List<String>> TICKED =
+      Column.texts("ticked", "checklist lines ticked, by their key");
+  public static final Column<List<String>> UNTICKED =
+      Column.texts("unticked", "checklist lines open when the count began, in words");
+  public static final Column<String> WENT_ON =
+      Column.text("went_on", "why the count began with lines open");
+
   // What came of it; the words are those of the outcome table.
   public static final Column<Instant> LIFTOFF_AT =
-      new Column<>(
-          "liftoff_at",
-          Column.Storage.TEXT,
-          "when it left the pad, ISO 8601 in UTC, by the machine's clock",
-          value -> Instant.parse((String) value),
-          Instant::toString);
+      Column.instant(
+          "liftoff_at", "when it left the pad, ISO 8601 in UTC, by the machine's clock");
+  public static final Column<TimeSpan> LIFTOFF_UP =
+      Column.quantity(
+          "liftoff_up_s",
+          "when it left the pad, seconds since the machine was started",
+          TimeSpan::new,
+          TimeSpan::seconds);
+  public static final Column<String> LIFTOFF_BOOT =
+      Column.text("liftoff_boot", "that start of the machine, as its operating system names it");
+  public static final Column<TimeSpan> EJECTION_MARK =
+      Column.quantity(
+          "ejection_mark_s",
+          "seconds from lift-off to ejection as marked at the pad",
+          TimeSpan::new,
+          TimeSpan::seconds);
+  public static final Column<TimeSpan> TOUCHDOWN_MARK =
+      Column.quantity(
+          "touchdown_mark_s",
+          "seconds from lift-off to touchdown as marked at the pad",
+          TimeSpan::new,
+          TimeSpan::seconds);
   public static final Column<String> BOOST = Column.text("boost", "how it boosted");
+  public static final Column<Bearing> BOOST_TOWARD =
+      Column.quantity(
+          "boost_toward_deg", "bearing it arced or turned toward", Bearing::new, Bearing::degrees);
   public static final Column<String> BURN = Column.text("burn", "what the motor did");
   public static final Column<String> EJECTION = Column.text("ejection", "when the charge fired");
   public static final Column<TimeSpan> MEASURED_DELAY =
@@ -150,7 +212,10 @@ public record Flight(RecordId id, Facts facts) {
   public static final Column<Length> ALTITUDE =
       Column.quantity(
           "altitude_m", "highest altitude above the pad as measured", Length::new, Length::metres);
-  public static final Column<String> DAMAGE = Column.text("damage", "what broke");
+  public static final Column<String> DAMAGE =
+      Column.text("damage", "what broke, in words; newer flights tell it part by part");
+  public static final Column<List<PartState>> CONDITION =
+      Column.list("condition", "how it came back, part by part", PartState::of, PartState::item);
 
   public static final Column<String> TO_MEND =
       Column.text("to_mend", "what to mend, from a debrief not kept yet; a fix once it is");
@@ -162,6 +227,8 @@ public record Flight(RecordId id, Facts facts) {
       List.of(
           STATUS,
           DAY,
+          PLACE,
+          PAD,
           ROCKET,
           FLIER,
           MOTOR,
@@ -185,8 +252,18 @@ public record Flight(RecordId id, Facts facts) {
           PREDICTED_DESCENT,
           PREDICTED_BEARING,
           PREDICTED_DISTANCE,
+          PREDICTED_EJECTION,
+          PREDICTED_ALOFT,
+          TICKED,
+          UNTICKED,
+          WENT_ON,
           LIFTOFF_AT,
+          LIFTOFF_UP,
+          LIFTOFF_BOOT,
+          EJECTION_MARK,
+          TOUCHDOWN_MARK,
           BOOST,
+          BOOST_TOWARD,
           BURN,
           EJECTION,
           MEASURED_DELAY,
@@ -197,6 +274,7 @@ public record Flight(RecordId id, Facts facts) {
           LANDING_DISTANCE,
           ALTITUDE,
           DAMAGE,
+          CONDITION,
           TO_MEND,
           TO_MEND_SEVERITY,
           NOTE);

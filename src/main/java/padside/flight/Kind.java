@@ -16,7 +16,10 @@ public enum Kind {
   DAY(Day.COLUMNS),
   WEATHER(Weather.COLUMNS),
   FLIGHT(Flight.COLUMNS),
-  FIX(Fix.COLUMNS);
+  FIX(Fix.COLUMNS),
+  ATTEMPT(Attempt.COLUMNS),
+  SIGHTING(Sighting.COLUMNS),
+  CHECKLINE(CheckLine.COLUMNS);
 
   /** On every kind: marked as removed. Nothing is ever taken out of the log. */
   public static final Column<Boolean> REMOVED = Column.flag("removed", "marked as removed");

@@ -24,7 +24,10 @@ public record Logbook(
     List<Weather> weather,
     List<Flight> flights,
     List<Flight> lastFlights,
-    List<Fix> fixes) {
+    List<Fix> fixes,
+    List<Attempt> attempts,
+    List<Sighting> sightings,
+    List<CheckLine> checkLines) {
 
   /** How many flights are read; older ones are found by searching. */
   private static final int NEWEST_FLIGHTS = 500;
@@ -44,7 +47,10 @@ public record Logbook(
         log.list(Kind.WEATHER).stream().map(w -> new Weather(w.id(), w.facts())).toList(),
         flights(log.flights(FlightLog.FlightQuery.newest(NEWEST_FLIGHTS))),
         flights(log.lastFlightOfEachRocket()),
-        log.list(Kind.FIX).stream().map(f -> new Fix(f.id(), f.facts())).toList());
+        log.list(Kind.FIX).stream().map(f -> new Fix(f.id(), f.facts())).toList(),
+        log.list(Kind.ATTEMPT).stream().map(a -> new Attempt(a.id(), a.facts())).toList(),
+        log.list(Kind.SIGHTING).stream().map(s -> new Sighting(s.id(), s.facts())).toList(),
+        log.list(Kind.CHECKLINE).stream().map(c -> new CheckLine(c.id(), c.facts())).toList());
   }
 
   private static List<Flight> flights(List<FlightLog.Stored> stored) {
@@ -117,6 +123,16 @@ public record Logbook(
     return fixes.stream()
         .filter(fix -> fix.open() && fix.rocket().equals(Optional.of(rocket)))
         .toList();
+  }
+
+  /** Misfires of a card, in the order they were told. */
+  public List<Attempt> attemptsOf(RecordId flight) {
+    return attempts.stream().filter(each -> each.flight().equals(Optional.of(flight))).toList();
+  }
+
+  /** Lines of sight to a flight, in the order they were told. */
+  public List<Sighting> sightingsOf(RecordId flight) {
+    return sightings.stream().filter(each -> each.flight().equals(Optional.of(flight))).toList();
   }
 
   /** Motors left of a lot, absent when it was never counted. */

@@ -11,8 +11,9 @@ import padside.fact.Facts;
 
 /**
  * The words an outcome is told in, by aspect: boost, burn, ejection, recovery, landing, landed_on.
- * They are data, read from {@code data/outcomes.csv}; the aspects are the columns of {@link
- * Flight}.
+ * They are data, read from {@code data/outcomes.csv}; these aspects are columns of {@link Flight}.
+ * Beside them stand the words for the cause of an {@link Attempt} and for {@link
+ * Flight.PartState}.
  */
 public record OutcomeTable(List<Outcome> outcomes) {
   /**

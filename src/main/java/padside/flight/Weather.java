@@ -17,12 +17,7 @@ import padside.units.Wind;
 public record Weather(RecordId id, Facts facts) {
   public static final Column<RecordId> DAY = Column.reference("day", "the day it was read on");
   public static final Column<Instant> AT =
-      new Column<>(
-          "at",
-          Column.Storage.TEXT,
-          "when it was read, ISO 8601 in UTC, by the machine's clock",
-          value -> Instant.parse((String) value),
-          Instant::toString);
+      Column.instant("at", "when it was read, ISO 8601 in UTC, by the machine's clock");
   public static final Column<Speed> WIND_MEAN =
       Column.quantity("wind_mean_mps", "mean wind", Speed::new, Speed::metresPerSecond);
   public static final Column<Speed> WIND_GUST =

@@ -115,7 +115,7 @@ final class DayView {
 
   private static String outcome(Flight flight, World world) {
     return switch (flight.status()) {
-      case DRAFT, SCRUBBED -> "";
+      case PLANNED, DRAFT, SCRUBBED -> "";
       case CARD -> flight.facts().get(Flight.REASON).orElse("");
       case FLOWN ->
           flight.awaitsDebrief() ? "debrief waits" : world.outcomes().told(flight.facts());

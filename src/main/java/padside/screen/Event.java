@@ -1,6 +1,5 @@
 package padside.screen;
 
-import java.time.Instant;
 import java.util.List;
 import padside.fact.Fault;
 import padside.fact.RecordId;
@@ -15,8 +14,11 @@ public sealed interface Event {
   /** The screen was just put on top; told to that screen alone. */
   record Opened() implements Event {}
 
-  /** A key was pressed at a moment of the machine's clock. */
-  record Pressed(Key key, Instant at) implements Event {}
+  /** A key was pressed. */
+  record Pressed(Key key, Moment at) implements Event {}
+
+  /** Time has passed; screens that count find it in their world. */
+  record Ticked() implements Event {}
 
   /** An action is on the medium. */
   record Saved(Ticket ticket, List<RecordId> records, Logbook log) implements Event {

@@ -61,7 +61,7 @@ record LogScreen() implements Shelf {
 
   private static Screen open(Flight flight, World world) {
     return switch (flight.status()) {
-      case DRAFT, CARD -> CardScreen.open(flight, world);
+      case PLANNED, DRAFT, CARD -> CardScreen.open(flight, world);
       case FLOWN ->
           flight.awaitsDebrief() ? DebriefScreen.open(flight, world) : FlightScreen.of(flight.id());
       case SCRUBBED -> FlightScreen.of(flight.id());

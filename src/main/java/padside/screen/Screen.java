@@ -1,6 +1,8 @@
 package padside.screen;
 
 import java.util.List;
+import java.util.Optional;
+import padside.units.TimeSpan;
 
 /** One screen: a record that holds all it shows and what has been typed into it. */
 interface Screen {
@@ -12,6 +14,11 @@ interface Screen {
 
   /** The title bar's text. */
   String title(World world);
+
+  /** How long what it shows stays true of the clock; absent where a minute does not matter. */
+  default Optional<TimeSpan> untilTick(World world) {
+    return Optional.empty();
+  }
 
   /** What its keys do. */
   List<Binding> bindings();

@@ -1,10 +1,10 @@
 package padside.screen;
 
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import padside.fact.Fault;
+import padside.units.TimeSpan;
 
 /**
  * The screens that are open, the uppermost last, and the world they see. Pure: the app feeds events
@@ -17,6 +17,7 @@ import padside.fact.Fault;
 public record Session(
     List<Screen> stack, World world, Optional<String> notice, List<Event.Pressed> held) {
   private static final Key QUIT = Key.control('c');
+  private static final TimeSpan MINUTE = new TimeSpan(60);
   private static final Key REPAINT = Key.control('l');
   private static final Key HELP = Key.function(1);
   private static final Key HELP_TOO = new Key("?");
@@ -109,9 +110,14 @@ public record Session(
     return Chrome.draw(this, size);
   }
 
-  /** The world with the log as another screen or program left it. */
-  public Session at(Instant now) {
-    return in(world.at(now));
+  /** Time has passed. */
+  public Turn ticked(Moment now) {
+    return in(world.at(now)).toEveryScreen(new Event.Ticked());
+  }
+
+  /** How long to wait for the next event before time is to be told with {@link #ticked}. */
+  public TimeSpan untilTick() {
+    return top().untilTick(world).orElse(MINUTE);
   }
 
   Screen top() {

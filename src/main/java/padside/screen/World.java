@@ -2,6 +2,7 @@ package padside.screen;
 
 import java.time.Instant;
 import java.time.ZoneId;
+import padside.flight.Checklist;
 import padside.flight.Logbook;
 import padside.flight.OutcomeTable;
 import padside.preflight.Settings;
@@ -9,28 +10,35 @@ import padside.preflight.Settings;
 /**
  * All that screens know of the outside at one moment.
  *
- * @param now the machine's clock
+ * @param moment the machine's clocks
  * @param log the log as last read
+ * @param checklist the lines shipped with the program
  * @param braille whether the terminal shows the Unicode braille patterns
  * @param turn counts the keys pressed, so that every screen opened can have a number of its own
  */
 public record World(
-    Instant now,
+    Moment moment,
     ZoneId zone,
     Settings settings,
     Logbook log,
     OutcomeTable outcomes,
+    Checklist checklist,
     boolean braille,
     long turn) {
+  /** By the clock of the day. */
+  Instant now() {
+    return moment.wall();
+  }
+
   World with(Logbook newer) {
-    return new World(now, zone, settings, newer, outcomes, braille, turn);
+    return new World(moment, zone, settings, newer, outcomes, checklist, braille, turn);
   }
 
-  World at(Instant later) {
-    return new World(later, zone, settings, log, outcomes, braille, turn);
+  World at(Moment later) {
+    return new World(later, zone, settings, log, outcomes, checklist, braille, turn);
   }
 
-  World next(Instant later) {
-    return new World(later, zone, settings, log, outcomes, braille, turn + 1);
+  World next(Moment later) {
+    return new World(later, zone, settings, log, outcomes, checklist, braille, turn + 1);
   }
 }

@@ -63,7 +63,7 @@ public class CardBenchmark {
   @Benchmark
   public Frame keyToFrame() {
     Key key = keys.get(at++ % keys.size());
-    session = session.on(new Event.Pressed(key, Desk.MORNING)).session();
+    session = session.on(new Event.Pressed(key, Desk.moment(Desk.MORNING))).session();
     return session.view(SIZE);
   }
 

@@ -17,6 +17,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import padside.fact.Fault;
 import padside.fact.RecordId;
+import padside.flight.Checklist;
 import padside.flight.Logbook;
 import padside.flight.MemoryFlightLog;
 import padside.flight.MotorTable;
@@ -26,6 +27,7 @@ import padside.preflight.Advice;
 import padside.preflight.Answer;
 import padside.preflight.Card;
 import padside.preflight.Settings;
+import padside.units.TimeSpan;
 
 /**
  * Plays the app around a session, without threads: presses keys, keeps what is to be saved in a log
@@ -39,6 +41,7 @@ final class Desk {
   static final ZoneId ZONE = ZoneOffset.UTC;
   static final MotorTable MOTORS = motors();
   static final OutcomeTable OUTCOMES = outcomes();
+  static final Checklist CHECKLIST = checklist();
 
   private final MemoryFlightLog log;
   private final boolean braille;
@@ -47,6 +50,8 @@ final class Desk {
   private Function<Card, Answer> checker = card -> unknown();
   private Session session;
   private Instant now = MORNING;
+  private Duration up = Duration.ofHours(1);
+  private final String boot = "boot-1";
   private Optional<Fault> fault = Optional.empty();
   private Optional<Effect.Check> newest = Optional.empty();
   private boolean holdsSaves;
@@ -57,7 +62,7 @@ final class Desk {
   private Desk(MemoryFlightLog log, Settings settings, boolean braille) {
     this.log = log;
     this.braille = braille;
-    this.session = Session.start(new World(now, ZONE, settings, book(log), OUTCOMES, braille, 0));
+    this.session = Session.start(new World(moment(), ZONE, settings, book(log), OUTCOMES, CHECKLIST, braille, 0));
   }
 
   static Desk over(MemoryFlightLog log) {
@@ -81,7 +86,7 @@ final class Desk {
 
   /** Puts a screen on top, as another screen's key would. */
   Desk opening(Function<World, Screen> opener) {
-    World world = session.world().next(now);
+    World world = session.world().next(moment());
     List<Screen> stack = new ArrayList<>(session.stack());
     stack.add(opener.apply(world));
     session = new Session(stack, world, Optional.empty(), List.of());
@@ -92,7 +97,7 @@ final class Desk {
   Desk press(String script) {
     for (Key key : Key.script(script)) {
       keys++;
-      take(new Event.Pressed(key, now));
+      take(new Event.Pressed(key, moment()));
       if (!holdsSaves) {
         answerSaves();
       }
@@ -106,7 +111,9 @@ final class Desk {
   /** Lets time pass. */
   Desk after(Duration time) {
     now = now.plus(time);
-    session = session.at(now);
+    up = up.plus(time);
+    Session.Turn turn = session.ticked(moment());
+    take(turn);
     return this;
   }
 
@@ -176,7 +183,7 @@ final class Desk {
   Desk restart() {
     session =
         Session.start(
-            new World(now, ZONE, session.world().settings(), book(log), OUTCOMES, braille, 0));
+            new World(moment(), ZONE, session.world().settings(), book(log), OUTCOMES, CHECKLIST, braille, 0));
     saves.clear();
     checks.clear();
     return this;
@@ -217,7 +224,10 @@ final class Desk {
   }
 
   private void take(Event event) {
-    Session.Turn turn = session.on(event);
+    take(session.on(event));
+  }
+
+  private void take(Session.Turn turn) {
     session = turn.session();
     for (Effect effect : turn.effects()) {
       if (effect instanceof Effect.Save) {
@@ -249,6 +259,23 @@ final class Desk {
   private static MotorTable motors() {
     try (Reader csv = data("motors.csv")) {
       return new MotorTable(MotorTable.read(csv, "motors.csv").types());
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** A moment on a machine that was started an hour before the morning begins. */
+  static Moment moment(Instant at) {
+    return new Moment(at, new TimeSpan(3600), "boot-1");
+  }
+
+  private Moment moment() {
+    return new Moment(now, new TimeSpan(up.toMillis() / 1000.0), boot);
+  }
+
+  private static Checklist checklist() {
+    try (Reader csv = data("checklist.csv")) {
+      return Checklist.read(csv);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

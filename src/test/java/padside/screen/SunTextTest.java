@@ -33,7 +33,15 @@ class SunTextTest {
     World seen = Desk.over(log).session().world();
     Instant now = DATE.atTime(java.time.LocalTime.parse(time)).toInstant(ZONE);
     World world =
-        new World(now, ZONE, seen.settings(), seen.log(), seen.outcomes(), seen.braille(), 0);
+        new World(
+            Desk.moment(now),
+            ZONE,
+            seen.settings(),
+            seen.log(),
+            seen.outcomes(),
+            seen.checklist(),
+            seen.braille(),
+            0);
     return SunText.of(world.log().day(day).orElseThrow(), world);
   }
 
