@@ -1,11 +1,11 @@
 package padside.app;
 
 import java.util.Optional;
-import padside.flight.MotorChoice;
-import padside.flight.MotorStack;
-import padside.flight.MotorType;
 import padside.flight.RecoveryDevice;
 import padside.flight.Rocket;
+import padside.motor.MotorChoice;
+import padside.motor.MotorStack;
+import padside.motor.MotorType;
 import padside.preflight.Card;
 import padside.preflight.Forecasts;
 import padside.preflight.Outlook;

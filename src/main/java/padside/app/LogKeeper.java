@@ -9,7 +9,7 @@ import java.util.concurrent.atomic.AtomicInteger;
 import padside.fact.Fault;
 import padside.fact.RecordId;
 import padside.flight.Logbook;
-import padside.flight.MotorTable;
+import padside.motor.MotorTable;
 import padside.screen.Effect;
 import padside.screen.Event;
 import padside.store.LogFolder;

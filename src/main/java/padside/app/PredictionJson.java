@@ -3,7 +3,7 @@ package padside.app;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import padside.flight.MotorStack;
+import padside.motor.MotorStack;
 import padside.preflight.Card;
 import padside.preflight.Outlook;
 

@@ -7,8 +7,8 @@ import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import padside.flight.Checklist;
-import padside.flight.MotorTable;
 import padside.flight.OutcomeTable;
+import padside.motor.MotorTable;
 
 /** The data that comes inside the jar. */
 final class Shipped {

@@ -103,21 +103,13 @@ public record Column<T>(
   /** A column of moments. */
   public static Column<Instant> instant(String name, String meaning) {
     return new Column<>(
-        name,
-        Storage.TEXT,
-        meaning,
-        value -> Instant.parse((String) value),
-        Instant::toString);
+        name, Storage.TEXT, meaning, value -> Instant.parse((String) value), Instant::toString);
   }
 
   /** A column of dates. */
   public static Column<LocalDate> date(String name, String meaning) {
     return new Column<>(
-        name,
-        Storage.TEXT,
-        meaning,
-        value -> LocalDate.parse((String) value),
-        LocalDate::toString);
+        name, Storage.TEXT, meaning, value -> LocalDate.parse((String) value), LocalDate::toString);
   }
 
   /** A column of a list whose items are JSON objects. */

@@ -8,6 +8,7 @@ import java.util.Optional;
 import padside.fact.Column;
 import padside.fact.Facts;
 import padside.fact.RecordId;
+import padside.motor.MotorText;
 import padside.units.Angle;
 import padside.units.Bearing;
 import padside.units.Length;
@@ -162,8 +163,7 @@ public record Flight(RecordId id, Facts facts) {
 
   // What came of it; the words are those of the outcome table.
   public static final Column<Instant> LIFTOFF_AT =
-      Column.instant(
-          "liftoff_at", "when it left the pad, ISO 8601 in UTC, by the machine's clock");
+      Column.instant("liftoff_at", "when it left the pad, ISO 8601 in UTC, by the machine's clock");
   public static final Column<TimeSpan> LIFTOFF_UP =
       Column.quantity(
           "liftoff_up_s",

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import padside.fact.Column;
+import padside.motor.MotorType;
 
 /** The kinds of record the log keeps, each with its fields. */
 public enum Kind {

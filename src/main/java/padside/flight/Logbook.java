@@ -7,6 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import padside.fact.Fault;
 import padside.fact.RecordId;
+import padside.motor.MotorTable;
+import padside.motor.MotorType;
 
 /**
  * A reading of the log at one moment: everything small whole, of the flights the newest and each

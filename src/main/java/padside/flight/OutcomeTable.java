@@ -12,8 +12,7 @@ import padside.fact.Facts;
 /**
  * The words an outcome is told in, by aspect: boost, burn, ejection, recovery, landing, landed_on.
  * They are data, read from {@code data/outcomes.csv}; these aspects are columns of {@link Flight}.
- * Beside them stand the words for the cause of an {@link Attempt} and for {@link
- * Flight.PartState}.
+ * Beside them stand the words for the cause of an {@link Attempt} and for {@link Flight.PartState}.
  */
 public record OutcomeTable(List<Outcome> outcomes) {
   /**

@@ -2,7 +2,7 @@ package padside.form;
 
 import java.util.List;
 import java.util.Locale;
-import padside.flight.MotorType;
+import padside.motor.MotorType;
 import padside.units.Notation;
 import padside.units.Reading;
 

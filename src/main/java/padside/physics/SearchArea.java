@@ -8,9 +8,9 @@ import padside.units.Length;
 /**
  * Where something lies on the ground by lines of sight, and by where it was expected: the weighted
  * least squares of a fix by bearings (Stansfield, J. IEE 94 IIIA (1947), 762-770, from memory), the
- * expected landing taken for one more observation. A line seen with a deviation of σ from a distance
- * d says the place to σd across the line; d is that of the place found, so that it is worked out
- * again a few times.
+ * expected landing taken for one more observation. A line seen with a deviation of σ from a
+ * distance d says the place to σd across the line; d is that of the place found, so that it is
+ * worked out again a few times.
  */
 final class SearchArea {
   private static final int ROUNDS = 20;
@@ -59,8 +59,7 @@ final class SearchArea {
     double varianceN = ee / determinant;
     double covariance = -en / determinant;
     return Ellipse.of(
-        share,
-        new Ellipse.Moments(place[0], place[1], varianceE, covariance, varianceN));
+        share, new Ellipse.Moments(place[0], place[1], varianceE, covariance, varianceN));
   }
 
   /** Where it was expected, else some way out along the first line. */
@@ -94,9 +93,7 @@ final class SearchArea {
     RefusedInput.unless(
         determinant > 1e-12 * (ee + nn) * (ee + nn),
         "The sight lines run side by side and cross nowhere; look from another spot.");
-    return new double[] {
-      (nn * e - en * n) / determinant, (ee * n - en * e) / determinant
-    };
+    return new double[] {(nn * e - en * n) / determinant, (ee * n - en * e) / determinant};
   }
 
   private void add(Tracking.Line line, double[] near) {

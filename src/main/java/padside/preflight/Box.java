@@ -2,8 +2,8 @@ package padside.preflight;
 
 import java.util.List;
 import java.util.Optional;
-import padside.flight.MotorChoice;
 import padside.flight.RecoveryDevice;
+import padside.motor.MotorChoice;
 
 /** What lies in the range box and is free to fly: motors by lot, parachutes and streamers. */
 public record Box(List<Stock> motors, List<RecoveryDevice> devices) {

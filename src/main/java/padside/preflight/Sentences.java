@@ -1,7 +1,7 @@
 package padside.preflight;
 
 import java.util.Locale;
-import padside.flight.MotorStack;
+import padside.motor.MotorStack;
 import padside.physics.Prediction;
 
 /** What the check says in more than one place. */

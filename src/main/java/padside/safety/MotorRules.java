@@ -2,9 +2,9 @@ package padside.safety;
 
 import java.util.Optional;
 import java.util.stream.Stream;
-import padside.flight.MotorStack;
-import padside.flight.MotorType;
 import padside.flight.Ruling.Verdict;
+import padside.motor.MotorStack;
+import padside.motor.MotorType;
 import padside.units.Impulse;
 import padside.units.Mass;
 import padside.units.Notations;

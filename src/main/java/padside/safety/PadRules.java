@@ -1,7 +1,7 @@
 package padside.safety;
 
 import java.util.Optional;
-import padside.flight.MotorStack;
+import padside.motor.MotorStack;
 import padside.units.Angle;
 import padside.units.Impulse;
 import padside.units.Notations;

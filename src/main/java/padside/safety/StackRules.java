@@ -1,9 +1,9 @@
 package padside.safety;
 
-import padside.flight.MotorChoice;
-import padside.flight.MotorStack;
-import padside.flight.MotorType;
 import padside.flight.Ruling.Verdict;
+import padside.motor.MotorChoice;
+import padside.motor.MotorStack;
+import padside.motor.MotorType;
 
 /** Rules about several motors: side by side in a cluster, one on top of the other in stages. */
 record StackRules(Basis basis) {

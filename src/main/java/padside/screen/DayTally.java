@@ -7,8 +7,8 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import padside.flight.Flight;
-import padside.flight.MotorText;
 import padside.flight.Rocket;
+import padside.motor.MotorText;
 import padside.units.Notations;
 
 /**

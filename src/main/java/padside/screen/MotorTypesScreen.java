@@ -6,7 +6,7 @@ import padside.fact.Facts;
 import padside.fact.RecordId;
 import padside.flight.Action;
 import padside.flight.Kind;
-import padside.flight.MotorType;
+import padside.motor.MotorType;
 import padside.units.Notations;
 
 /** The motor types known, each with where its numbers come from; the flier's own among them. */

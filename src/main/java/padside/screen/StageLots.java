@@ -8,8 +8,8 @@ import padside.fact.Facts;
 import padside.fact.RecordId;
 import padside.flight.Flight;
 import padside.flight.Lot;
-import padside.flight.MotorText;
 import padside.form.FormField;
+import padside.motor.MotorText;
 
 /** The lots a card names: one for the topmost motors, in a stack another for the booster's. */
 final class StageLots {

@@ -16,7 +16,7 @@ import padside.fact.RecordId;
 import padside.flight.FlightLog.FlightQuery;
 import padside.flight.FlightLog.Stored;
 import padside.flight.Kind;
-import padside.flight.MotorText;
+import padside.motor.MotorText;
 
 /** Records as they show, read from the tables. */
 final class Records {

@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import padside.fact.Facts;
 import padside.fact.RecordId;
+import padside.motor.MotorType;
 import padside.units.Bearing;
 import padside.units.Length;
 

@@ -21,13 +21,13 @@ class SearchAreaTest {
   }
 
   // By hand: lines N 45 E from the pad and N 45 W from 200 m east of it cross at (100, 100), both
-  // 141.42 m away; 3 degrees there are 7.4048 m across each, and the lines are square to each other,
+  // 141.42 m away; 3 degrees there are 7.4048 m across each, and the lines are square to each
+  // other,
   // so the 90 % ellipse is a circle of 2.145966 times that.
   @Test
   void two_lines_square_to_each_other_leave_a_circle_where_they_cross() {
     Ellipse area =
-        Tracking.search(
-            List.of(line(0, 0, 45, 3), line(200, 0, 315, 3)), Optional.empty(), 0.9);
+        Tracking.search(List.of(line(0, 0, 45, 3), line(200, 0, 315, 3)), Optional.empty(), 0.9);
     assertThat(area.east().metres()).isCloseTo(100, within(1e-6));
     assertThat(area.north().metres()).isCloseTo(100, within(1e-6));
     assertThat(area.longHalf().metres()).isCloseTo(2.145966 * 7.40480, within(1e-3));
@@ -57,7 +57,8 @@ class SearchAreaTest {
   @Test
   void without_a_line_the_expected_landing_is_the_place_to_search() {
     Ellipse expected =
-        new Ellipse(new Length(30), new Length(-40), new Length(50), new Length(20), new Bearing(70));
+        new Ellipse(
+            new Length(30), new Length(-40), new Length(50), new Length(20), new Bearing(70));
     Ellipse area = Tracking.search(List.of(), Optional.of(expected), 0.9);
     assertThat(area.longHalf().metres()).isCloseTo(50, within(1e-9));
     assertThat(area.shortHalf().metres()).isCloseTo(20, within(1e-9));

@@ -15,12 +15,12 @@ import padside.flight.Flight;
 import padside.flight.Kind;
 import padside.flight.Logbook;
 import padside.flight.MemoryFlightLog;
-import padside.flight.MotorTable;
 import padside.flight.OutcomeTable;
 import padside.flight.RecoveryDevice;
 import padside.flight.Rocket;
 import padside.flight.Ruling.Verdict;
 import padside.flight.Weather;
+import padside.motor.MotorTable;
 import padside.units.Length;
 import padside.units.Mass;
 

@@ -20,9 +20,9 @@ import padside.fact.RecordId;
 import padside.flight.Checklist;
 import padside.flight.Logbook;
 import padside.flight.MemoryFlightLog;
-import padside.flight.MotorTable;
 import padside.flight.OutcomeTable;
 import padside.flight.Ruling;
+import padside.motor.MotorTable;
 import padside.preflight.Advice;
 import padside.preflight.Answer;
 import padside.preflight.Card;
@@ -62,7 +62,9 @@ final class Desk {
   private Desk(MemoryFlightLog log, Settings settings, boolean braille) {
     this.log = log;
     this.braille = braille;
-    this.session = Session.start(new World(moment(), ZONE, settings, book(log), OUTCOMES, CHECKLIST, braille, 0));
+    this.session =
+        Session.start(
+            new World(moment(), ZONE, settings, book(log), OUTCOMES, CHECKLIST, braille, 0));
   }
 
   static Desk over(MemoryFlightLog log) {
@@ -183,7 +185,15 @@ final class Desk {
   Desk restart() {
     session =
         Session.start(
-            new World(moment(), ZONE, session.world().settings(), book(log), OUTCOMES, CHECKLIST, braille, 0));
+            new World(
+                moment(),
+                ZONE,
+                session.world().settings(),
+                book(log),
+                OUTCOMES,
+                CHECKLIST,
+                braille,
+                0));
     saves.clear();
     checks.clear();
     return this;

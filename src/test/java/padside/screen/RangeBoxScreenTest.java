@@ -9,8 +9,8 @@ import padside.fact.Fault;
 import padside.flight.Kind;
 import padside.flight.Lot;
 import padside.flight.MemoryFlightLog;
-import padside.flight.MotorType;
 import padside.flight.RecoveryDevice;
+import padside.motor.MotorType;
 import padside.units.Impulse;
 
 class RangeBoxScreenTest {

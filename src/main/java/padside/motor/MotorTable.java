@@ -1,4 +1,4 @@
-package padside.flight;
+package padside.motor;
 
 import java.io.IOException;
 import java.io.Reader;

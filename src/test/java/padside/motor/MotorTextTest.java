@@ -1,4 +1,4 @@
-package padside.flight;
+package padside.motor;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

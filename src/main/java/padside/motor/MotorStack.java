@@ -1,4 +1,4 @@
-package padside.flight;
+package padside.motor;
 
 import java.util.ArrayList;
 import java.util.List;

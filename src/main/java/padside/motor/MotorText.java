@@ -1,4 +1,4 @@
-package padside.flight;
+package padside.motor;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -18,7 +18,7 @@ import padside.fact.RecordId;
  */
 public record MotorText(List<Part> parts) {
   /** What stands between two stages where the line is written by the program. */
-  static final String THEN = " then ";
+  public static final String THEN = " then ";
 
   private static final Pattern CLUSTER = Pattern.compile("([0-9]{1,2}) ?[xX×] ?(.+)");
   private static final Pattern NEXT_STAGE = Pattern.compile("\\s*,\\s*|\\s+(?i:then)\\s+");

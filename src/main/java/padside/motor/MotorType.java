@@ -1,4 +1,4 @@
-package padside.flight;
+package padside.motor;
 
 import java.util.List;
 import java.util.Locale;
@@ -105,7 +105,7 @@ public record MotorType(RecordId id, Facts facts) {
   public static final Column<String> PROVENANCE =
       Column.text("provenance", "where the numbers come from and how sure they are");
 
-  static final List<Column<?>> COLUMNS =
+  public static final List<Column<?>> COLUMNS =
       List.of(
           DESIGNATION,
           IMPULSE_CLASS,

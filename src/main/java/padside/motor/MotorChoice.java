@@ -1,4 +1,4 @@
-package padside.flight;
+package padside.motor;
 
 import java.util.OptionalDouble;
 

@@ -1,4 +1,4 @@
-package padside.flight;
+package padside.motor;
 
 import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
