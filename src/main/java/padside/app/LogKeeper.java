@@ -12,6 +12,7 @@ import padside.flight.Logbook;
 import padside.motor.MotorTable;
 import padside.screen.Effect;
 import padside.screen.Event;
+import padside.screen.Ticket;
 import padside.store.LogFolder;
 import padside.units.PrintableText;
 
@@ -34,6 +35,11 @@ final class LogKeeper {
     this.inbox = inbox;
   }
 
+  /** A question to the log. */
+  private interface Reading {
+    Event of(LogFolder log) throws Fault;
+  }
+
   /** What came of opening the log: a first reading of it, or a fault. */
   record Opened(Optional<Logbook> book, List<String> notices, Optional<Fault> fault) {}
 
@@ -44,6 +50,28 @@ final class LogKeeper {
   void save(Effect.Save save) {
     savesWaiting.incrementAndGet();
     thread.execute(() -> inbox.answer(kept(save)));
+  }
+
+  /** Reads what was done to a record, once all saves before are kept. */
+  void read(Effect.ReadHistory read) {
+    thread.execute(
+        () ->
+            inbox.answer(
+                read(
+                    read.ticket(),
+                    open ->
+                        new Event.HistoryRead(
+                            read.ticket(), open.history(read.kind(), read.id())))));
+  }
+
+  /** Reads what is marked as removed. */
+  void read(Effect.ReadRemoved read) {
+    thread.execute(
+        () ->
+            inbox.answer(
+                read(
+                    read.ticket(),
+                    open -> new Event.RemovedRead(read.ticket(), open.removed(read.kind())))));
   }
 
   /** Tells the inbox once everything handed over so far is kept. */
@@ -87,6 +115,14 @@ final class LogKeeper {
       return new Event.Saved(save.ticket(), records, book.orElseThrow());
     } catch (Fault fault) {
       return new Event.NotSaved(save.ticket(), fault);
+    }
+  }
+
+  private Event read(Ticket ticket, Reading reading) {
+    try {
+      return reading.of(log.orElseThrow());
+    } catch (Fault fault) {
+      return new Event.NotRead(ticket, fault);
     }
   }
 

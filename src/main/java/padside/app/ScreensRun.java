@@ -145,6 +145,10 @@ final class ScreensRun implements AutoCloseable {
     for (Effect effect : effects) {
       if (effect instanceof Effect.Save save) {
         keeper.save(save);
+      } else if (effect instanceof Effect.ReadHistory read) {
+        keeper.read(read);
+      } else if (effect instanceof Effect.ReadRemoved read) {
+        keeper.read(read);
       } else if (effect instanceof Effect.Check check) {
         checker.check(check);
       } else if (effect instanceof Effect.Bell) {

@@ -45,6 +45,12 @@ public interface FlightLog extends AutoCloseable {
    */
   Map<RecordId, Integer> firedByLot() throws Fault;
 
+  /** Records of a kind that are marked as removed, the newest first. */
+  List<Stored> removed(Kind kind) throws Fault;
+
+  /** Everything that was done to a record, oldest first; with each all it did to other records. */
+  List<Operation> history(Kind kind, RecordId id) throws Fault;
+
   @Override
   void close() throws Fault;
 }

@@ -1,6 +1,8 @@
 package padside.screen;
 
+import padside.fact.RecordId;
 import padside.flight.Action;
+import padside.flight.Kind;
 import padside.preflight.Card;
 
 /**
@@ -9,6 +11,17 @@ import padside.preflight.Card;
 public sealed interface Effect {
   /** Keep an action; answered with {@link Event.Saved} or {@link Event.NotSaved}, in order. */
   record Save(Ticket ticket, Action action) implements Effect {}
+
+  /**
+   * Read what was done to a record; answered with {@link Event.HistoryRead}, after earlier saves.
+   */
+  record ReadHistory(Ticket ticket, Kind kind, RecordId id) implements Effect {}
+
+  /** Read the records of a kind that are marked as removed; {@link Event.RemovedRead}. */
+  record ReadRemoved(Ticket ticket, Kind kind) implements Effect {}
+
+  /** Show a line above the footer until the next key; the session itself does it. */
+  record Tell(String line) implements Effect {}
 
   /** Put a card to the check; only the newest of a screen is answered. */
   record Check(Ticket ticket, Card card) implements Effect {}

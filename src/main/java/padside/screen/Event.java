@@ -3,7 +3,9 @@ package padside.screen;
 import java.util.List;
 import padside.fact.Fault;
 import padside.fact.RecordId;
+import padside.flight.FlightLog;
 import padside.flight.Logbook;
+import padside.flight.Operation;
 import padside.preflight.Answer;
 
 /**
@@ -29,6 +31,23 @@ public sealed interface Event {
 
   /** An action could not be kept; nothing of it is in the log. */
   record NotSaved(Ticket ticket, Fault fault) implements Event {}
+
+  /** What was done to a record, oldest first. */
+  record HistoryRead(Ticket ticket, List<Operation> history) implements Event {
+    public HistoryRead {
+      history = List.copyOf(history);
+    }
+  }
+
+  /** The records that are marked as removed, the newest first. */
+  record RemovedRead(Ticket ticket, List<FlightLog.Stored> records) implements Event {
+    public RemovedRead {
+      records = List.copyOf(records);
+    }
+  }
+
+  /** What was asked for could not be read. */
+  record NotRead(Ticket ticket, Fault fault) implements Event {}
 
   /** The program may be about to end: what stands in a field and was not yet sent goes out now. */
   record Leaving() implements Event {}

@@ -68,9 +68,17 @@ public record Session(
     }
     Session now = event instanceof Event.Saved saved ? in(world.with(saved.log())) : this;
     Turn turn = now.toEveryScreen(event);
-    return event instanceof Event.NotSaved failed
-        ? new Turn(turn.session.holding(List.of()).failing(failed.fault()), turn.effects)
+    Optional<Fault> fault = failed(event);
+    return fault.isPresent()
+        ? new Turn(turn.session.holding(List.of()).failing(fault.get()), turn.effects)
         : turn.session.following(turn.effects);
+  }
+
+  private static Optional<Fault> failed(Event event) {
+    if (event instanceof Event.NotSaved save) {
+      return Optional.of(save.fault());
+    }
+    return event instanceof Event.NotRead read ? Optional.of(read.fault()) : Optional.empty();
   }
 
   /** True while a screen that was left waits for its last save. */
@@ -179,7 +187,16 @@ public record Session(
       screens.add(stack.get(index));
       effects.add(new Effect.Quit());
     }
-    return new Turn(new Session(screens, world, notice, held), effects);
+    Optional<String> told = told(effects);
+    effects.removeIf(Effect.Tell.class::isInstance);
+    return new Turn(new Session(screens, world, told.or(() -> notice), held), effects);
+  }
+
+  private static Optional<String> told(List<Effect> effects) {
+    return effects.stream()
+        .filter(Effect.Tell.class::isInstance)
+        .map(effect -> ((Effect.Tell) effect).line())
+        .reduce((earlier, later) -> later);
   }
 
   private Session in(World other) {

@@ -15,6 +15,7 @@ import padside.fact.RecordId;
 import padside.flight.Action;
 import padside.flight.FlightLog;
 import padside.flight.Kind;
+import padside.flight.Operation;
 
 /** The log in one folder, held for this program until it is closed. */
 public final class LogFolder implements FlightLog {
@@ -126,6 +127,16 @@ public final class LogFolder implements FlightLog {
   @Override
   public Map<RecordId, Integer> firedByLot() throws Fault {
     return with(log -> new Records(log.database()).firedByLot());
+  }
+
+  @Override
+  public List<Stored> removed(Kind kind) throws Fault {
+    return with(log -> new Records(log.database()).removed(kind));
+  }
+
+  @Override
+  public List<Operation> history(Kind kind, RecordId id) throws Fault {
+    return with(log -> new History(log.database()).of(kind, id));
   }
 
   @Override

@@ -54,6 +54,13 @@ final class Records {
         kind.code());
   }
 
+  List<Stored> removed(Kind kind) throws SQLException {
+    return database.list(
+        Records::stored,
+        "SELECT name, doc FROM record WHERE kind = ?1 AND removed = 1" + NEWEST_FIRST,
+        kind.code());
+  }
+
   Optional<Stored> find(Kind kind, RecordId id) throws SQLException {
     return database.first(
         Records::stored,

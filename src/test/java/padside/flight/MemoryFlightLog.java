@@ -1,5 +1,6 @@
 package padside.flight;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
@@ -16,6 +17,23 @@ import padside.fact.RecordId;
 public final class MemoryFlightLog implements FlightLog {
   private final Map<Kind, Map<RecordId, Facts>> records = new EnumMap<>(Kind.class);
   private final List<Action> actions = new ArrayList<>();
+  private final List<Done> done = new ArrayList<>();
+  private Instant now = Instant.parse("2026-05-02T08:00:00Z");
+
+  /** A cell as it was and as it became. */
+  private record Cell(
+      Kind kind,
+      RecordId record,
+      String field,
+      Facts.Cell before,
+      Optional<RecordId> over,
+      Facts.Cell after) {
+    boolean isOf(Cell other) {
+      return record.equals(other.record) && field.equals(other.field);
+    }
+  }
+
+  private record Done(RecordId id, String label, Instant when, List<Cell> cells) {}
 
   public MemoryFlightLog() {
     List.of(Kind.values()).forEach(kind -> records.put(kind, new LinkedHashMap<>()));
@@ -24,6 +42,11 @@ public final class MemoryFlightLog implements FlightLog {
   /** Puts a record in; returns its id. */
   public RecordId has(Kind kind, Facts facts) {
     return save(Action.create("given", kind, facts)).get(0);
+  }
+
+  /** What the clock says from now on. */
+  public void at(Instant time) {
+    now = time;
   }
 
   /** Every action kept so far, in order. */
@@ -39,13 +62,82 @@ public final class MemoryFlightLog implements FlightLog {
   @Override
   public List<RecordId> save(Action action) {
     actions.add(action);
+    RecordId operation = new RecordId("memory." + actions.size());
     List<RecordId> ids = new ArrayList<>();
+    List<Cell> cells = new ArrayList<>();
     for (Action.Change change : action.changes()) {
-      RecordId id = change.record().orElse(new RecordId("memory." + actions.size() + suffix(ids)));
+      RecordId id = change.record().orElse(new RecordId(operation + suffix(ids)));
+      change
+          .facts()
+          .cells()
+          .forEach(
+              (field, after) -> {
+                Facts.Cell before = cell(change.kind(), id, field);
+                Cell cell = new Cell(change.kind(), id, field, before, Optional.empty(), after);
+                Optional<RecordId> over = lastToWrite(cell).map(Done::id);
+                cells.add(new Cell(change.kind(), id, field, before, over, after));
+              });
       records.get(change.kind()).merge(id, change.facts(), Facts::with);
       ids.add(id);
     }
+    done.add(new Done(operation, action.label(), now, cells));
     return ids;
+  }
+
+  private Optional<Done> lastToWrite(Cell cell) {
+    return done.stream()
+        .filter(each -> each.cells.stream().anyMatch(cell::isOf))
+        .reduce((older, newer) -> newer);
+  }
+
+  private Facts.Cell cell(Kind kind, RecordId id, String field) {
+    return facts(kind, id).cells().getOrDefault(field, Facts.Cell.emptied());
+  }
+
+  @Override
+  public List<Stored> removed(Kind kind) {
+    List<Stored> removed = new ArrayList<>();
+    records
+        .get(kind)
+        .forEach(
+            (id, facts) -> {
+              if (facts.get(Kind.REMOVED).orElse(false)) {
+                removed.add(0, new Stored(id, facts));
+              }
+            });
+    return removed;
+  }
+
+  @Override
+  public List<Operation> history(Kind kind, RecordId id) {
+    return done.stream()
+        .filter(each -> each.cells.stream().anyMatch(cell -> cell.record.equals(id)))
+        .map(this::operation)
+        .toList();
+  }
+
+  private Operation operation(Done each) {
+    Operation bare = new Operation(each.id, each.label, each.when, "folding table", List.of());
+    List<Operation.Changed> changes = new ArrayList<>();
+    for (Cell cell : each.cells) {
+      boolean first = changes.stream().noneMatch(known -> known.record().equals(cell.record));
+      if (first && bare.made(cell.record)) {
+        Facts.Cell removed = cell(cell.kind, cell.record, Kind.REMOVED.name());
+        changes.add(Operation.Changed.made(cell.kind, cell.record, removed));
+      }
+      changes.add(
+          new Operation.Changed(
+              cell.kind,
+              cell.record,
+              cell.field,
+              cell.before,
+              cell.over,
+              cell.after,
+              cell(cell.kind, cell.record, cell.field),
+              lastToWrite(cell).equals(Optional.of(each)),
+              cell.before));
+    }
+    return new Operation(each.id, each.label, each.when, bare.machine(), changes);
   }
 
   @Override

@@ -41,6 +41,32 @@ class KillTest {
     }
   }
 
+  @Test
+  void an_undo_is_there_whole_or_not_at_all() throws Exception {
+    Random random = new Random(SEED);
+    for (int kill = 1; kill <= KILLS / 2; kill++) {
+      List<String> acknowledged;
+      try (SavingProgram program = SavingProgram.startUndoing(folder)) {
+        program.acknowledged(2 + random.nextInt(20));
+        Thread.sleep(random.nextInt(10));
+        acknowledged = program.kill();
+      }
+      String[] last = acknowledged.get(acknowledged.size() - 1).split(" ", 2);
+      long count = Long.parseLong(last[1]);
+      try (LogFolder log = LogFolder.open(folder, new PretendMachine(random.nextLong()))) {
+        Stored day = log.find(Kind.DAY, new RecordId(last[0])).orElseThrow();
+        Long now = (Long) day.facts().cells().get("note").value().orElseThrow();
+        assertThat(day.facts().cells())
+            .as("kill %d, note and its twin change together", kill)
+            .containsEntry("note", Cell.of(now, "typed " + now))
+            .containsEntry("twin", Cell.of(now));
+        assertThat(now % 1_000_000)
+            .as("seed %d, kill %d: %d acknowledged", SEED, kill, count)
+            .isBetween(count % 1_000_000, count % 1_000_000 + 1);
+      }
+    }
+  }
+
   private static void note(String line, Map<String, Long> acknowledged) {
     int blank = line.indexOf(' ');
     acknowledged.put(line.substring(0, blank), Long.parseLong(line.substring(blank + 1)));

@@ -13,10 +13,12 @@ import padside.fact.Fault;
 import padside.fact.RecordId;
 import padside.flight.Action;
 import padside.flight.Kind;
+import padside.flight.Operation;
 
 /**
  * A program of its own that saves without end and says so for each save: its main prints {@code ID
- * COUNT} after the save of that count has returned.
+ * COUNT} after the save of that count has returned. Told to undo, it takes every second save back
+ * and prints the count that stands again.
  */
 final class SavingProgram implements AutoCloseable {
   private final Process process;
@@ -30,6 +32,14 @@ final class SavingProgram implements AutoCloseable {
   }
 
   static SavingProgram start(Path folder) throws IOException {
+    return start(folder, "save");
+  }
+
+  static SavingProgram startUndoing(Path folder) throws IOException {
+    return start(folder, "undo");
+  }
+
+  private static SavingProgram start(Path folder, String what) throws IOException {
     ProcessBuilder builder =
         new ProcessBuilder(
             Path.of(System.getProperty("java.home"), "bin", "java").toString(),
@@ -38,7 +48,8 @@ final class SavingProgram implements AutoCloseable {
             "-cp",
             System.getProperty("java.class.path"),
             SavingProgram.class.getName(),
-            folder.toString());
+            folder.toString(),
+            what);
     builder.redirectError(ProcessBuilder.Redirect.INHERIT);
     return new SavingProgram(builder.start());
   }
@@ -75,24 +86,46 @@ final class SavingProgram implements AutoCloseable {
     return line;
   }
 
-  /** One record for each ten saves, the others change it. */
   public static void main(String[] args) throws Fault {
     PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
     Machine machine = new PretendMachine(System.nanoTime());
     try (LogFolder log = LogFolder.open(Path.of(args[0]), machine)) {
-      RecordId day = new RecordId("none");
-      for (long count = 0; ; count++) {
-        Facts facts =
-            Facts.none()
-                .with("note", Facts.Cell.of(count, "typed " + count))
-                .with("twin", Facts.Cell.of(count));
-        Action action =
-            count % 10 == 0
-                ? Action.create("begin", Kind.DAY, facts)
-                : Action.change("note", Kind.DAY, day, facts);
-        day = log.save(action).get(0);
-        out.println(day + " " + count);
+      if (args[1].equals("undo")) {
+        saveAndUndo(log, out);
       }
+      save(log, out);
     }
+  }
+
+  /** One record for each ten saves, the others change it. */
+  private static void save(LogFolder log, PrintStream out) throws Fault {
+    RecordId day = new RecordId("none");
+    for (long count = 0; ; count++) {
+      Action action =
+          count % 10 == 0
+              ? Action.create("begin", Kind.DAY, counted(count))
+              : Action.change("note", Kind.DAY, day, counted(count));
+      day = log.save(action).get(0);
+      out.println(day + " " + count);
+    }
+  }
+
+  /** A count far above the last, then that taken back: the one before, then that plus one. */
+  private static void saveAndUndo(LogFolder log, PrintStream out) throws Fault {
+    RecordId day = log.save(Action.create("begin", Kind.DAY, counted(0))).get(0);
+    for (long count = 0; ; count++) {
+      log.save(Action.change("note", Kind.DAY, day, counted(count + 1_000_000)));
+      out.println(day + " " + (count + 1_000_000));
+      Operation slip = Operation.last(log.history(Kind.DAY, day)).orElseThrow();
+      log.save(slip.undoing().action());
+      out.println(day + " " + count);
+      log.save(Action.change("note", Kind.DAY, day, counted(count + 1)));
+    }
+  }
+
+  private static Facts counted(long count) {
+    return Facts.none()
+        .with("note", Facts.Cell.of(count, "typed " + count))
+        .with("twin", Facts.Cell.of(count));
   }
 }
