@@ -18,6 +18,9 @@ public record Day(RecordId id, Facts facts) {
       Column.integer("pads", "how many pads stand in a row, up to 12; one where none is told");
   public static final Column<String> NOTE = Column.text("note", "anything worth knowing");
 
+  /** The most pads in a row. */
+  public static final int MOST_PADS = 12;
+
   static final List<Column<?>> COLUMNS = List.of(DATE, FIELD, PERMISSION, FIRE_BAN, PADS, NOTE);
 
   public Optional<LocalDate> date() {
@@ -26,6 +29,11 @@ public record Day(RecordId id, Facts facts) {
 
   public Optional<RecordId> field() {
     return facts.get(FIELD);
+  }
+
+  /** How many pads stand in a row: 1 where nobody told. */
+  public int pads() {
+    return Math.max(1, Math.min(MOST_PADS, facts.get(PADS).orElse(1)));
   }
 
   public Optional<Boolean> permission() {

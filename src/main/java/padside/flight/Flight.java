@@ -317,6 +317,20 @@ public record Flight(RecordId id, Facts facts) {
     return facts.get(DEVICE);
   }
 
+  public Optional<RecordId> altimeter() {
+    return facts.get(ALTIMETER);
+  }
+
+  /** Pad position from 1 on, where the day has several. */
+  public Optional<Integer> pad() {
+    return facts.get(PAD);
+  }
+
+  /** Whose flight it is, where that was told. */
+  public Optional<String> flier() {
+    return facts.get(FLIER).filter(name -> !name.isBlank());
+  }
+
   public Optional<Wind> wind() {
     return Weather.windIn(facts);
   }
@@ -327,6 +341,11 @@ public record Flight(RecordId id, Facts facts) {
 
   public Optional<Length> altitude() {
     return facts.get(ALTITUDE);
+  }
+
+  /** True while its card is being filled or waits for its turn: it holds what it names. */
+  public boolean isOpen() {
+    return status() == Status.DRAFT || status() == Status.CARD;
   }
 
   /** True when it was flown and nothing of the outcome has been told yet. */

@@ -51,6 +51,20 @@ public interface FlightLog extends AutoCloseable {
   /** Everything that was done to a record, oldest first; with each all it did to other records. */
   List<Operation> history(Kind kind, RecordId id) throws Fault;
 
+  /**
+   * How often each parachute, streamer and altimeter has flown, by day. Removed flights are left
+   * out.
+   */
+  List<Use> uses() throws Fault;
+
+  /**
+   * Flown flights of one day with the same device or altimeter.
+   *
+   * @param gear the device or the altimeter
+   * @param day absent where a flight names none
+   */
+  record Use(RecordId gear, Optional<RecordId> day, int flights) {}
+
   @Override
   void close() throws Fault;
 }

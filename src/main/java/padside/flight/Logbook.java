@@ -2,9 +2,11 @@ package padside.flight;
 
 import java.time.LocalDate;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import padside.fact.Fault;
 import padside.fact.RecordId;
 import padside.motor.MotorTable;
@@ -19,6 +21,7 @@ public record Logbook(
     MotorTable motors,
     List<Lot> lots,
     Map<RecordId, Integer> firedByLot,
+    Map<RecordId, Used> used,
     List<RecoveryDevice> devices,
     List<Altimeter> altimeters,
     List<Field> fields,
@@ -31,21 +34,39 @@ public record Logbook(
     List<Sighting> sightings,
     List<CheckLine> checkLines) {
 
+  /**
+   * How often a parachute, streamer or altimeter has flown.
+   *
+   * @param last the latest date it flew on, where that is known
+   */
+  public record Used(int times, Optional<LocalDate> last) {
+    /** It has never flown. */
+    public static final Used NEVER = new Used(0, Optional.empty());
+
+    private Used and(Used other) {
+      Optional<LocalDate> later =
+          Stream.concat(last.stream(), other.last.stream()).max(Comparator.naturalOrder());
+      return new Used(times + other.times, later);
+    }
+  }
+
   /** How many flights are read; older ones are found by searching. */
   private static final int NEWEST_FLIGHTS = 500;
 
   /** Reads the log, with the motor types entered there put over the table's. */
   public static Logbook read(FlightLog log, MotorTable table) throws Fault {
+    List<Day> days = log.list(Kind.DAY).stream().map(d -> new Day(d.id(), d.facts())).toList();
     return new Logbook(
         log.list(Kind.ROCKET).stream().map(r -> new Rocket(r.id(), r.facts())).toList(),
         table.with(
             log.list(Kind.MOTOR).stream().map(m -> new MotorType(m.id(), m.facts())).toList()),
         log.list(Kind.LOT).stream().map(l -> new Lot(l.id(), l.facts())).toList(),
         Map.copyOf(log.firedByLot()),
+        used(log.uses(), days),
         log.list(Kind.DEVICE).stream().map(d -> new RecoveryDevice(d.id(), d.facts())).toList(),
         log.list(Kind.ALTIMETER).stream().map(a -> new Altimeter(a.id(), a.facts())).toList(),
         log.list(Kind.FIELD).stream().map(f -> new Field(f.id(), f.facts())).toList(),
-        log.list(Kind.DAY).stream().map(d -> new Day(d.id(), d.facts())).toList(),
+        days,
         log.list(Kind.WEATHER).stream().map(w -> new Weather(w.id(), w.facts())).toList(),
         flights(log.flights(FlightLog.FlightQuery.newest(NEWEST_FLIGHTS))),
         flights(log.lastFlightOfEachRocket()),
@@ -53,6 +74,17 @@ public record Logbook(
         log.list(Kind.ATTEMPT).stream().map(a -> new Attempt(a.id(), a.facts())).toList(),
         log.list(Kind.SIGHTING).stream().map(s -> new Sighting(s.id(), s.facts())).toList(),
         log.list(Kind.CHECKLINE).stream().map(c -> new CheckLine(c.id(), c.facts())).toList());
+  }
+
+  private static Map<RecordId, Used> used(List<FlightLog.Use> uses, List<Day> days) {
+    Map<RecordId, LocalDate> dates = new HashMap<>();
+    days.forEach(day -> day.date().ifPresent(date -> dates.put(day.id(), date)));
+    Map<RecordId, Used> used = new HashMap<>();
+    for (FlightLog.Use use : uses) {
+      Optional<LocalDate> date = use.day().map(dates::get);
+      used.merge(use.gear(), new Used(use.flights(), date), Used::and);
+    }
+    return Map.copyOf(used);
   }
 
   private static List<Flight> flights(List<FlightLog.Stored> stored) {
@@ -135,6 +167,21 @@ public record Logbook(
   /** Lines of sight to a flight, in the order they were told. */
   public List<Sighting> sightingsOf(RecordId flight) {
     return sightings.stream().filter(each -> each.flight().equals(Optional.of(flight))).toList();
+  }
+
+  /** How often a parachute, streamer or altimeter has flown. */
+  public Used used(RecordId gear) {
+    return used.getOrDefault(gear, Used.NEVER);
+  }
+
+  /** Everyone named as flier of a flight or a rocket, in the order of the alphabet. */
+  public List<String> fliers() {
+    return Stream.concat(
+            flights.stream().flatMap(flight -> flight.flier().stream()),
+            rockets.stream().flatMap(rocket -> rocket.flier().stream()))
+        .distinct()
+        .sorted()
+        .toList();
   }
 
   /** Motors left of a lot, absent when it was never counted. */

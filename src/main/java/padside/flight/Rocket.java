@@ -91,6 +91,11 @@ public record Rocket(RecordId id, Facts facts) {
     return facts.get(OWN_LIMIT);
   }
 
+  /** Whose it is, where that was told. */
+  public Optional<String> flier() {
+    return facts.get(FLIER).filter(name -> !name.isBlank());
+  }
+
   public Optional<RecordId> device() {
     return facts.get(DEVICE);
   }

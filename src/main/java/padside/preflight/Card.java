@@ -9,7 +9,6 @@ import padside.flight.Field;
 import padside.flight.Fix;
 import padside.flight.Flight;
 import padside.flight.Logbook;
-import padside.flight.Lot;
 import padside.flight.OutcomeTable;
 import padside.flight.RecoveryDevice;
 import padside.flight.Rocket;
@@ -32,6 +31,7 @@ import padside.units.Wind;
  * @param readings every look at the weather on its day, in the order they were entered
  * @param lotRecord how the lot of the topmost motors has done so far
  * @param boosterRecord the same of a booster's lot, in a stack
+ * @param claims what it names that another open card of its day holds
  * @param box what could fly in place of its motor and recovery
  * @param at when it is to fly, to the minute; absent where no clock is asked
  * @param unread what was typed here or in a record it refers to but cannot be read, as nouns
@@ -52,6 +52,7 @@ public record Card(
     List<Fix> openFixes,
     Optional<LotRecord> lotRecord,
     Optional<LotRecord> boosterRecord,
+    List<OpenCards.Claim> claims,
     Box box,
     Optional<Instant> at,
     List<String> unread) {
@@ -67,6 +68,7 @@ public record Card(
   public Card {
     readings = List.copyOf(readings);
     openFixes = List.copyOf(openFixes);
+    claims = List.copyOf(claims);
     unread = List.copyOf(unread);
     at = at.map(time -> time.truncatedTo(ChronoUnit.MINUTES));
   }
@@ -77,6 +79,7 @@ public record Card(
     Optional<Day> day = flight.day().flatMap(book::day);
     Optional<MotorStack> motors =
         flight.motor().flatMap(motor -> book.motors().chooseAll(motor).value());
+    LotRecords records = new LotRecords(book, outcomes);
     Card card =
         new Card(
             rocket,
@@ -92,27 +95,17 @@ public record Card(
             day,
             day.flatMap(Day::field).flatMap(book::field),
             rocket.map(r -> book.openFixes(r.id())).orElse(List.of()),
-            flight.lot().flatMap(book::lot).map(lot -> record(lot, book, outcomes)),
+            flight.lot().flatMap(book::lot).map(records::of),
             motors
                 .filter(MotorStack::isStaged)
                 .flatMap(stack -> flight.boosterLot())
                 .flatMap(book::lot)
-                .map(lot -> record(lot, book, outcomes)),
+                .map(records::of),
+            OpenCards.beside(flight, book).claims(flight),
             Box.EMPTY,
             at,
             List.of());
     return card.withUnread(Unread.in(flight, card));
-  }
-
-  /** Malfunctions are looked for in the flights the logbook holds, which are the newest. */
-  private static LotRecord record(Lot lot, Logbook book, OutcomeTable outcomes) {
-    long malfunctioned =
-        book.flights().stream()
-            .filter(flight -> flight.fired().containsKey(lot.id()))
-            .filter(flight -> outcomes.isMalfunction(Flight.BURN.name(), flight.facts()))
-            .count();
-    return new LotRecord(
-        lot.code(), book.firedByLot().getOrDefault(lot.id(), 0), Math.toIntExact(malfunctioned));
   }
 
   private Card withUnread(List<String> nouns) {
@@ -132,6 +125,7 @@ public record Card(
         openFixes,
         lotRecord,
         boosterRecord,
+        claims,
         box,
         at,
         nouns);
@@ -155,6 +149,7 @@ public record Card(
         openFixes,
         lotRecord,
         boosterRecord,
+        claims,
         box,
         at,
         unread);
@@ -178,6 +173,7 @@ public record Card(
         openFixes,
         record,
         boosterRecord,
+        claims,
         box,
         at,
         unread);
@@ -201,6 +197,7 @@ public record Card(
         openFixes,
         lotRecord,
         boosterRecord,
+        claims,
         box,
         at,
         unread);
@@ -224,6 +221,7 @@ public record Card(
         openFixes,
         lotRecord,
         boosterRecord,
+        claims,
         box,
         at,
         unread);
@@ -247,6 +245,7 @@ public record Card(
         openFixes,
         lotRecord,
         boosterRecord,
+        claims,
         box,
         at,
         unread);
@@ -270,6 +269,7 @@ public record Card(
         openFixes,
         lotRecord,
         boosterRecord,
+        claims,
         box,
         at,
         unread);
@@ -293,6 +293,7 @@ public record Card(
         openFixes,
         lotRecord,
         boosterRecord,
+        claims,
         other,
         at,
         unread);

@@ -25,6 +25,9 @@ record OwnFindings(Facing facing) {
         .distinct()
         .filter(lot -> lot.malfunctioned() > 0)
         .forEach(lot -> findings.add(lot(lot)));
+    card.claims().stream()
+        .filter(claim -> claim.of(card.device()))
+        .forEach(claim -> findings.add(claimed(claim)));
     facing.field().flatMap(FieldShape::unpaced).ifPresent(gap -> findings.add(unpaced(gap)));
     return findings;
   }
@@ -71,6 +74,10 @@ record OwnFindings(Facing facing) {
                 lot.fired(),
                 lot.malfunctioned() == 1 ? "1 flight" : lot.malfunctioned() + " flights"),
         "the log; common practice, no source");
+  }
+
+  private static Finding claimed(OpenCards.Claim claim) {
+    return new Finding("card", Verdict.MARGINAL, claim.sentence(), "the day's open cards");
   }
 
   private static Finding directionless() {

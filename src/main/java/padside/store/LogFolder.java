@@ -140,6 +140,11 @@ public final class LogFolder implements FlightLog {
   }
 
   @Override
+  public List<Use> uses() throws Fault {
+    return with(log -> new Records(log.database()).uses());
+  }
+
+  @Override
   public void close() throws Fault {
     try {
       if (open.isPresent()) {

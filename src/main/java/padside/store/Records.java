@@ -15,6 +15,7 @@ import padside.fact.Facts;
 import padside.fact.RecordId;
 import padside.flight.FlightLog.FlightQuery;
 import padside.flight.FlightLog.Stored;
+import padside.flight.FlightLog.Use;
 import padside.flight.Kind;
 import padside.motor.MotorText;
 
@@ -127,6 +128,28 @@ final class Records {
 
   private static Optional<RecordId> lot(ResultSet row, int column) throws SQLException {
     return Optional.of(row.getString(column)).filter(id -> !id.isBlank()).map(RecordId::new);
+  }
+
+  List<Use> uses() throws SQLException {
+    List<Use> uses = new ArrayList<>(uses("device", "flight_flown_under_device"));
+    uses.addAll(uses("altimeter", "flight_flown_with_altimeter"));
+    return List.copyOf(uses);
+  }
+
+  private List<Use> uses(String gear, String index) throws SQLException {
+    return database.list(
+        row ->
+            new Use(
+                new RecordId(row.getString(1)),
+                Optional.ofNullable(row.getString(2)).map(RecordId::new),
+                row.getInt(3)),
+        """
+        SELECT %1$s, iif(typeof(day) = 'text' AND trim(day) <> '', day, NULL), count(*)
+        FROM record INDEXED BY %2$s
+        WHERE kind = 'flight' AND removed = 0 AND status = 'flown'
+          AND typeof(%1$s) = 'text' AND trim(%1$s) <> ''
+        GROUP BY %1$s, day"""
+            .formatted(gear, index));
   }
 
   /** Left to itself SQLite would take the index of all records. */

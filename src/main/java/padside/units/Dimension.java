@@ -43,6 +43,7 @@ record Dimension<T>(
               Unit.of("in", Length::ofInches, Length::inInches, "in", "\"", "''", "inch", "inches"),
               Unit.of("ft", Length::ofFeet, Length::inFeet, "ft", "'", "foot", "feet"),
               Unit.of("yd", Length::ofYards, Length::inYards, "yd", "yds", "yard", "yards"),
+              Unit.of("paces", Length::ofPaces, Length::inPaces, "pace", "paces", "p"),
               Unit.of("mi", Length::ofMiles, Length::inMiles, "mi", "mile", "miles"),
               Unit.of("mm", Length::ofMillimetres, Length::inMillimetres, "mm"),
               Unit.of("cm", Length::ofCentimetres, Length::inCentimetres, "cm"),

@@ -67,6 +67,16 @@ public record Length(double metres) {
     return metres / 0.9144;
   }
 
+  /** The pace of 30 inches, US Army drill step, FM 3-21.5, from memory. */
+  public static Length ofPaces(double paces) {
+    return ofInches(30 * paces);
+  }
+
+  /** The pace of 30 inches, US Army drill step, FM 3-21.5, from memory. */
+  public double inPaces() {
+    return inInches() / 30;
+  }
+
   /** Exact: statute mile of 5280 international feet. */
   public static Length ofMiles(double miles) {
     return new Length(miles * 1609.344);

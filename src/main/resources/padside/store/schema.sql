@@ -45,6 +45,8 @@ CREATE TABLE record (
   day ANY GENERATED ALWAYS AS (doc ->> '$.day.v') STORED,       -- as doc has it
   lot ANY GENERATED ALWAYS AS (doc ->> '$.lot.v') STORED,       -- as doc has it
   booster_lot ANY GENERATED ALWAYS AS (doc ->> '$.booster_lot.v') STORED, -- as doc has it
+  device ANY GENERATED ALWAYS AS (doc ->> '$.device.v') STORED, -- as doc has it
+  altimeter ANY GENERATED ALWAYS AS (doc ->> '$.altimeter.v') STORED, -- as doc has it
   motor ANY GENERATED ALWAYS AS (doc ->> '$.motor.v') STORED,   -- as doc has it
   several ANY GENERATED ALWAYS AS (motor GLOB '*[xX×,]*' OR motor LIKE '%then%') STORED, -- 1: motor may name more than one
   status ANY GENERATED ALWAYS AS (doc ->> '$.status.v') STORED  -- as doc has it
@@ -60,6 +62,10 @@ CREATE INDEX flight_flown_of_lot ON record (lot)
   WHERE kind = 'flight' AND removed = 0 AND status = 'flown' AND several IS NOT 1;
 CREATE INDEX flight_flown_on_several ON record (lot, booster_lot, motor)
   WHERE kind = 'flight' AND removed = 0 AND status = 'flown' AND several IS 1;
+CREATE INDEX flight_flown_under_device ON record (device, day)
+  WHERE kind = 'flight' AND removed = 0 AND status = 'flown';
+CREATE INDEX flight_flown_with_altimeter ON record (altimeter, day)
+  WHERE kind = 'flight' AND removed = 0 AND status = 'flown';
 
 CREATE TABLE cell (
   record INTEGER NOT NULL REFERENCES record, -- the record it belongs to

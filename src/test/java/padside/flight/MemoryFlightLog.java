@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import padside.fact.Column;
 import padside.fact.Facts;
 import padside.fact.RecordId;
@@ -180,6 +181,18 @@ public final class MemoryFlightLog implements FlightLog {
         .filter(flight -> flight.status() == Flight.Status.FLOWN)
         .forEach(flight -> flight.fired().forEach((lot, n) -> fired.merge(lot, n, Integer::sum)));
     return fired;
+  }
+
+  @Override
+  public List<Use> uses() {
+    return list(Kind.FLIGHT).stream()
+        .map(MemoryFlightLog::flight)
+        .filter(flight -> flight.status() == Flight.Status.FLOWN)
+        .flatMap(
+            flight ->
+                Stream.concat(flight.device().stream(), flight.altimeter().stream())
+                    .map(gear -> new Use(gear, flight.day(), 1)))
+        .toList();
   }
 
   @Override

@@ -38,6 +38,8 @@ class EdgesNotationTest {
   @ParameterizedTest
   @CsvSource({
     "240 300,240,300",
+    "240 120 paces,240,300",
+    "sw 50p fence,225,125",
     "240° WSW 100yd,240,300",
     "240 deg 300',240,300",
     "south west 300 ft,225,300",

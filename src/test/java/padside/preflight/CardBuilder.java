@@ -46,6 +46,7 @@ public final class CardBuilder {
   private boolean fieldKnown = true;
   private Optional<Card.LotRecord> lotRecord = Optional.empty();
   private Optional<Card.LotRecord> boosterRecord = Optional.empty();
+  private List<OpenCards.Claim> claims = List.of();
   private Optional<Instant> at = Optional.empty();
   private final List<Fix> fixes = new ArrayList<>();
 
@@ -72,6 +73,7 @@ public final class CardBuilder {
         fixes,
         lotRecord,
         boosterRecord,
+        claims,
         Box.EMPTY,
         at,
         List.of());
@@ -79,6 +81,11 @@ public final class CardBuilder {
 
   public CardBuilder rocketFact(UnaryOperator<Facts> change) {
     rocket = change.apply(rocket);
+    return this;
+  }
+
+  public CardBuilder claims(OpenCards.Claim... held) {
+    claims = List.of(held);
     return this;
   }
 

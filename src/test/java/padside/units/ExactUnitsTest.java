@@ -50,6 +50,8 @@ class ExactUnitsTest {
     same(Length::ofYards, Length::inYards, Length::metres, YARD_M);
     same(Length::ofFeet, Length::inFeet, Length::metres, YARD_M / 3);
     same(Length::ofInches, Length::inInches, Length::metres, YARD_M / 36);
+    // US Army drill step, 30 inches: FM 3-21.5 Drill and Ceremonies, from memory.
+    same(Length::ofPaces, Length::inPaces, Length::metres, 30 * YARD_M / 36);
     same(Length::ofMiles, Length::inMiles, Length::metres, 1760 * YARD_M);
     same(Length::ofMillimetres, Length::inMillimetres, Length::metres, 0.001);
     same(Length::ofCentimetres, Length::inCentimetres, Length::metres, 0.01);
