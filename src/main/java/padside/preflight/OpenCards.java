@@ -38,6 +38,11 @@ public record OpenCards(Logbook book, List<Flight> day, List<Flight> others) {
     others = List.copyOf(others);
   }
 
+  /** No card at all. */
+  public static OpenCards none(Logbook book) {
+    return beside(Optional.empty(), Optional.empty(), book);
+  }
+
   /** Those beside a flight. */
   public static OpenCards beside(Flight own, Logbook book) {
     return beside(Optional.of(own.id()), own.day(), book);

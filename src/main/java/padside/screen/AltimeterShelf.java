@@ -8,6 +8,7 @@ import padside.fact.RecordId;
 import padside.flight.Action;
 import padside.flight.Altimeter;
 import padside.flight.Kind;
+import padside.flight.Logbook;
 
 /** The altimeters in the range box. */
 record AltimeterShelf() implements Shelf {
@@ -23,18 +24,27 @@ record AltimeterShelf() implements Shelf {
 
   @Override
   public List<ListPane.Heading> headings(World world) {
-    return List.of(ListPane.Heading.of("Name"), ListPane.Heading.of("Note"));
+    return List.of(
+        ListPane.Heading.of("Name"),
+        ListPane.Heading.ofNumbers("Flown"),
+        ListPane.Heading.of("Last"),
+        ListPane.Heading.of("Note"));
   }
 
   @Override
   public List<ListPane.Item> items(World world) {
-    return world.log().altimeters().stream()
-        .map(
-            altimeter ->
-                new ListPane.Item(
-                    altimeter.id(),
-                    List.of(altimeter.name(), altimeter.facts().get(Altimeter.NOTE).orElse(""))))
-        .toList();
+    return world.log().altimeters().stream().map(each -> item(each, world)).toList();
+  }
+
+  private static ListPane.Item item(Altimeter altimeter, World world) {
+    Logbook.Used used = world.log().used(altimeter.id());
+    return new ListPane.Item(
+        altimeter.id(),
+        List.of(
+            altimeter.name(),
+            StockWords.times(used),
+            StockWords.last(used),
+            altimeter.facts().get(Altimeter.NOTE).orElse("")));
   }
 
   @Override

@@ -6,8 +6,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import padside.fact.Column;
 import padside.fact.RecordId;
 import padside.flight.Fix;
+import padside.flight.Flight;
 import padside.flight.Logbook;
 import padside.flight.Lot;
 import padside.flight.Rocket;
@@ -17,6 +20,7 @@ import padside.motor.MotorStack;
 import padside.motor.MotorTable;
 import padside.motor.MotorText;
 import padside.motor.MotorType;
+import padside.preflight.OpenCards;
 import padside.units.Length;
 import padside.units.Notation;
 import padside.units.Reading;
@@ -25,10 +29,12 @@ import padside.units.UnitSystem;
 /** The lists a card's fields are filled from, what is most likely wanted first. */
 final class CardChoices {
   private final Logbook book;
+  private final StockWords stock;
   private final Map<String, List<Lot>> lots;
 
-  CardChoices(Logbook book) {
-    this.book = book;
+  CardChoices(World world) {
+    this.book = world.log();
+    this.stock = StockWords.of(world);
     this.lots =
         book.lots().stream()
             .collect(Collectors.groupingBy(lot -> designation(lot.motor()).orElse(lot.motor())));
@@ -104,26 +110,47 @@ final class CardChoices {
         "lot" + stage.map(each -> " of " + each.motor()).orElse(""),
         lotsOf(stage).stream()
             .sorted(Comparator.comparing(lot -> !holds(lot, stage)))
-            .map(lot -> new Choices.Option<>(lot.id(), lot.code(), left(lot)))
+            .map(lot -> new Choices.Option<>(lot.id(), lot.code(), stock.of(lot)))
             .toList());
   }
 
   Choices<RecordId> devices(UnitSystem units) {
+    return devices(units, OpenCards.none(book));
+  }
+
+  /** With the card that each of them rides on already. */
+  Choices<RecordId> devices(UnitSystem units, OpenCards others) {
     return new Choices<>(
         "parachute or streamer",
         book.devices().stream()
             .map(
                 device ->
                     new Choices.Option<>(
-                        device.id(), device.name(), RocketFields.size(device, units)))
+                        device.id(),
+                        device.name(),
+                        Stream.concat(
+                                Stream.of(RocketFields.size(device, units))
+                                    .filter(size -> !size.isBlank()),
+                                held(others, Flight.DEVICE, device.id()))
+                            .collect(Collectors.joining(", "))))
             .toList());
   }
 
-  Choices<RecordId> altimeters() {
+  private static Stream<String> held(OpenCards others, Column<RecordId> column, RecordId gear) {
+    return others.holder(column, gear).map(card -> "on " + card).stream();
+  }
+
+  /** With the card that each of them rides on already. */
+  Choices<RecordId> altimeters(OpenCards others) {
     return new Choices<>(
         "altimeter",
         book.altimeters().stream()
-            .map(each -> new Choices.Option<>(each.id(), each.name(), ""))
+            .map(
+                each ->
+                    new Choices.Option<>(
+                        each.id(),
+                        each.name(),
+                        held(others, Flight.ALTIMETER, each.id()).collect(Collectors.joining())))
             .toList());
   }
 
@@ -166,9 +193,10 @@ final class CardChoices {
     List<Lot> own = lots.getOrDefault(motor.designation(), List.of());
     List<Lot> stocked = own.stream().filter(lot -> !usedUp(lot)).toList();
     if (stocked.size() == 1) {
-      notes.add("lot " + stocked.get(0).code() + ", " + left(stocked.get(0)));
+      notes.add(
+          stock.told(stocked) + "lot " + stocked.get(0).code() + ", " + stock.left(stocked.get(0)));
     } else if (stocked.size() > 1) {
-      notes.add(stocked.size() + " lots" + total(stocked));
+      notes.add(stock.told(stocked) + stocked.size() + " lots" + total(stocked));
     } else if (!own.isEmpty()) {
       notes.add("none left");
     }
@@ -183,12 +211,6 @@ final class CardChoices {
     return some.stream().allMatch(lot -> book.left(lot).isPresent())
         ? ", " + some.stream().mapToInt(lot -> book.left(lot).orElse(0)).sum() + " left"
         : "";
-  }
-
-  private String left(Lot lot) {
-    return book.left(lot)
-        .map(left -> left <= 0 ? "none left" : left + " left")
-        .orElse("not counted");
   }
 
   private int stockRank(String designation) {

@@ -3,10 +3,12 @@ package padside.screen;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import padside.fact.Column;
 import padside.fact.Facts;
+import padside.fact.RecordId;
 import padside.flight.Flight;
 import padside.flight.Rocket;
 import padside.flight.Weather;
@@ -16,6 +18,7 @@ import padside.form.FormField;
 import padside.form.Place;
 import padside.form.Rule;
 import padside.form.Texts;
+import padside.preflight.OpenCards;
 import padside.units.Length;
 import padside.units.Mass;
 import padside.units.Notations;
@@ -37,15 +40,18 @@ final class CardFields {
    * The fields for a card that says this much.
    *
    * @param facts of the card, its day among them
+   * @param own which card it is, once it has an id
    */
-  static List<FormField<?>> of(Facts facts, World world) {
-    List<FormField<?>> fields = new ArrayList<>(chosen(facts, world));
+  static List<FormField<?>> of(Facts facts, Optional<RecordId> own, World world) {
+    OpenCards others = OpenCards.beside(own, facts.get(Flight.DAY), world.log());
+    List<FormField<?>> fields = new ArrayList<>(chosen(facts, others, world));
+    fields.addAll(CrowdFields.of(facts, others, world));
     fields.addAll(measured(facts, world));
     return List.copyOf(fields);
   }
 
-  private static List<FormField<?>> chosen(Facts facts, World world) {
-    CardChoices choices = new CardChoices(world.log());
+  private static List<FormField<?>> chosen(Facts facts, OpenCards others, World world) {
+    CardChoices choices = new CardChoices(world);
     Optional<Rocket> rocket = facts.get(Flight.ROCKET).flatMap(world.log()::rocket);
     List<FormField<?>> fields = new ArrayList<>();
     fields.add(FormField.choice(Flight.ROCKET, "Rocket", choices.rockets(), rocketHint(world)));
@@ -58,14 +64,24 @@ final class CardFields {
     fields.addAll(StageLots.of(facts, world).fields());
     fields.add(
         FormField.choice(
-            Flight.DEVICE,
-            "Recovery",
-            choices.devices(world.settings().units()),
-            "Parachute or streamer packed; the range box holds them."));
+                Flight.DEVICE,
+                "Recovery",
+                choices.devices(world.settings().units(), others),
+                "Parachute or streamer packed; the range box holds them.")
+            .doubting(id -> others.device(id).map(CardFields::sentence)));
     fields.add(
         FormField.choice(
-            Flight.ALTIMETER, "Altimeter", choices.altimeters(), "Blank when it carries none."));
+                Flight.ALTIMETER,
+                "Altimeter",
+                choices.altimeters(others),
+                "Blank when it carries none.")
+            .doubting(id -> others.altimeter(id).map(CardFields::sentence)));
     return List.copyOf(fields);
+  }
+
+  /** What another open card holds; this one can be kept all the same. */
+  static String sentence(String claim) {
+    return claim.substring(0, 1).toUpperCase(Locale.ROOT) + claim.substring(1) + ".";
   }
 
   private static String rocketHint(World world) {
@@ -115,8 +131,8 @@ final class CardFields {
   }
 
   /** The fields of a form whose card has changed, with all that stands in it. */
-  static Form renewed(Form form, Facts facts, World world) {
-    List<FormField<?>> fields = of(facts, world);
+  static Form renewed(Form form, Facts facts, Optional<RecordId> own, World world) {
+    List<FormField<?>> fields = of(facts, own, world);
     Form fresh = Form.of(fields, facts);
     List<Entry> entries = new ArrayList<>();
     for (int i = 0; i < fields.size(); i++) {

@@ -11,6 +11,7 @@ import padside.form.Entry;
 import padside.form.Form;
 import padside.form.FormField;
 import padside.preflight.Answer;
+import padside.preflight.OpenCards;
 
 /**
  * How the fields of a card hang together: a rocket brings its set-up, a motor its lot.
@@ -20,7 +21,7 @@ import padside.preflight.Answer;
 final class CardForm {
   /** What the check does not look at: changing it leaves a kept card's answer as it is. */
   private static final Set<String> UNCHECKED =
-      Set.of(Flight.NOTE.name(), Flight.ALTIMETER.name(), Flight.FLIER.name());
+      Set.of(Flight.NOTE.name(), Flight.ALTIMETER.name(), Flight.FLIER.name(), Flight.PAD.name());
 
   private static final Set<String> HANGS_ON_ROCKET =
       Set.of(Flight.ROCKET.name(), Flight.LOT.name(), Flight.BOOSTER_LOT.name());
@@ -30,13 +31,14 @@ final class CardForm {
   /** The form of a new card: the list of rockets open at once. */
   static Form ofNew(RecordId day, World world) {
     Facts facts = Facts.none().with(Flight.DAY, day).with(Flight.STATUS, Flight.Status.DRAFT);
-    Form form = Form.of(CardFields.of(facts, world), facts);
+    Form form = Form.of(CardFields.of(facts, Optional.empty(), world), facts);
     return new Form(form.fields(), form.opened(), form.entries(), 0, 0);
   }
 
   /** The form of a card begun before, the cursor where something is wanted. */
   static Form of(Flight flight, World world) {
-    Form form = Form.of(CardFields.of(flight.facts(), world), flight.facts());
+    Optional<RecordId> own = Optional.of(flight.id());
+    Form form = Form.of(CardFields.of(flight.facts(), own, world), flight.facts());
     return form.to(CardFields.firstWanted(form, flight.facts(), world));
   }
 
@@ -56,16 +58,20 @@ final class CardForm {
     return kept ? facts.with(Answer.noFacts()).with(Flight.STATUS, Flight.Status.DRAFT) : facts;
   }
 
-  /** The form after a field was left: what hangs on a changed rocket or motor changes with it. */
-  static Form left(Form typed, Facts before, World world) {
+  /**
+   * The form after a field was left: what hangs on a changed rocket or motor changes with it.
+   *
+   * @param own which card it is, once it has an id
+   */
+  static Form left(Form typed, Facts before, Optional<RecordId> own, World world) {
     Facts now = facts(typed);
     Form form = withMotorsAsWritten(typed, now);
     Optional<RecordId> rocket = now.get(Flight.ROCKET);
     if (rocket.isPresent() && !rocket.equals(before.get(Flight.ROCKET))) {
-      return withSetUp(form, rocket.get(), world);
+      return withSetUp(form, rocket.get(), own, world);
     }
     if (!now.get(Flight.MOTOR).equals(before.get(Flight.MOTOR))) {
-      return withLots(CardFields.renewed(form, now, world), now, world);
+      return withLots(CardFields.renewed(form, now, own, world), now, world);
     }
     return form;
   }
@@ -78,13 +84,14 @@ final class CardForm {
   }
 
   /** Fills all that the flier has not typed from the rocket's last flight and the last weather. */
-  private static Form withSetUp(Form form, RecordId rocket, World world) {
+  private static Form withSetUp(Form form, RecordId rocket, Optional<RecordId> own, World world) {
     Facts facts = form.opened().with(CardStart.setUp(rocket, world));
     if (form.text(CardFields.WIND).isBlank()) {
       facts = facts.with(CardStart.wind(facts, world));
     }
-    facts = asDraft(facts);
-    List<FormField<?>> fields = CardFields.of(facts, world);
+    OpenCards others = OpenCards.beside(own, facts.get(Flight.DAY), world.log());
+    facts = asDraft(CrowdFields.onFreePad(facts, others, world));
+    List<FormField<?>> fields = CardFields.of(facts, own, world);
     Form fresh = Form.of(fields, facts);
     List<Entry> entries = new ArrayList<>();
     for (int i = 0; i < fields.size(); i++) {

@@ -100,13 +100,13 @@ record CardScreen(Form form, Facts finished, Draft draft, LiveCheck check, Phase
     if (!left) {
       return new Turn(with(next).in(Phase.FILLING), List.of());
     }
-    CardScreen now = with(CardForm.left(next, finished, world)).in(Phase.FILLING);
+    CardScreen now = with(CardForm.left(next, finished, draft.record(), world)).in(Phase.FILLING);
     return now.kept(CardForm.facts(now.form));
   }
 
   /** Keeps the card once the check has answered to what stands on it. */
   private Step keep(World world) {
-    Form accepted = CardForm.left(form.accepted(), finished, world);
+    Form accepted = CardForm.left(form.accepted(), finished, draft.record(), world);
     Facts facts = CardForm.facts(accepted);
     if (isNew() && with(accepted).isBlank()) {
       return Step.stay(this);
@@ -144,7 +144,7 @@ record CardScreen(Form form, Facts finished, Draft draft, LiveCheck check, Phase
 
   /** The card as it stands, the option marked in an open list taken for chosen. */
   private Card card(World world) {
-    Form shown = CardForm.left(form.accepted(), finished, world);
+    Form shown = CardForm.left(form.accepted(), finished, draft.record(), world);
     RecordId id = draft.record().orElse(new RecordId("being filled"));
     Flight flight = new Flight(id, CardForm.facts(shown));
     return Card.of(flight, world.log(), world.outcomes(), Optional.of(world.now()));

@@ -9,6 +9,7 @@ import padside.flight.Day;
 import padside.flight.Field;
 import padside.flight.Kind;
 import padside.form.Choices;
+import padside.form.Counts;
 import padside.form.Dates;
 import padside.form.Form;
 import padside.form.FormField;
@@ -45,6 +46,12 @@ final class DayForm {
             FormField.choice(
                 Day.PERMISSION, "Permission", yesNo, "Has the owner of the land allowed it?"),
             FormField.choice(Day.FIRE_BAN, "Fire ban", yesNo, "Is a fire ban in force here?"),
+            FormField.of(
+                    Day.PADS,
+                    "Pads",
+                    new Counts(false),
+                    "How many stand in a row, up to 12; blank is one.")
+                .doubtingOutside(Integer::doubleValue, 1, Day.MOST_PADS),
             FormField.of(Day.NOTE, "Note", new Texts(""), "Anything worth knowing.")));
   }
 

@@ -14,6 +14,7 @@ enum DayKeys {
   FLEET("f", "fleet", "the rockets and what is to be mended"),
   RANGE_BOX("b", "box", "range box: motors, parachutes, altimeters"),
   FIELDS("p", "places", "the fields and their edges"),
+  MEND("m", "mend", "what to mend on the marked rocket"),
   SCRUB("s", "scrub", "call the marked card off"),
   OPEN_DAY("o", "day", "open a new day: date and field"),
   EDIT_DAY("e", "", "change the day: field, permission, fire ban"),

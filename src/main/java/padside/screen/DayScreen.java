@@ -93,6 +93,14 @@ record DayScreen(ListCursor cursor, Optional<Ticket> gone) implements Screen {
       case SCRUB -> onMarked(world, flight -> scrubbed(flight, world));
       case UNDO -> onMarked(world, flight -> waitsAgain(flight, world));
       case CARD -> onMarked(world, flight -> opening(CardScreen.open(flight, world)));
+      case MEND ->
+          onMarked(
+              world,
+              flight ->
+                  flight
+                      .rocket()
+                      .map(rocket -> opening(FixShelf.of(rocket, world)))
+                      .orElse(Step.stay(this)));
       case LOG -> opening(LogScreen.open(world));
       case FLEET -> opening(FleetScreen.open(world));
       case RANGE_BOX -> opening(RangeBoxScreen.open(world));

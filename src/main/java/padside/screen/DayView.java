@@ -18,16 +18,6 @@ final class DayView {
   private static final int LIST_TOP = 5;
   private static final int ROOMY = 24;
 
-  private static final List<ListPane.Heading> HEADINGS =
-      List.of(
-          ListPane.Heading.ofNumbers("#"),
-          ListPane.Heading.of("Rocket"),
-          ListPane.Heading.of("Motor"),
-          ListPane.Heading.of("Status"),
-          ListPane.Heading.of("Check"),
-          ListPane.Heading.ofNumbers("Altitude"),
-          ListPane.Heading.of("Outcome"));
-
   private DayView() {}
 
   static void draw(Canvas canvas, DayScreen screen, World world) {
@@ -46,8 +36,8 @@ final class DayView {
       canvas.put(LEFT, top, "No card yet. n begins one.", Style.PLAIN);
     } else {
       int index =
-          screen.marked(world).map(flight -> DayScreen.flights(world).indexOf(flight)).orElse(0);
-      ListPane.draw(canvas, HEADINGS, items, index, new ListPane.Rows(top, last - 3));
+          screen.marked(world).map(flight -> crowd(world).flights().indexOf(flight)).orElse(0);
+      ListPane.draw(canvas, headings(world), items, index, new ListPane.Rows(top, last - 3));
     }
     List<String> tally = DayTally.of(DayScreen.flights(world), world).lines(world);
     for (int i = 0; i < tally.size(); i++) {
@@ -86,31 +76,52 @@ final class DayView {
     return lines;
   }
 
-  /** A line for each card of the day. */
+  private static DayCrowd crowd(World world) {
+    return DayCrowd.of(DayScreen.flights(world), DayScreen.day(world));
+  }
+
+  private static List<ListPane.Heading> headings(World world) {
+    List<ListPane.Heading> headings = new ArrayList<>();
+    headings.add(ListPane.Heading.ofNumbers("#"));
+    headings.addAll(crowd(world).headings());
+    headings.addAll(
+        List.of(
+            ListPane.Heading.of("Rocket"),
+            ListPane.Heading.of("Motor"),
+            ListPane.Heading.of("Status"),
+            ListPane.Heading.of("Check"),
+            ListPane.Heading.ofNumbers("Altitude"),
+            ListPane.Heading.of("Outcome")));
+    return headings;
+  }
+
+  /** A line for each card of the day, numbered in the day's order. */
   static List<ListPane.Item> items(World world) {
-    List<Flight> flights = DayScreen.flights(world);
+    List<Flight> inOrder = DayScreen.flights(world);
+    DayCrowd crowd = crowd(world);
     List<ListPane.Item> items = new ArrayList<>();
-    for (int i = 0; i < flights.size(); i++) {
-      items.add(item(flights.get(i), i + 1, world));
+    for (Flight flight : crowd.flights()) {
+      List<String> cells = new ArrayList<>();
+      cells.add(Integer.toString(inOrder.indexOf(flight) + 1));
+      cells.addAll(crowd.cells(flight));
+      cells.addAll(cells(flight, world));
+      items.add(new ListPane.Item(flight.id(), cells));
     }
     return items;
   }
 
-  private static ListPane.Item item(Flight flight, int number, World world) {
+  private static List<String> cells(Flight flight, World world) {
     UnitSystem units = world.settings().units();
     String rocket =
         flight.rocket().flatMap(world.log()::rocket).map(Rocket::name).orElse("no rocket yet");
     String verdict = flight.verdict().map(Ruling.Verdict::word).orElse("");
-    return new ListPane.Item(
-        flight.id(),
-        List.of(
-            Integer.toString(number),
-            rocket,
-            FlightText.motors(flight).orElse(""),
-            flight.status().words(),
-            verdict,
-            flight.altitude().map(Notations.altitude(units)::show).orElse(""),
-            outcome(flight, world)));
+    return List.of(
+        rocket,
+        FlightText.motors(flight).orElse(""),
+        flight.status().words(),
+        verdict,
+        flight.altitude().map(Notations.altitude(units)::show).orElse(""),
+        outcome(flight, world));
   }
 
   private static String outcome(Flight flight, World world) {

@@ -7,6 +7,7 @@ import padside.fact.Facts;
 import padside.fact.RecordId;
 import padside.flight.Action;
 import padside.flight.Kind;
+import padside.flight.Logbook;
 import padside.flight.RecoveryDevice;
 import padside.units.Notations;
 
@@ -29,6 +30,8 @@ record DeviceShelf() implements Shelf {
         ListPane.Heading.of("Shape"),
         ListPane.Heading.ofNumbers("Size"),
         ListPane.Heading.ofNumbers("Drag coeff."),
+        ListPane.Heading.ofNumbers("Flown"),
+        ListPane.Heading.of("Last"),
         ListPane.Heading.of("Note"));
   }
 
@@ -38,6 +41,7 @@ record DeviceShelf() implements Shelf {
   }
 
   private static ListPane.Item item(RecoveryDevice device, World world) {
+    Logbook.Used used = world.log().used(device.id());
     return new ListPane.Item(
         device.id(),
         List.of(
@@ -45,6 +49,8 @@ record DeviceShelf() implements Shelf {
             device.shape().map(RecoveryDevice.Shape::code).orElse("?"),
             RocketFields.size(device, world.settings().units()),
             device.dragCoefficient().map(Notations.number()::show).orElse(""),
+            StockWords.times(used),
+            StockWords.last(used),
             device.facts().get(RecoveryDevice.NOTE).orElse("")));
   }
 

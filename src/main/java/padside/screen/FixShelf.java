@@ -10,6 +10,7 @@ import padside.flight.Fix;
 import padside.flight.Kind;
 import padside.flight.Rocket;
 import padside.form.Choices;
+import padside.form.Dates;
 import padside.form.FormField;
 import padside.form.Texts;
 
@@ -47,6 +48,11 @@ record FixShelf(RecordId rocket) implements Shelf {
                 severities(),
                 "look at before the next flight, or grounds it until mended."),
             FormField.of(
+                Fix.DONE_ON,
+                "Mended on",
+                new Dates(),
+                "The day of the mark, or another: 2026-05-02."),
+            FormField.of(
                 Fix.DONE_NOTE,
                 "What was done",
                 new Texts(""),
@@ -80,10 +86,14 @@ record FixShelf(RecordId rocket) implements Shelf {
                 new ListPane.Item(
                     fix.id(),
                     List.of(
-                        fix.open() ? fix.severity().words() : "mended",
+                        fix.open() ? fix.severity().words() : mended(fix),
                         fix.text(),
                         fix.facts().get(Fix.DONE_NOTE).orElse(""))))
         .toList();
+  }
+
+  private static String mended(Fix fix) {
+    return "mended" + fix.facts().get(Fix.DONE_ON).map(date -> " " + date).orElse("");
   }
 
   @Override
@@ -131,19 +141,21 @@ record FixShelf(RecordId rocket) implements Shelf {
     return list.current(world)
         .filter(id -> DONE.has(key))
         .flatMap(id -> fix(id, world))
-        .map(fix -> fix.open() ? mended(fix, list, world) : list.saving(marked(fix, false)));
+        .map(fix -> fix.open() ? mended(fix, list, world) : list.saving(reopened(fix)));
   }
 
   private static Step mended(Fix fix, RecordList list, World world) {
-    Step saved = list.saving(marked(fix, true));
-    return saved.open(form(fix.id(), world).at(Fix.DONE_NOTE.name()));
+    Facts done = Facts.none().with(Fix.DONE, true).with(Fix.DONE_ON, DayScreen.today(world));
+    Step saved = list.saving(Action.change("mark as mended", Kind.FIX, fix.id(), done));
+    RecordForm form = RecordForm.of(sheet(), fix.id(), fix.facts().with(done), world);
+    return saved.open(form.at(Fix.DONE_NOTE.name()));
   }
 
-  private static Action marked(Fix fix, boolean done) {
+  private static Action reopened(Fix fix) {
     return Action.change(
-        done ? "mark as mended" : "mark as not mended",
+        "mark as not mended",
         Kind.FIX,
         fix.id(),
-        Facts.none().with(Fix.DONE, done));
+        Facts.none().with(Fix.DONE, false).with(Fix.DONE_ON.name(), Facts.Cell.emptied()));
   }
 }

@@ -16,7 +16,7 @@ import padside.units.UnitSystem;
 /** The rockets, what they last flew on and what is to be mended. */
 record FleetScreen() implements Shelf {
   private static final Binding FIXES =
-      Binding.of("f", "fixes", "what is to be mended on the rocket under the cursor");
+      Binding.of("fm", "fixes", "what is to be mended on the rocket under the cursor");
 
   static RecordList open(World world) {
     return RecordList.of(new FleetScreen(), world);

@@ -47,6 +47,7 @@ record LotShelf(Map<RecordId, Integer> corrections) implements Shelf {
         ListPane.Heading.of("Lot"),
         ListPane.Heading.ofNumbers("Left"),
         ListPane.Heading.of("of"),
+        ListPane.Heading.ofNumbers("Failed"),
         ListPane.Heading.of("Bought on"),
         ListPane.Heading.of("Place"),
         ListPane.Heading.of("Note"));
@@ -54,18 +55,20 @@ record LotShelf(Map<RecordId, Integer> corrections) implements Shelf {
 
   @Override
   public List<ListPane.Item> items(World world) {
-    return world.log().lots().stream().map(lot -> item(lot, world)).toList();
+    StockWords words = StockWords.of(world);
+    return world.log().lots().stream().map(lot -> item(lot, words, world)).toList();
   }
 
-  private ListPane.Item item(Lot lot, World world) {
+  private ListPane.Item item(Lot lot, StockWords words, World world) {
     Facts facts = lot.facts();
     return new ListPane.Item(
         lot.id(),
         List.of(
             facts.get(Lot.MOTOR).or(() -> facts.typed(Lot.MOTOR)).orElse("?"),
             lot.code(),
-            left(lot, world).map(left -> left == 0 ? "none" : "" + left).orElse("?"),
+            StockWords.count(left(lot, world)),
             facts.get(Lot.BOUGHT).map(bought -> "" + bought).orElse("not counted"),
+            words.failed(lot),
             facts.get(Lot.BOUGHT_ON).or(() -> facts.typed(Lot.BOUGHT_ON)).orElse(""),
             facts.get(Lot.PLACE).orElse(""),
             facts.get(Lot.NOTE).orElse("")));

@@ -29,7 +29,7 @@ final class RangeBoxFields {
             FormField.of(
                 Lot.MOTOR,
                 "Motor",
-                new CardChoices(world.log()).oneMotor(),
+                new CardChoices(world).oneMotor(),
                 "Full designation with the delay, like C6-5; t in the range box adds a type."),
             FormField.of(
                 Lot.CODE,

@@ -42,7 +42,7 @@ final class RocketFields {
             FormField.choice(
                 Rocket.DEVICE,
                 "Usual recovery",
-                new CardChoices(world.log()).devices(units),
+                new CardChoices(world).devices(units),
                 "What it usually comes down on; the range box holds parachutes and streamers."),
             FormField.of(Rocket.FLIER, "Flier", new Texts(""), "Whose it is."),
             FormField.of(Rocket.NOTE, "Note", new Texts(""), "Anything worth knowing.")));

@@ -22,7 +22,7 @@ final class StageLots {
   }
 
   static StageLots of(Facts card, World world) {
-    return new StageLots(card.get(Flight.MOTOR).map(MotorText::of), new CardChoices(world.log()));
+    return new StageLots(card.get(Flight.MOTOR).map(MotorText::of), new CardChoices(world));
   }
 
   /** The fields for them: the booster's is there only where the motors are a stack. */

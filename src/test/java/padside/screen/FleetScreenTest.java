@@ -2,6 +2,7 @@ package padside.screen;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.LocalDate;
 import org.junit.jupiter.api.Test;
 import padside.fact.Facts;
 import padside.fact.RecordId;
@@ -125,12 +126,14 @@ class FleetScreenTest {
     Facts done = season.log.facts(Kind.FIX, season.fix);
     assertThat(done.get(Fix.DONE)).contains(true);
     assertThat(done.get(Fix.DONE_NOTE)).contains("epoxy");
+    assertThat(done.get(Fix.DONE_ON)).contains(LocalDate.of(2026, 5, 2));
     Fix added = desk.book().openFixes(season.kestrel).get(0);
     assertThat(added.text()).isEqualTo("check nose");
     assertThat(added.severity()).isEqualTo(Fix.Severity.GROUNDS_IT);
 
     desk.press("<end>d");
     assertThat(season.log.facts(Kind.FIX, season.fix).get(Fix.DONE)).contains(false);
+    assertThat(season.log.facts(Kind.FIX, season.fix).get(Fix.DONE_ON)).isEmpty();
     assertThat(desk.press("<esc>").frame()).contains("2 grounded");
   }
 }

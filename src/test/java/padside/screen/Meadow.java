@@ -70,6 +70,7 @@ final class Meadow {
             .with(Flight.ALTITUDE, Length.ofFeet(912)));
     flight(
         card(wren, "A10T-3", Flight.Status.CARD)
+            .with(Flight.DEVICE, flat)
             .with(Flight.VERDICT, Verdict.NO_GO)
             .with(Flight.LIMIT, Fixed.LIMIT)
             .with(Flight.REASON, Fixed.REASON));

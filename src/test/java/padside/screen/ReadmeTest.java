@@ -32,9 +32,9 @@ class ReadmeTest {
 
   static {
     TOUR.put("day", "");
-    TOUR.put("card", "nlam<enter>7g10 NW");
-    TOUR.put("reasons", "nlam<enter>7g10 NW<f3>");
-    TOUR.put("chart", "nlam<enter>7g10 NW<f4>");
+    TOUR.put("card", "<enter>7g10 NW");
+    TOUR.put("reasons", "<enter>7g10 NW<f3>");
+    TOUR.put("chart", "<enter>7g10 NW<f4>");
     TOUR.put("debrief", "<home><down><down><down><down>d");
     TOUR.put("box", "b");
     TOUR.put("field", "p<enter>");

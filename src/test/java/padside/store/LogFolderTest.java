@@ -18,6 +18,7 @@ import padside.fact.RecordId;
 import padside.flight.Action;
 import padside.flight.Field;
 import padside.flight.Flight;
+import padside.flight.FlightLog;
 import padside.flight.FlightLog.FlightQuery;
 import padside.flight.FlightLog.Stored;
 import padside.flight.Kind;
@@ -207,6 +208,29 @@ class LogFolderTest {
       flight(log, on("9xC6-7").with(Flight.LOT, upper).with(Flight.STATUS, Flight.Status.CARD));
 
       assertThat(log.firedByLot()).isEqualTo(Map.of(upper, 1 + 3 + 3 + 1, lower, 2 + 1));
+    }
+  }
+
+  @Test
+  void flown_flights_that_stand_use_what_they_name_day_by_day() throws Fault {
+    try (LogFolder log = open()) {
+      RecordId chute = log.save(Action.create("", Kind.DEVICE, Facts.none())).get(0);
+      RecordId blue = log.save(Action.create("", Kind.ALTIMETER, Facts.none())).get(0);
+      RecordId may = new RecordId("may");
+      Facts both = on("C6-7").with(Flight.DEVICE, chute).with(Flight.ALTIMETER, blue);
+      flight(log, both.with(Flight.DAY, may));
+      flight(log, both.with(Flight.DAY, may));
+      flight(log, on("C6-7").with(Flight.DEVICE, chute));
+      flight(log, both.with(Flight.DAY, may).with(Flight.STATUS, Flight.Status.SCRUBBED));
+      flight(log, on("C6-7").with(Flight.DEVICE.name(), Cell.of("  ")));
+      RecordId gone = flight(log, both);
+      log.save(Action.remove("", Kind.FLIGHT, gone));
+
+      assertThat(log.uses())
+          .containsExactlyInAnyOrder(
+              new FlightLog.Use(chute, Optional.of(may), 2),
+              new FlightLog.Use(chute, Optional.empty(), 1),
+              new FlightLog.Use(blue, Optional.of(may), 2));
     }
   }
 
