@@ -61,14 +61,19 @@ record DayCrowd(List<Flight> flights, boolean byFlier, int pads) {
 
   /** The first name, where it says who is meant. */
   private String brief(String flier) {
-    String first = flier.split(" ")[0];
+    String first = first(flier);
     long called =
         flights.stream()
             .flatMap(flight -> flight.flier().stream())
             .distinct()
-            .filter(name -> name.split(" ")[0].equals(first))
+            .filter(name -> first(name).equals(first))
             .count();
     return called == 1 ? first : flier;
+  }
+
+  private static String first(String name) {
+    int end = name.indexOf(' ');
+    return end < 0 ? name : name.substring(0, end);
   }
 
   private boolean isTwice(Flight flight) {
