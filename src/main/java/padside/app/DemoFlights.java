@@ -77,6 +77,16 @@ final class DemoFlights {
     return id;
   }
 
+  /** Plans a flight at home, behind those planned before. */
+  void plan(DemoStep step, RecordId day) throws Fault {
+    Logbook book = Logbook.read(log, motors);
+    Facts planned =
+        card(step, day, book)
+            .with(Flight.STATUS, Flight.Status.PLANNED)
+            .with(Flight.PLACE, book.nextPlace(day, true));
+    log.save(Action.create("plan flight", Kind.FLIGHT, planned));
+  }
+
   private static Facts flown(Instant at) {
     return Facts.none().with(Flight.STATUS, Flight.Status.FLOWN).with(Flight.LIFTOFF_AT, at);
   }

@@ -138,6 +138,7 @@ final class DemoForms {
 
   private void flights() {
     refers(Kind.FLIGHT, "flight", Flight.ROCKET, Kind.ROCKET);
+    refers(Kind.FLIGHT, "planned", Flight.ROCKET, Kind.ROCKET);
     word(Kind.FLIGHT, "flier", Flight.FLIER, TEXT);
     chosen(Kind.FLIGHT, "motor", Flight.MOTOR);
     refers(Kind.FLIGHT, "lot", Flight.LOT, Kind.LOT);

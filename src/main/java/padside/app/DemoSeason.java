@@ -51,6 +51,7 @@ final class DemoSeason {
       case "day" -> open(first);
       case "weather" -> weather(first);
       case "flight" -> fly(first);
+      case "planned" -> flights.plan(first, day);
       case "fix" -> note(first);
       case "mended" -> change(Kind.FIX, first, "mark as mended", Facts.none().with(Fix.DONE, true));
       case "recounted" -> change(Kind.LOT, first, "change lot", Facts.none());

@@ -24,6 +24,7 @@ import picocli.CommandLine.Spec;
       PredictCommand.class,
       CheckCommand.class,
       FlightsCommand.class,
+      PlanCommand.class,
       AddCommand.class,
       DemoCommand.class,
       HelpCommand.class

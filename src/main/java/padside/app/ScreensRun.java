@@ -89,6 +89,7 @@ final class ScreensRun implements AutoCloseable {
             book,
             Shipped.outcomes(),
             Shipped.checklist(),
+            Shipped.packing(),
             console.showsBraille(),
             0);
     List<String> told = new ArrayList<>(settings.told());

@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import padside.flight.Checklist;
 import padside.flight.OutcomeTable;
 import padside.motor.MotorTable;
+import padside.plan.PackingTable;
 
 /** The data that comes inside the jar. */
 final class Shipped {
@@ -24,6 +25,10 @@ final class Shipped {
 
   static Checklist checklist() {
     return read("checklist.csv", Checklist::read);
+  }
+
+  static PackingTable packing() {
+    return read("packing.csv", PackingTable::read);
   }
 
   /** Reads one file of the folder {@code data}. */

@@ -16,12 +16,15 @@ public record Day(RecordId id, Facts facts) {
   public static final Column<Boolean> FIRE_BAN = Column.flag("fire_ban", "a fire ban is in force");
   public static final Column<Integer> PADS =
       Column.integer("pads", "how many pads stand in a row, up to 12; one where none is told");
+  public static final Column<List<String>> PACKED =
+      Column.texts("packed", "what of the packing list is packed, by its key");
   public static final Column<String> NOTE = Column.text("note", "anything worth knowing");
 
   /** The most pads in a row. */
   public static final int MOST_PADS = 12;
 
-  static final List<Column<?>> COLUMNS = List.of(DATE, FIELD, PERMISSION, FIRE_BAN, PADS, NOTE);
+  static final List<Column<?>> COLUMNS =
+      List.of(DATE, FIELD, PERMISSION, FIRE_BAN, PADS, PACKED, NOTE);
 
   public Optional<LocalDate> date() {
     return facts.get(DATE);
@@ -34,6 +37,11 @@ public record Day(RecordId id, Facts facts) {
   /** How many pads stand in a row: 1 where nobody told. */
   public int pads() {
     return Math.max(1, Math.min(MOST_PADS, facts.get(PADS).orElse(1)));
+  }
+
+  /** What of the packing list is packed, by its key. */
+  public List<String> packed() {
+    return facts.get(PACKED).orElse(List.of());
   }
 
   public Optional<Boolean> permission() {

@@ -72,7 +72,8 @@ public record Flight(RecordId id, Facts facts) {
       Column.word("status", "planned, draft, card, flown or scrubbed", Status::find, Status::code);
   public static final Column<RecordId> DAY = Column.reference("day", "the day it belongs to");
   public static final Column<Integer> PLACE =
-      Column.integer("place", "its place in the plan of the day, lowest first");
+      Column.integer(
+          "place", "its place on the day, lowest first; planned ones stand behind those begun");
   public static final Column<Integer> PAD =
       Column.integer("pad", "pad position, 1 to 12, where there are several");
   public static final Column<RecordId> ROCKET = Column.reference("rocket", "what flies");
@@ -290,6 +291,16 @@ public record Flight(RecordId id, Facts facts) {
 
   public Optional<RecordId> day() {
     return facts.get(DAY);
+  }
+
+  /** True while it is only meant to be flown. */
+  public boolean isPlanned() {
+    return status() == Status.PLANNED;
+  }
+
+  /** Its place among those of its day that are begun, or among the planned; absent in old logs. */
+  public Optional<Integer> place() {
+    return facts.get(PLACE);
   }
 
   public Optional<RecordId> rocket() {

@@ -33,10 +33,10 @@ public interface FlightLog extends AutoCloseable {
 
   Optional<Stored> find(Kind kind, RecordId id) throws Fault;
 
-  /** Flights that are not removed, drafts included, newest first. */
+  /** Flights that are not removed, drafts and planned ones included, newest first. */
   List<Stored> flights(FlightQuery query) throws Fault;
 
-  /** The newest flight of each rocket, drafts and removed ones left out. */
+  /** The newest flight of each rocket; drafts, planned and removed ones left out. */
   List<Stored> lastFlightOfEachRocket() throws Fault;
 
   /**

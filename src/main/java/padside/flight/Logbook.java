@@ -1,11 +1,13 @@
 package padside.flight;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import padside.fact.Fault;
 import padside.fact.RecordId;
@@ -121,7 +123,14 @@ public record Logbook(
 
   /** The day with the latest date; of two on one date the one opened last. */
   public Optional<Day> latestDay() {
-    return days.stream().max(Comparator.comparing(day -> day.date().orElse(LocalDate.MIN)));
+    return latestDay(day -> true);
+  }
+
+  /** The same among some days. */
+  public Optional<Day> latestDay(Predicate<Day> which) {
+    return days.stream()
+        .filter(which)
+        .max(Comparator.comparing(day -> day.date().orElse(LocalDate.MIN)));
   }
 
   /**
@@ -137,16 +146,33 @@ public record Logbook(
     return weather.stream().filter(reading -> reading.day().equals(Optional.of(day))).toList();
   }
 
-  /** Flights of a day in the order their cards were begun. */
+  /** Flights of a day: in the order their cards were begun, behind them those planned. */
   public List<Flight> flightsOf(RecordId day) {
-    List<Flight> newestFirst =
-        flights.stream().filter(flight -> flight.day().equals(Optional.of(day))).toList();
-    return java.util.stream.IntStream.rangeClosed(1, newestFirst.size())
-        .mapToObj(i -> newestFirst.get(newestFirst.size() - i))
-        .toList();
+    List<Flight> oldestFirst = new ArrayList<>();
+    flights.stream()
+        .filter(flight -> flight.day().equals(Optional.of(day)))
+        .forEach(flight -> oldestFirst.add(0, flight));
+    oldestFirst.sort(
+        Comparator.comparing(Flight::isPlanned).thenComparing(each -> each.place().orElse(0)));
+    return List.copyOf(oldestFirst);
   }
 
-  /** A rocket's newest flight that is more than a draft. */
+  /** The flights planned for a day that are not begun, in their order. */
+  public List<Flight> plannedFor(RecordId day) {
+    return flightsOf(day).stream().filter(Flight::isPlanned).toList();
+  }
+
+  /** The place behind all others of a day, among those planned or among those begun. */
+  public int nextPlace(RecordId day, boolean planned) {
+    return 1
+        + flightsOf(day).stream()
+            .filter(flight -> flight.isPlanned() == planned)
+            .mapToInt(flight -> flight.place().orElse(0))
+            .max()
+            .orElse(0);
+  }
+
+  /** A rocket's newest flight that is more than planned or a draft. */
   public Optional<Flight> lastFlight(RecordId rocket) {
     return lastFlights.stream()
         .filter(flight -> flight.rocket().equals(Optional.of(rocket)))

@@ -67,7 +67,11 @@ final class CardChoices {
   /** The fleet, last flown first, then those that never flew. */
   Choices<RecordId> rockets() {
     List<RecordId> flown =
-        book.flights().stream().flatMap(flight -> flight.rocket().stream()).distinct().toList();
+        book.flights().stream()
+            .filter(flight -> !flight.isPlanned())
+            .flatMap(flight -> flight.rocket().stream())
+            .distinct()
+            .toList();
     return new Choices<>(
         "rocket",
         book.rockets().stream()

@@ -34,6 +34,9 @@ final class CardFields {
   /** The name of the wind field. */
   static final String WIND = Place.wind().name();
 
+  /** What is told on the day. */
+  private static final List<String> OF_THE_DAY = List.of(WIND, Flight.PAD.name());
+
   private CardFields() {}
 
   /**
@@ -43,11 +46,21 @@ final class CardFields {
    * @param own which card it is, once it has an id
    */
   static List<FormField<?>> of(Facts facts, Optional<RecordId> own, World world) {
-    OpenCards others = OpenCards.beside(own, facts.get(Flight.DAY), world.log());
+    boolean planned = isPlanned(facts);
+    OpenCards others =
+        planned
+            ? OpenCards.none(world.log())
+            : OpenCards.beside(own, facts.get(Flight.DAY), world.log());
     List<FormField<?>> fields = new ArrayList<>(chosen(facts, others, world));
     fields.addAll(CrowdFields.of(facts, others, world));
     fields.addAll(measured(facts, world));
+    fields.removeIf(field -> planned && OF_THE_DAY.contains(field.name()));
     return List.copyOf(fields);
+  }
+
+  /** A flight that is only planned asks for no wind and no pad: nobody knows them yet. */
+  static boolean isPlanned(Facts facts) {
+    return facts.get(Flight.STATUS).equals(Optional.of(Flight.Status.PLANNED));
   }
 
   private static List<FormField<?>> chosen(Facts facts, OpenCards others, World world) {
@@ -123,11 +136,17 @@ final class CardFields {
             Notations.wind(units),
             stale(facts, world),
             "Like 6g9 SW, calm or B3 W; look at the meter now."),
-        FormField.of(
-            Flight.NOTE,
-            "Note",
-            new Texts(""),
-            "Enter keeps the card; Shift-Tab goes back to the wind."));
+        note(isPlanned(facts)));
+  }
+
+  private static FormField<String> note(boolean planned) {
+    return FormField.of(
+        Flight.NOTE,
+        "Note",
+        new Texts(""),
+        planned
+            ? "Enter keeps it in the plan; Shift-Tab goes back."
+            : "Enter keeps the card; Shift-Tab goes back to the wind.");
   }
 
   /** The fields of a form whose card has changed, with all that stands in it. */

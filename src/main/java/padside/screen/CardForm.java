@@ -28,9 +28,14 @@ final class CardForm {
 
   private CardForm() {}
 
-  /** The form of a new card: the list of rockets open at once. */
-  static Form ofNew(RecordId day, World world) {
-    Facts facts = Facts.none().with(Flight.DAY, day).with(Flight.STATUS, Flight.Status.DRAFT);
+  /** The form of a new card or planned flight: the list of rockets open at once. */
+  static Form ofNew(RecordId day, Flight.Status status, World world) {
+    boolean planned = status == Flight.Status.PLANNED;
+    Facts facts =
+        Facts.none()
+            .with(Flight.DAY, day)
+            .with(Flight.STATUS, status)
+            .with(Flight.PLACE, world.log().nextPlace(day, planned));
     Form form = Form.of(CardFields.of(facts, Optional.empty(), world), facts);
     return new Form(form.fields(), form.opened(), form.entries(), 0, 0);
   }
@@ -86,7 +91,7 @@ final class CardForm {
   /** Fills all that the flier has not typed from the rocket's last flight and the last weather. */
   private static Form withSetUp(Form form, RecordId rocket, Optional<RecordId> own, World world) {
     Facts facts = form.opened().with(CardStart.setUp(rocket, world));
-    if (form.text(CardFields.WIND).isBlank()) {
+    if (form.text(CardFields.WIND).isBlank() && !CardFields.isPlanned(facts)) {
       facts = facts.with(CardStart.wind(facts, world));
     }
     OpenCards others = OpenCards.beside(own, facts.get(Flight.DAY), world.log());

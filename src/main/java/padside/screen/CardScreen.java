@@ -1,5 +1,6 @@
 package padside.screen;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -35,12 +36,25 @@ record CardScreen(Form form, Facts finished, Draft draft, LiveCheck check, Phase
 
   private static final Binding KEEP =
       Binding.of("<f2>", "keep card", "keep the card with the check's answer and go back");
+  private static final Binding KEEP_PLANNED =
+      Binding.of("<f2>", "keep", "keep the flight in the plan and go back");
   private static final Binding LEAVE =
       Binding.of("<esc>", "leave", "go back; what was typed stays as a draft");
+  private static final Binding LEAVE_PLANNED =
+      Binding.of("<esc>", "leave", "go back; what was typed stays in the plan");
 
   /** A new card of a day. */
   static CardScreen create(World world, Day day) {
-    Form form = CardForm.ofNew(day.id(), world);
+    return create(world, day, Flight.Status.DRAFT);
+  }
+
+  /** One more flight in the plan of a day: a card that asks for no wind. */
+  static CardScreen plan(World world, Day day) {
+    return create(world, day, Flight.Status.PLANNED);
+  }
+
+  private static CardScreen create(World world, Day day, Flight.Status status) {
+    Form form = CardForm.ofNew(day.id(), status, world);
     Draft draft = Draft.ofNew(Kind.FLIGHT, world);
     LiveCheck check = LiveCheck.of(draft.screen());
     return new CardScreen(form, CardForm.facts(form), draft, check, Phase.FILLING);
@@ -52,6 +66,14 @@ record CardScreen(Form form, Facts finished, Draft draft, LiveCheck check, Phase
     Draft draft = Draft.of(Kind.FLIGHT, flight.id(), flight.facts(), world);
     LiveCheck check = LiveCheck.of(draft.screen());
     return new CardScreen(form, flight.facts(), draft, check, Phase.FILLING);
+  }
+
+  /** The card that a planned flight becomes; it is begun in the log at once. */
+  static CardScreen begin(Flight planned, World world) {
+    Facts facts = CardStart.begun(planned, world);
+    Form form = CardForm.of(new Flight(planned.id(), facts), world);
+    Draft draft = Draft.of(Kind.FLIGHT, planned.id(), planned.facts(), world);
+    return new CardScreen(form, facts, draft, LiveCheck.of(draft.screen()), Phase.FILLING);
   }
 
   @Override
@@ -68,8 +90,8 @@ record CardScreen(Form form, Facts finished, Draft draft, LiveCheck check, Phase
     }
     // What was finished while the id of a new flight was awaited goes with its arrival.
     boolean saved = event instanceof Event.Saved own && isOwn(own.ticket());
-    boolean waited = saved && draft.awaitsId();
-    return (waited ? now.kept(finished) : new Turn(now, List.of())).settled(world);
+    boolean due = event instanceof Event.Opened || (saved && draft.awaitsId());
+    return (due ? now.kept(finished) : new Turn(now, List.of())).settled(world);
   }
 
   private boolean isOwn(Ticket ticket) {
@@ -121,13 +143,17 @@ record CardScreen(Form form, Facts finished, Draft draft, LiveCheck check, Phase
   /** This screen with the facts sent to be kept, as far as they can be yet. */
   private Turn kept(Facts facts) {
     boolean nothing = isNew() && isBlank();
-    Draft.Kept sent =
-        nothing ? new Draft.Kept(draft, List.of()) : draft.keep("fill in card", facts);
+    String label = isPlanned() ? "plan flight" : "fill in card";
+    Draft.Kept sent = nothing ? new Draft.Kept(draft, List.of()) : draft.keep(label, facts);
     return new Turn(new CardScreen(form, facts, sent.draft(), check, phase), sent.effects());
   }
 
   private boolean isNew() {
     return draft.record().isEmpty() && draft.serial() == 0;
+  }
+
+  private boolean isPlanned() {
+    return CardFields.isPlanned(finished);
   }
 
   private boolean isBlank() {
@@ -147,7 +173,8 @@ record CardScreen(Form form, Facts finished, Draft draft, LiveCheck check, Phase
     Form shown = CardForm.left(form.accepted(), finished, draft.record(), world);
     RecordId id = draft.record().orElse(new RecordId("being filled"));
     Flight flight = new Flight(id, CardForm.facts(shown));
-    return Card.of(flight, world.log(), world.outcomes(), Optional.of(world.now()));
+    Optional<Instant> now = Optional.of(world.now()).filter(any -> !isPlanned());
+    return Card.of(flight, world.log(), world.outcomes(), now);
   }
 
   /** A screen and the effects it wants, on the way to a step. */
@@ -171,14 +198,15 @@ record CardScreen(Form form, Facts finished, Draft draft, LiveCheck check, Phase
 
   /** Stores the card with the answer; waits while that or the flight's id is outstanding. */
   private Turn stored(World world) {
+    // A flight that has flown keeps the verdict it flew with; of a planned one none is kept.
     boolean flown = finished.get(Flight.STATUS).equals(Optional.of(Flight.Status.FLOWN));
-    boolean waits = draft.awaitsId() || (check.current().isEmpty() && !flown);
+    boolean asks = !flown && !isPlanned();
+    boolean waits = draft.awaitsId() || (check.current().isEmpty() && asks);
     if (phase != Phase.CHECKING || waits) {
       return new Turn(this, List.of());
     }
-    // A flight that has flown keeps the verdict it flew with.
-    Facts facts = flown ? finished : finished.with(answered());
-    boolean wind = form.touched(CardFields.WIND) && !flown;
+    Facts facts = asks ? finished.with(answered()) : finished;
+    boolean wind = form.touched(CardFields.WIND) && asks;
     List<Action.Change> reading = wind ? CardStart.reading(facts, world) : List.of();
     Draft.Kept sent = draft.keep("keep card", facts, reading);
     CardScreen next = new CardScreen(form, facts, sent.draft(), check, Phase.SAVING);
@@ -208,15 +236,16 @@ record CardScreen(Form form, Facts finished, Draft draft, LiveCheck check, Phase
   @Override
   public String title(World world) {
     Optional<Day> day = finished.get(Flight.DAY).flatMap(world.log()::day);
-    return "Card "
+    return (isPlanned() ? "Plan " : "Card ")
         + number(world)
         + day.map(each -> " · " + DayWords.of(each, world.log())).orElse("");
   }
 
-  /** Its place in the day's order; a new card comes behind the others. */
+  /** Its place in the day's order or in the plan; a new one comes behind the others. */
   private int number(World world) {
     List<RecordId> ids =
         finished.get(Flight.DAY).map(world.log()::flightsOf).orElse(List.of()).stream()
+            .filter(flight -> flight.isPlanned() == isPlanned())
             .map(Flight::id)
             .toList();
     return draft.record().filter(ids::contains).map(ids::indexOf).orElse(ids.size()) + 1;
@@ -225,7 +254,12 @@ record CardScreen(Form form, Facts finished, Draft draft, LiveCheck check, Phase
   @Override
   public List<Binding> bindings() {
     List<Binding> bindings =
-        new ArrayList<>(List.of(KEEP, CheckScreen.CHECK, ChartScreen.CHART, LEAVE));
+        new ArrayList<>(
+            List.of(
+                isPlanned() ? KEEP_PLANNED : KEEP,
+                CheckScreen.CHECK,
+                ChartScreen.CHART,
+                isPlanned() ? LEAVE_PLANNED : LEAVE));
     bindings.addAll(FormKeys.TABLE);
     return bindings;
   }

@@ -10,6 +10,7 @@ import padside.flight.Flight;
 import padside.flight.Kind;
 import padside.flight.Rocket;
 import padside.flight.Weather;
+import padside.preflight.OpenCards;
 
 /** What a new card and a new weather reading start from. */
 final class CardStart {
@@ -25,8 +26,6 @@ final class CardStart {
    * emptied what neither says.
    */
   static Facts setUp(RecordId rocket, World world) {
-    Facts usual =
-        world.log().rocket(rocket).map(each -> only(each.facts(), USUAL)).orElse(Facts.none());
     Facts last =
         world
             .log()
@@ -37,7 +36,30 @@ final class CardStart {
     for (Column<?> column : Flight.SET_UP) {
       none = none.with(column.name(), Facts.Cell.emptied());
     }
-    return withLots(none.with(usual).with(last).with(Flight.ROCKET, rocket), world);
+    return withLots(
+        none.with(usual(Optional.of(rocket), world)).with(last).with(Flight.ROCKET, rocket), world);
+  }
+
+  /**
+   * A planned flight as the card it becomes on its day: a draft in the wind of the day, with what
+   * the plan leaves open as the rocket usually has it.
+   */
+  static Facts begun(Flight planned, World world) {
+    Facts draft =
+        usual(planned.rocket(), world)
+            .with(only(planned.facts(), Kind.FLIGHT.columns()))
+            .with(Flight.STATUS, Flight.Status.DRAFT);
+    Optional<Integer> place = planned.day().map(day -> world.log().nextPlace(day, false));
+    Facts inWind = draft.with(Flight.PLACE, place).with(wind(draft, world));
+    OpenCards others = OpenCards.beside(planned, world.log());
+    return withLots(CrowdFields.onFreePad(inWind, others, world), world);
+  }
+
+  private static Facts usual(Optional<RecordId> rocket, World world) {
+    return rocket
+        .flatMap(world.log()::rocket)
+        .map(each -> only(each.facts(), USUAL))
+        .orElse(Facts.none());
   }
 
   /** The wind of the day's latest reading. */

@@ -34,7 +34,8 @@ final class CrowdFields {
   static Facts onFreePad(Facts card, OpenCards others, World world) {
     Optional<Integer> free =
         card.get(Flight.DAY).flatMap(world.log()::day).flatMap(others::freePad);
-    boolean wanted = free.isPresent() && card.get(Flight.PAD).isEmpty();
+    boolean wanted =
+        free.isPresent() && card.get(Flight.PAD).isEmpty() && !CardFields.isPlanned(card);
     return wanted ? card.with(Flight.PAD, free) : card;
   }
 

@@ -17,19 +17,26 @@ import padside.flight.Flight;
  * @param pads how many the day has
  */
 record DayCrowd(List<Flight> flights, boolean byFlier, int pads) {
+  /** No name a flier can be typed in with. */
+  private static final String PLANNED = "\n";
+
   DayCrowd {
     flights = List.copyOf(flights);
   }
 
-  /** The flights of a day, in its order, as they are to be listed. */
+  /**
+   * The flights of a day, in its order, as they are to be listed: what is planned stays in its own
+   * behind the others.
+   */
   static DayCrowd of(List<Flight> inOrder, Optional<Day> day) {
     Map<String, List<Flight>> groups = new LinkedHashMap<>();
     for (Flight flight : inOrder) {
-      groups.computeIfAbsent(flight.flier().orElse(""), name -> new ArrayList<>()).add(flight);
+      String group = flight.isPlanned() ? PLANNED : flight.flier().orElse("");
+      groups.computeIfAbsent(group, name -> new ArrayList<>()).add(flight);
     }
     return new DayCrowd(
         groups.values().stream().flatMap(List::stream).toList(),
-        groups.size() > 1,
+        inOrder.stream().map(Flight::flier).distinct().count() > 1,
         day.map(Day::pads).orElse(1));
   }
 

@@ -1,5 +1,6 @@
 package padside.screen;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -21,9 +22,18 @@ final class DayForm {
 
   /** A day of today; the list of fields is open, the last one flown at on top. */
   static Screen create(World world) {
+    return create(DayScreen.today(world), world);
+  }
+
+  /** A day to plan for, tomorrow until another date is typed. */
+  static Screen ahead(World world) {
+    return create(DayScreen.today(world).plusDays(1), world);
+  }
+
+  private static Screen create(LocalDate date, World world) {
     RecordForm.Sheet sheet = sheet(world);
-    Facts today = Facts.none().with(Day.DATE, DayScreen.today(world));
-    Form form = Form.of(sheet.fields(), today);
+    Facts given = Facts.none().with(Day.DATE, date);
+    Form form = Form.of(sheet.fields(), given);
     Form open = new Form(form.fields(), form.opened(), form.entries(), 0, 0);
     return new RecordForm(sheet, open, Draft.ofNew(Kind.DAY, world), false);
   }

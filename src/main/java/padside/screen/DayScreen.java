@@ -23,31 +23,54 @@ record DayScreen(ListCursor cursor, Optional<Ticket> gone) implements Screen {
     return new DayScreen(ListCursor.start(), Optional.empty());
   }
 
-  /** Today's day, the last opened one of several; else the latest of all. */
+  /**
+   * Today's day, the last opened one of several; else the latest there was; else the latest of all.
+   */
   static Optional<Day> day(World world) {
     LocalDate today = today(world);
     return world.log().days().stream()
         .filter(day -> day.date().equals(Optional.of(today)))
         .reduce((first, second) -> second)
+        .or(() -> world.log().latestDay(day -> !isAhead(day, world)))
         .or(() -> world.log().latestDay());
+  }
+
+  /** True of a day on which nothing has happened yet and something may: to come, or planned. */
+  static boolean isAhead(Day day, World world) {
+    boolean toCome = day.date().filter(date -> date.isAfter(today(world))).isPresent();
+    List<Flight> flights = world.log().flightsOf(day.id());
+    boolean planned = flights.stream().anyMatch(Flight::isPlanned);
+    return flights.stream().allMatch(Flight::isPlanned)
+        && world.log().weatherOf(day.id()).isEmpty()
+        && (toCome || planned);
   }
 
   static LocalDate today(World world) {
     return LocalDate.ofInstant(world.now(), world.zone());
   }
 
-  /** The day's cards in their order. */
+  /** The planned flight whose turn it is. */
+  static Optional<Flight> next(World world) {
+    return flights(world).stream().filter(Flight::isPlanned).findFirst();
+  }
+
+  /** The day's cards in their order, behind them what is planned. */
   static List<Flight> flights(World world) {
     return day(world).map(day -> world.log().flightsOf(day.id())).orElse(List.of());
   }
 
-  /** The card under the cursor; before it was moved the next one to fly, else the last. */
+  /**
+   * The card under the cursor; before it was moved the next one to fly, else the one being filled,
+   * else the next planned, else the last.
+   */
   Optional<Flight> marked(World world) {
     List<Flight> flights = flights(world);
     Optional<Flight> chosen =
         flights.stream().filter(flight -> cursor.at().equals(Optional.of(flight.id()))).findFirst();
     return chosen
         .or(() -> flights.stream().filter(f -> f.status() == Flight.Status.CARD).findFirst())
+        .or(() -> flights.stream().filter(f -> f.status() == Flight.Status.DRAFT).findFirst())
+        .or(() -> next(world))
         .or(() -> flights.stream().reduce((first, second) -> second));
   }
 
@@ -65,12 +88,20 @@ record DayScreen(ListCursor cursor, Optional<Ticket> gone) implements Screen {
   private Step saved(Event.Saved saved, World world) {
     Optional<Flight> flight =
         flights(world).stream().filter(each -> saved.records().contains(each.id())).findFirst();
-    DayScreen now = flight.map(each -> new DayScreen(cursor.on(each.id()), gone)).orElse(this);
+    DayScreen now = flight.map(each -> new DayScreen(behind(each, world), gone)).orElse(this);
     if (flight.isPresent() && gone.equals(Optional.of(saved.ticket()))) {
       return Step.stay(new DayScreen(now.cursor, Optional.empty()))
           .open(DebriefScreen.open(flight.get(), world));
     }
     return Step.stay(now);
+  }
+
+  /** On what was saved; once that is done with, on the flight planned next. */
+  private ListCursor behind(Flight saved, World world) {
+    boolean done =
+        saved.status() == Flight.Status.SCRUBBED
+            || (saved.status() == Flight.Status.FLOWN && !saved.awaitsDebrief());
+    return done && next(world).isPresent() ? ListCursor.start() : cursor.on(saved.id());
   }
 
   private Step pressed(Key key, World world) {
@@ -101,6 +132,7 @@ record DayScreen(ListCursor cursor, Optional<Ticket> gone) implements Screen {
                       .rocket()
                       .map(rocket -> opening(FixShelf.of(rocket, world)))
                       .orElse(Step.stay(this)));
+      case PLAN -> opening(PlanScreen.open(world));
       case LOG -> opening(LogScreen.open(world));
       case FLEET -> opening(FleetScreen.open(world));
       case RANGE_BOX -> opening(RangeBoxScreen.open(world));
@@ -123,11 +155,13 @@ record DayScreen(ListCursor cursor, Optional<Ticket> gone) implements Screen {
     return marked(world).map(act).orElse(Step.stay(this));
   }
 
-  /** The debrief of a flight that has flown, else its card. */
+  /** The debrief of a flight that has flown, else its card, begun if it was only planned. */
   static Screen inside(Flight flight, World world) {
-    return flight.status() == Flight.Status.FLOWN
-        ? DebriefScreen.open(flight, world)
-        : CardScreen.open(flight, world);
+    return switch (flight.status()) {
+      case FLOWN -> DebriefScreen.open(flight, world);
+      case PLANNED -> CardScreen.begin(flight, world);
+      case DRAFT, CARD, SCRUBBED -> CardScreen.open(flight, world);
+    };
   }
 
   /** The newest flight without a debrief, else the newest flown. */
@@ -143,8 +177,8 @@ record DayScreen(ListCursor cursor, Optional<Ticket> gone) implements Screen {
   }
 
   private Step leavesThePad(Flight flight, World world) {
-    if (flight.status() == Flight.Status.FLOWN) {
-      return opening(DebriefScreen.open(flight, world));
+    if (flight.status() == Flight.Status.FLOWN || flight.isPlanned()) {
+      return opening(inside(flight, world));
     }
     boolean against =
         flight.status() == Flight.Status.CARD

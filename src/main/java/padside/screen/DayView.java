@@ -9,6 +9,7 @@ import padside.flight.Flight;
 import padside.flight.Rocket;
 import padside.flight.Ruling;
 import padside.flight.Weather;
+import padside.plan.Plan;
 import padside.units.Notations;
 import padside.units.UnitSystem;
 
@@ -39,6 +40,7 @@ final class DayView {
           screen.marked(world).map(flight -> crowd(world).flights().indexOf(flight)).orElse(0);
       ListPane.draw(canvas, headings(world), items, index, new ListPane.Rows(top, last - 3));
     }
+    next(canvas, last - 2, world);
     List<String> tally = DayTally.of(DayScreen.flights(world), world).lines(world);
     for (int i = 0; i < tally.size(); i++) {
       String line = cut(tally.get(i), canvas.size().columns() - 2 * LEFT);
@@ -46,11 +48,20 @@ final class DayView {
     }
   }
 
+  /** Whose turn it is by the plan. */
+  private static void next(Canvas canvas, int row, World world) {
+    DayScreen.next(world)
+        .map(flight -> "next: " + FlightText.name(flight, world))
+        .ifPresent(
+            text ->
+                canvas.put(LEFT, row, cut(text, canvas.size().columns() - 2 * LEFT), Style.STRONG));
+  }
+
   /** Where they go, on the day itself. */
   private static void windAndSun(Canvas canvas, Day day, World world) {
     int width = canvas.size().columns() - 2 * LEFT;
     if (!isToday(day, world)) {
-      canvas.put(LEFT, 3, notToday(world, canvas.size().columns()), Style.OBJECTION);
+      canvas.put(LEFT, 3, notToday(day, world, canvas.size().columns()), Style.OBJECTION);
       return;
     }
     List<String> lines = windAndSun(day, world);
@@ -126,11 +137,20 @@ final class DayView {
 
   private static String outcome(Flight flight, World world) {
     return switch (flight.status()) {
-      case PLANNED, DRAFT, SCRUBBED -> "";
+      case DRAFT, SCRUBBED -> "";
+      case PLANNED -> lacks(flight, world);
       case CARD -> flight.facts().get(Flight.REASON).orElse("");
       case FLOWN ->
           flight.awaitsDebrief() ? "debrief waits" : world.outcomes().told(flight.facts());
     };
+  }
+
+  private static String lacks(Flight planned, World world) {
+    return DayScreen.day(world)
+        .map(day -> Plan.of(day, world.log()))
+        .flatMap(plan -> plan.indexOf(planned.id()).map(index -> plan.lines().get(index).lacks()))
+        .map(texts -> String.join(" · ", texts))
+        .orElse("");
   }
 
   private static void weather(Canvas canvas, Day day, World world) {
@@ -175,8 +195,11 @@ final class DayView {
     return text.length() <= width ? text : text.substring(0, Math.max(0, width - 1)) + "…";
   }
 
-  private static String notToday(World world, int columns) {
+  private static String notToday(Day day, World world, int columns) {
     String today = DayWords.of(DayScreen.today(world));
+    if (DayScreen.isAhead(day, world)) {
+      return cut("Not today (" + today + "); t plans it, o opens today.", columns - 2 * LEFT);
+    }
     String sentence =
         "This is the last day, not today. No day is open for " + today + "; o opens one.";
     return sentence.length() <= columns - 2 * LEFT

@@ -16,6 +16,9 @@ public sealed interface Event {
   /** The screen was just put on top; told to that screen alone. */
   record Opened() implements Event {}
 
+  /** The screens over this one have gone; told to that screen alone. */
+  record Uncovered() implements Event {}
+
   /** A key was pressed. */
   record Pressed(Key key, Moment at) implements Event {}
 

@@ -27,6 +27,17 @@ public record Session(
     public Turn {
       effects = List.copyOf(effects);
     }
+
+    /** Tells the screen on top when those that stood over it, up to a height, have gone. */
+    private Turn uncovering(int height) {
+      if (session.topmost() >= height) {
+        return this;
+      }
+      Turn turn = session.step(session.topmost(), new Event.Uncovered());
+      List<Effect> both = new ArrayList<>(effects);
+      both.addAll(turn.effects);
+      return new Turn(turn.session, both);
+    }
   }
 
   /** Keeps its own lists. */
@@ -52,7 +63,7 @@ public record Session(
 
   /** Takes one event. Before the program is left every screen may keep what it holds. */
   public Turn on(Event event) {
-    Turn turn = taken(event);
+    Turn turn = taken(event).uncovering(topmost());
     if (turn.effects.stream().noneMatch(Effect.Quit.class::isInstance)) {
       return turn;
     }
@@ -178,11 +189,7 @@ public record Session(
     step.self().ifPresent(screens::add);
     screens.addAll(stack.subList(index + 1, stack.size()));
     List<Effect> effects = new ArrayList<>(step.effects());
-    for (Screen opened : step.over()) {
-      Step first = opened.on(new Event.Opened(), world);
-      first.self().ifPresent(screens::add);
-      effects.addAll(first.effects());
-    }
+    step.over().forEach(opened -> effects.addAll(opening(opened, screens)));
     if (screens.isEmpty()) {
       screens.add(stack.get(index));
       effects.add(new Effect.Quit());
@@ -197,6 +204,15 @@ public record Session(
         .filter(Effect.Tell.class::isInstance)
         .map(effect -> ((Effect.Tell) effect).line())
         .reduce((earlier, later) -> later);
+  }
+
+  /** Puts a screen on top, and over it what it opens at once. */
+  private List<Effect> opening(Screen opened, List<Screen> screens) {
+    Step first = opened.on(new Event.Opened(), world);
+    first.self().ifPresent(screens::add);
+    List<Effect> effects = new ArrayList<>(first.effects());
+    first.over().forEach(above -> effects.addAll(opening(above, screens)));
+    return effects;
   }
 
   private Session in(World other) {

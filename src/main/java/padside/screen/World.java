@@ -5,6 +5,7 @@ import java.time.ZoneId;
 import padside.flight.Checklist;
 import padside.flight.Logbook;
 import padside.flight.OutcomeTable;
+import padside.plan.PackingTable;
 import padside.preflight.Settings;
 
 /**
@@ -13,6 +14,7 @@ import padside.preflight.Settings;
  * @param moment the machine's clocks
  * @param log the log as last read
  * @param checklist the lines shipped with the program
+ * @param packing what goes along whatever is flown
  * @param braille whether the terminal shows the Unicode braille patterns
  * @param turn counts the keys pressed, so that every screen opened can have a number of its own
  */
@@ -23,6 +25,7 @@ public record World(
     Logbook log,
     OutcomeTable outcomes,
     Checklist checklist,
+    PackingTable packing,
     boolean braille,
     long turn) {
   /** By the clock of the day. */
@@ -31,14 +34,14 @@ public record World(
   }
 
   World with(Logbook newer) {
-    return new World(moment, zone, settings, newer, outcomes, checklist, braille, turn);
+    return new World(moment, zone, settings, newer, outcomes, checklist, packing, braille, turn);
   }
 
   World at(Moment later) {
-    return new World(later, zone, settings, log, outcomes, checklist, braille, turn);
+    return new World(later, zone, settings, log, outcomes, checklist, packing, braille, turn);
   }
 
   World next(Moment later) {
-    return new World(later, zone, settings, log, outcomes, checklist, braille, turn + 1);
+    return new World(later, zone, settings, log, outcomes, checklist, packing, braille, turn + 1);
   }
 }

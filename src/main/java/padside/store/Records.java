@@ -29,16 +29,16 @@ final class Records {
       """
       WITH RECURSIVE each (rocket) AS (
         SELECT min(rocket) FROM record INDEXED BY flight_told_of_rocket
-          WHERE kind = 'flight' AND removed = 0 AND status <> 'draft'
+          WHERE kind = 'flight' AND removed = 0 AND status <> 'draft' AND status <> 'planned'
         UNION ALL
         SELECT (SELECT min(r.rocket) FROM record AS r INDEXED BY flight_told_of_rocket
           WHERE r.kind = 'flight' AND r.removed = 0 AND r.status <> 'draft'
-            AND r.rocket > each.rocket)
+            AND r.status <> 'planned' AND r.rocket > each.rocket)
         FROM each WHERE each.rocket IS NOT NULL)
       SELECT name, doc FROM each JOIN record AS last ON last.id = (
         SELECT id FROM record AS r INDEXED BY flight_told_of_rocket
           WHERE r.kind = 'flight' AND r.removed = 0 AND r.status <> 'draft'
-            AND r.rocket = each.rocket
+            AND r.status <> 'planned' AND r.rocket = each.rocket
           ORDER BY r.t DESC, r.run DESC, r.part DESC LIMIT 1)
       ORDER BY last.t DESC, last.run DESC, last.part DESC""";
 

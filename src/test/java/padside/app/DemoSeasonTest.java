@@ -37,6 +37,7 @@ import padside.flight.OutcomeTable;
 import padside.flight.Ruling;
 import padside.flight.Weather;
 import padside.motor.MotorStack;
+import padside.plan.Plan;
 import padside.store.LogFolder;
 
 /** The made-up season has something for every screen and keeps its own books straight. */
@@ -56,14 +57,13 @@ class DemoSeasonTest {
 
     assertThat(flown).hasSizeGreaterThanOrEqualTo(40);
     assertThat(flown.stream().map(Flight::day).distinct()).hasSize(6);
-    assertThat(book.days())
-        .hasSize(6)
+    assertThat(book.days().subList(0, 6))
         .allSatisfy(day -> assertThat(readings(day)).hasSizeGreaterThanOrEqualTo(3));
   }
 
   @Test
   void the_last_day_waits_for_the_flier() {
-    Day last = book.latestDay().orElseThrow();
+    Day last = book.days().get(5);
 
     assertThat(last.date()).contains(LocalDate.of(2026, 10, 17));
     assertThat(book.flightsOf(last.id()).stream().map(Flight::status))
@@ -72,6 +72,20 @@ class DemoSeasonTest {
     assertThat(readings(last).map(each -> each.wind().orElseThrow().gust().metresPerSecond()))
         .as("the wind rises")
         .isSorted();
+  }
+
+  @Test
+  void a_day_to_come_is_planned_and_short_of_one_motor() {
+    Plan plan = Plan.of(book.latestDay().orElseThrow(), book);
+
+    assertThat(book.days()).hasSize(7);
+    assertThat(plan.lines()).hasSizeGreaterThanOrEqualTo(4);
+    assertThat(plan.lines().stream().map(line -> line.flight().place().orElseThrow()))
+        .isSorted()
+        .doesNotHaveDuplicates();
+    // One E12-4 is left of lot E121 and two flights want it.
+    assertThat(plan.lacking()).isEqualTo(1);
+    assertThat(plan.lines().get(plan.lines().size() - 1).lacks()).contains("short 1 E12-4");
   }
 
   @Test

@@ -169,6 +169,7 @@ public final class MemoryFlightLog implements FlightLog {
     Map<RecordId, Stored> last = new LinkedHashMap<>();
     newestFirst().stream()
         .filter(flight -> flight(flight).status() != Flight.Status.DRAFT)
+        .filter(flight -> !flight(flight).isPlanned())
         .forEach(flight -> flight(flight).rocket().ifPresent(id -> last.putIfAbsent(id, flight)));
     return List.copyOf(last.values());
   }

@@ -23,6 +23,7 @@ import padside.flight.MemoryFlightLog;
 import padside.flight.OutcomeTable;
 import padside.flight.Ruling;
 import padside.motor.MotorTable;
+import padside.plan.PackingTable;
 import padside.preflight.Advice;
 import padside.preflight.Answer;
 import padside.preflight.Card;
@@ -42,6 +43,7 @@ final class Desk {
   static final MotorTable MOTORS = motors();
   static final OutcomeTable OUTCOMES = outcomes();
   static final Checklist CHECKLIST = checklist();
+  static final PackingTable PACKING = packing();
 
   private final MemoryFlightLog log;
   private final boolean braille;
@@ -64,7 +66,8 @@ final class Desk {
     this.braille = braille;
     this.session =
         Session.start(
-            new World(moment(), ZONE, settings, book(log), OUTCOMES, CHECKLIST, braille, 0));
+            new World(
+                moment(), ZONE, settings, book(log), OUTCOMES, CHECKLIST, PACKING, braille, 0));
   }
 
   static Desk over(MemoryFlightLog log) {
@@ -160,6 +163,12 @@ final class Desk {
     return this;
   }
 
+  /** Loses the question that has waited longest, as the app does once a newer one waits. */
+  Desk dropOldestCheck() {
+    checks.remove();
+    return this;
+  }
+
   /** Adds what would help to the answer given last. */
   Desk advise(Advice advice) {
     newest.ifPresent(
@@ -192,6 +201,7 @@ final class Desk {
                 book(log),
                 OUTCOMES,
                 CHECKLIST,
+                PACKING,
                 braille,
                 0));
     saves.clear();
@@ -286,6 +296,14 @@ final class Desk {
   private static Checklist checklist() {
     try (Reader csv = data("checklist.csv")) {
       return Checklist.read(csv);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static PackingTable packing() {
+    try (Reader csv = data("packing.csv")) {
+      return PackingTable.read(csv);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -38,6 +38,8 @@ class ReadmeTest {
     TOUR.put("debrief", "<home><down><down><down><down>d");
     TOUR.put("box", "b");
     TOUR.put("field", "p<enter>");
+    TOUR.put("plan", "t<end>");
+    TOUR.put("packing", "tk   ");
     KEYS.put("Day", "");
     KEYS.put("Card", "n");
     KEYS.put("Check", "n<f3>");
@@ -46,6 +48,8 @@ class ReadmeTest {
     KEYS.put("Range box", "b");
     KEYS.put("Fields", "p");
     KEYS.put("Log", "l");
+    KEYS.put("Plan", "t");
+    KEYS.put("Packing list", "tk");
     KEYS.put("Any form", "w");
   }
 

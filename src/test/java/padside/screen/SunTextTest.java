@@ -40,6 +40,7 @@ class SunTextTest {
             seen.log(),
             seen.outcomes(),
             seen.checklist(),
+            seen.packing(),
             seen.braille(),
             0);
     return SunText.of(world.log().day(day).orElseThrow(), world);

@@ -162,7 +162,7 @@ class LogFolderTest {
   }
 
   @Test
-  void the_last_flight_of_a_rocket_is_neither_draft_nor_removed() throws Fault {
+  void the_last_flight_of_a_rocket_is_neither_draft_nor_planned_nor_removed() throws Fault {
     try (LogFolder log = open()) {
       RecordId red = rocket(log, "Red");
       RecordId blue = rocket(log, "Blue");
@@ -172,6 +172,8 @@ class LogFolderTest {
       RecordId scrubbed = flown(log, blue, Flight.Status.SCRUBBED);
       log.save(Action.remove("", Kind.FLIGHT, flown(log, blue, Flight.Status.FLOWN)));
       flown(log, rocket(log, "Green"), Flight.Status.DRAFT);
+      flown(log, rocket(log, "Grey"), Flight.Status.PLANNED);
+      flown(log, blue, Flight.Status.PLANNED);
 
       assertThat(log.lastFlightOfEachRocket())
           .extracting(Stored::id)
