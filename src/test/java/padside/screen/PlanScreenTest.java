@@ -245,6 +245,33 @@ class PlanScreenTest {
   }
 
   @Test
+  void what_is_planned_keeps_its_order_where_several_fly() {
+    Desk desk = planned().after(Duration.ofDays(7));
+    flier("Oda", meadow.heron, "begun");
+    desk.book().plannedFor(nextDay).forEach(flight -> flier(flight, "Piet"));
+    flier(desk.book().plannedFor(nextDay).get(1), "Oda");
+
+    assertThat(desk.restart().frame())
+        .containsSubsequence("1  Oda", "2  Piet", "3  Oda", "4  Piet")
+        .contains("next: Grey Heron on C6-5");
+  }
+
+  private void flier(Flight flight, String name) {
+    Facts facts = Facts.none().with(Flight.FLIER, name);
+    meadow.log.save(Action.change("", Kind.FLIGHT, flight.id(), facts));
+  }
+
+  private void flier(String name, RecordId rocket, String note) {
+    meadow.log.has(
+        Kind.FLIGHT,
+        Facts.none()
+            .with(Flight.DAY, nextDay)
+            .with(Flight.ROCKET, rocket)
+            .with(Flight.FLIER, name)
+            .with(Flight.NOTE, note));
+  }
+
+  @Test
   void a_planned_flight_begun_starts_from_the_wind_of_the_day() {
     Desk desk = planned().after(Duration.ofDays(7)).restart().press("w7g9 W<f2><enter>");
 
