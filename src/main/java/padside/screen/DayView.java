@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import padside.flight.Day;
 import padside.flight.Flight;
 import padside.flight.Rocket;
@@ -38,10 +39,9 @@ final class DayView {
     }
     weather(canvas, day.get(), world);
     canvas.put(LEFT, 2, cut(ground(day.get()), canvas.size().columns() - 2 * LEFT), Style.STRONG);
-    windAndSun(canvas, day.get(), world);
+    int top = windAndSun(canvas, day.get(), world);
     int last = canvas.size().rows() - 3;
     List<ListPane.Item> items = items(world);
-    int top = listTop(canvas.size(), day.get(), world);
     if (items.isEmpty()) {
       canvas.put(LEFT, top, "No card yet. n begins one.", Style.PLAIN);
     } else {
@@ -56,34 +56,24 @@ final class DayView {
     }
   }
 
-  /** Where they go, on the day itself. */
-  private static void windAndSun(Canvas canvas, Day day, World world) {
-    int width = canvas.size().columns() - 2 * LEFT;
-    if (!isToday(day, world)) {
+  /**
+   * Where both go, on the day itself; on any other that it is another. Returns the row of the list,
+   * one lower where these need it and the terminal has it.
+   */
+  private static int windAndSun(Canvas canvas, Day day, World world) {
+    if (!day.date().equals(Optional.of(DayScreen.today(world)))) {
       canvas.put(LEFT, 3, notToday(world, canvas.size().columns()), Style.OBJECTION);
-      return;
+      return LIST_TOP;
     }
-    List<String> lines = windAndSun(day, world);
+    List<String> lines =
+        Stream.of(TrendText.of(day, world), SunText.of(day, world))
+            .flatMap(Optional::stream)
+            .toList();
     for (int i = 0; i < lines.size(); i++) {
-      canvas.put(LEFT, 3 + i, cut(lines.get(i), width), Style.PLAIN);
+      String line = cut(lines.get(i), canvas.size().columns() - 2 * LEFT);
+      canvas.put(LEFT, 3 + i, line, Style.PLAIN);
     }
-  }
-
-  /** A row lower where the lines above need it and the terminal has it. */
-  private static int listTop(Size size, Day day, World world) {
-    boolean full = windAndSun(day, world).size() > 1 && isToday(day, world);
-    return full && size.rows() >= ROOMY ? LIST_TOP + 1 : LIST_TOP;
-  }
-
-  private static boolean isToday(Day day, World world) {
-    return day.date().equals(Optional.of(DayScreen.today(world)));
-  }
-
-  private static List<String> windAndSun(Day day, World world) {
-    List<String> lines = new ArrayList<>();
-    TrendText.of(day, world).ifPresent(lines::add);
-    SunText.of(day, world).ifPresent(lines::add);
-    return lines;
+    return lines.size() > 1 && canvas.size().rows() >= ROOMY ? LIST_TOP + 1 : LIST_TOP;
   }
 
   /** A line for each card of the day. */
