@@ -9,7 +9,6 @@ import padside.flight.Field;
 import padside.flight.Fix;
 import padside.flight.Flight;
 import padside.flight.Logbook;
-import padside.flight.Lot;
 import padside.flight.MotorStack;
 import padside.flight.OutcomeTable;
 import padside.flight.RecoveryDevice;
@@ -77,6 +76,7 @@ public record Card(
     Optional<Day> day = flight.day().flatMap(book::day);
     Optional<MotorStack> motors =
         flight.motor().flatMap(motor -> book.motors().chooseAll(motor).value());
+    LotRecords records = new LotRecords(book, outcomes);
     Card card =
         new Card(
             rocket,
@@ -92,27 +92,16 @@ public record Card(
             day,
             day.flatMap(Day::field).flatMap(book::field),
             rocket.map(r -> book.openFixes(r.id())).orElse(List.of()),
-            flight.lot().flatMap(book::lot).map(lot -> record(lot, book, outcomes)),
+            flight.lot().flatMap(book::lot).map(records::of),
             motors
                 .filter(MotorStack::isStaged)
                 .flatMap(stack -> flight.boosterLot())
                 .flatMap(book::lot)
-                .map(lot -> record(lot, book, outcomes)),
-            Box.EMPTY,
+                .map(records::of),
+            Box.of(flight, book, records),
             at,
             List.of());
     return card.withUnread(Unread.in(flight, card));
-  }
-
-  /** Malfunctions are looked for in the flights the logbook holds, which are the newest. */
-  private static LotRecord record(Lot lot, Logbook book, OutcomeTable outcomes) {
-    long malfunctioned =
-        book.flights().stream()
-            .filter(flight -> flight.fired().containsKey(lot.id()))
-            .filter(flight -> outcomes.isMalfunction(Flight.BURN.name(), flight.facts()))
-            .count();
-    return new LotRecord(
-        lot.code(), book.firedByLot().getOrDefault(lot.id(), 0), Math.toIntExact(malfunctioned));
   }
 
   private Card withUnread(List<String> nouns) {

@@ -3,6 +3,7 @@ package padside.preflight;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.function.BooleanSupplier;
 import padside.flight.Field;
 import padside.flight.MotorStack;
@@ -18,6 +19,7 @@ import padside.safety.RuleSets;
 import padside.safety.Rules;
 import padside.safety.Sourced;
 import padside.site.FieldShape;
+import padside.units.Angle;
 import padside.units.Length;
 import padside.units.Reading;
 import padside.units.Speed;
@@ -67,11 +69,62 @@ final class Check {
     return ruled(card, field, prepared, flown);
   }
 
-  private Flown far(Flown flown, Card card, BooleanSupplier abandoned) {
+  /** The flight as planned under the rules, the field's limit taken from elsewhere. */
+  Checked nominal(Card card, BiFunction<Flown, FieldShape, Case.FieldLimit> limit) {
+    Launches.Prepared prepared = Launches.of(card);
+    Optional<FieldShape> field = card.field().flatMap(FieldShape::of);
+    Optional<Flown> flown =
+        prepared
+            .launch()
+            .map(launch -> Flown.of(launch, Flight.predict(launch)))
+            .map(
+                flight ->
+                    flight.withField(
+                        field
+                            .filter(shape -> flight.lands())
+                            .map(shape -> limit.apply(flight, shape))));
+    return ruled(card, field, prepared, flown);
+  }
+
+  /** As {@link #whole} without the spread, and with a limit of the field of fewer draws. */
+  Checked measured(Card card, BooleanSupplier abandoned) {
+    Checked flat = nominal(card, (flown, field) -> FieldLimits.of(flown.launch(), field));
+    Optional<Flown> flown =
+        flat.flown()
+            .filter(flight -> flight.prediction().leftRod())
+            .map(flight -> sunlit(flight, card))
+            .or(flat::flown);
+    return ruled(card, flat.field(), flat.prepared(), flown);
+  }
+
+  private Flown sunlit(Flown flown, Card card) {
     List<Outlook.PathPoint> path = path(flown);
+    return flown.withPath(path, sunlight(card, flown.launch(), path));
+  }
+
+  /** Whether a card lacks what its field's limit needs. */
+  boolean lacks(Card card) {
+    Launches.Prepared prepared = Launches.of(card);
+    return !prepared.missing().isEmpty()
+        || !card.unread().isEmpty()
+        || card.wind().isEmpty()
+        || card.field().flatMap(FieldShape::of).isEmpty();
+  }
+
+  /** The largest angle of the rod the code allows; absent where none is known. */
+  Optional<Angle> mostTilt() {
+    return code.value().flatMap(RuleSet::launcherAngle).map(Sourced::value);
+  }
+
+  /** The share of a limit that a wind keeps from it to be GO. */
+  double marginalShare() {
+    return house.marginalShare();
+  }
+
+  private Flown far(Flown flown, Card card, BooleanSupplier abandoned) {
     Dispersion flights =
         Dispersion.fly(flown.launch(), scattering.sizes(), scattering.draws(), abandoned);
-    return flown.withPath(path, sunlight(card, flown.launch(), path)).withScattered(flights);
+    return sunlit(flown, card).withScattered(flights);
   }
 
   private Optional<Case.FieldLimit> limit(Flown flown, Optional<FieldShape> field) {

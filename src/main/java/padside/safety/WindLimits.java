@@ -39,7 +39,7 @@ record WindLimits(Basis basis) {
     if (passes(wind, limit)) {
       return limit.past();
     }
-    double near = 1 - basis.house().amount(Figure.MARGINAL_SHARE);
+    double near = 1 - basis.house().marginalShare();
     double from = limit.wind().metresPerSecond() * near;
     return Bounds.over(wind.tested().metresPerSecond(), from) ? Verdict.MARGINAL : Verdict.GO;
   }
