@@ -70,7 +70,7 @@ final class Adviser {
     Optional<Speed> calm = waiting.largest(Verdict.GO);
     Optional<Trial> wait = calm.flatMap(wind -> waiting.until(wind, units));
     if (fixedLimit().isPresent()) {
-      return only(wait, calm);
+      return only(waiting, wait, calm);
     }
     Alternatives alternatives = new Alternatives(card, check.mostTilt());
     List<Trial> singles = trials.glance(alternatives.single());
@@ -94,10 +94,20 @@ final class Adviser {
         .findFirst();
   }
 
-  private Advice only(Optional<Trial> wait, Optional<Speed> calm) {
-    String why = "Only less wind: the limit of " + fixedLimit().orElseThrow().words() + " stands";
-    return wait.map(trial -> new Advice(List.of(trial.help()), Optional.<String>empty()))
-        .orElse(nothing(why + calm(calm) + "."));
+  private Advice only(Waiting waiting, Optional<Trial> wait, Optional<Speed> calm) {
+    if (wait.isPresent()) {
+      return new Advice(helps(wait.stream().toList()), Optional.empty());
+    }
+    Ruling.Limit limit = fixedLimit().orElseThrow();
+    String why =
+        "Nothing but less wind: it is past the limit of %s (%s)%s."
+            .formatted(
+                Notations.windSpeed(units).showDown(limit.wind()), limit.words(), calm(calm));
+    return new Advice(helps(bearable(waiting).stream().toList()), Optional.of(why));
+  }
+
+  private Optional<Trial> bearable(Waiting waiting) {
+    return waiting.largest(Verdict.MARGINAL).flatMap(wind -> waiting.until(wind, units));
   }
 
   private List<Trial> better(Optional<Trial> wait, List<Trial> glanced, Verdict wanted) {
@@ -108,29 +118,30 @@ final class Adviser {
     return found;
   }
 
-  /** What makes it better, though not GO. */
+  /** What makes it better, though not GO, without bringing anything advised against. */
   private Advice lesser(
       Waiting waiting, Optional<Speed> calm, List<Trial> singles, List<Trial> pairs) {
+    List<Trial> found = List.of();
     if (now.verdict() == Verdict.NO_GO) {
-      Optional<Trial> wait =
-          waiting.largest(Verdict.MARGINAL).flatMap(wind -> waiting.until(wind, units));
-      List<Trial> found = better(wait, singles, Verdict.MARGINAL);
+      found = better(bearable(waiting), soundest(singles), Verdict.MARGINAL);
       if (found.isEmpty()) {
-        found = better(Optional.empty(), pairs, Verdict.MARGINAL);
-      }
-      if (!found.isEmpty()) {
-        String still = found.get(0).checked().ruling().reason();
-        return new Advice(
-            helps(found),
-            Optional.of("Nothing looked at makes it GO; still " + still + calm(calm) + "."));
+        found = better(Optional.empty(), soundest(pairs), Verdict.MARGINAL);
       }
     }
-    List<Trial> raised = raised(singles);
-    return raised.isEmpty()
-        ? nothing("Nothing looked at helps: " + now.reason() + calm(calm) + ".")
-        : new Advice(
-            helps(raised),
-            Optional.of("Nothing looked at makes it GO in this wind" + calm(calm) + "."));
+    if (found.isEmpty()) {
+      found = raised(soundest(singles));
+    }
+    if (found.isEmpty()) {
+      return nothing("Nothing looked at helps: " + now.reason() + calm(calm) + ".");
+    }
+    String still = found.get(0).checked().ruling().reason();
+    return new Advice(
+        helps(found),
+        Optional.of("Nothing looked at makes it GO; still " + still + calm(calm) + "."));
+  }
+
+  private List<Trial> soundest(List<Trial> glanced) {
+    return glanced.stream().filter(trial -> trial.bringsNothingNew(now)).toList();
   }
 
   private List<Trial> raised(List<Trial> singles) {
@@ -139,15 +150,12 @@ final class Adviser {
     if (testedMps() <= limit * (1 - check.marginalShare())) {
       return List.of();
     }
-    return trials
-        .confirmed(
-            trials.raising(singles, wanted),
-            trial ->
-                trial.limitMps() > wanted
-                    && !trial.forbidden()
-                    && trial.verdict().compareTo(now.verdict()) <= 0,
-            SHOWN)
-        .stream()
+    Predicate<Trial> higher =
+        trial ->
+            trial.limitMps() > wanted
+                && !trial.forbidden()
+                && trial.verdict().compareTo(now.verdict()) <= 0;
+    return trials.confirmed(trials.raising(singles, wanted), higher, SHOWN).stream()
         .sorted((one, other) -> Change.compare(one.change(), other.change()))
         .toList();
   }

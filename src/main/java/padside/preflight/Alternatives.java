@@ -109,6 +109,7 @@ record Alternatives(Card card, Optional<Angle> mostTilt) {
     return enough(motors)
         .filter(stock -> stock.motor().equals(motors.top().motor()))
         .filter(stock -> !marked(stock.record()))
+        .limit(1)
         .map(stock -> Change.motors(Change.Kind.LOT, motors, stock, 0))
         .toList();
   }

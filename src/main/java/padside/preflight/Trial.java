@@ -2,6 +2,8 @@ package padside.preflight;
 
 import java.util.Comparator;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import padside.flight.Ruling;
 import padside.flight.Ruling.Verdict;
 import padside.physics.Prediction;
@@ -18,7 +20,21 @@ record Trial(Change change, Check.Checked checked) {
     return checked.ruling().limit().map(Speed::metresPerSecond).orElse(0.0);
   }
 
-  /** Whether anything but the wind stands against it. */
+  /** Whether it brings nothing advised against that the card does not have already. */
+  boolean bringsNothingNew(Ruling before) {
+    Set<String> amiss = amiss(before);
+    return amiss(checked.ruling()).stream()
+        .allMatch(rule -> amiss.contains(rule) || (rule.equals("lot") && change.marked()));
+  }
+
+  private static Set<String> amiss(Ruling ruling) {
+    return ruling.findings().stream()
+        .filter(finding -> finding.verdict() != Verdict.GO)
+        .map(Ruling.Finding::rule)
+        .collect(Collectors.toSet());
+  }
+
+  /** Whether anything but the wind forbids it. */
   boolean forbidden() {
     return checked.ruling().findings().stream()
         .anyMatch(finding -> finding.verdict() == Verdict.NO_GO);

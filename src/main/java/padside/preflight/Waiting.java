@@ -4,17 +4,23 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
+import padside.fact.Facts;
+import padside.fact.RecordId;
 import padside.flight.Ruling.Verdict;
+import padside.flight.Weather;
 import padside.safety.Case;
 import padside.units.Notations;
 import padside.units.Speed;
 import padside.units.UnitSystem;
+import padside.units.Wind;
 
 /**
  * What less wind would do for a card: its direction and gustiness kept, the field's limit stays as
  * it is.
  */
 final class Waiting {
+  private static final RecordId ON_CARD = new RecordId("on the card");
   private static final int HALVINGS = 12;
   private static final long SHOWN_TO_MIN = 5;
 
@@ -68,7 +74,7 @@ final class Waiting {
     return card.at()
         .flatMap(
             now ->
-                WindTrend.of(card.readings())
+                WindTrend.of(readings(now))
                     .reaching(tested, now)
                     .map(
                         hit ->
@@ -82,8 +88,20 @@ final class Waiting {
                                 at(tested))));
   }
 
+  /** The day's, and the wind on the card as the newest where it is another than was read last. */
+  private List<Weather> readings(Instant now) {
+    List<Weather> readings = card.readings();
+    Optional<Wind> last =
+        readings.isEmpty() ? Optional.empty() : readings.get(readings.size() - 1).wind();
+    if (last.equals(card.wind())) {
+      return readings;
+    }
+    Facts own = Weather.facts(card.wind().orElseThrow(), Optional.empty()).with(Weather.AT, now);
+    return Stream.concat(readings.stream(), Stream.of(new Weather(ON_CARD, own))).toList();
+  }
+
   private static String words(Instant now, WindTrend.Crossing hit, UnitSystem units) {
-    return "wait about %s, until the wind is forecast to have fallen to %s (%s to %s)"
+    return "wait about %d min, until the wind is forecast to have fallen to %s (%d to %d min)"
         .formatted(
             shown(minutes(now, hit.at()) + SHOWN_TO_MIN / 2),
             Notations.windSpeed(units).showDown(hit.limit()),
@@ -95,7 +113,7 @@ final class Waiting {
     return Duration.between(now, then).toMinutes();
   }
 
-  private static String shown(long minutes) {
-    return minutes / SHOWN_TO_MIN * SHOWN_TO_MIN + " min";
+  private static long shown(long minutes) {
+    return minutes / SHOWN_TO_MIN * SHOWN_TO_MIN;
   }
 }
