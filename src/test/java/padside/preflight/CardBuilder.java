@@ -18,6 +18,7 @@ import padside.flight.MotorStack;
 import padside.flight.MotorTable;
 import padside.flight.RecoveryDevice;
 import padside.flight.Rocket;
+import padside.flight.Weather;
 import padside.units.Angle;
 import padside.units.Bearing;
 import padside.units.Length;
@@ -47,6 +48,7 @@ public final class CardBuilder {
   private Optional<Card.LotRecord> lotRecord = Optional.empty();
   private Optional<Card.LotRecord> boosterRecord = Optional.empty();
   private Optional<Instant> at = Optional.empty();
+  private List<Weather> readings = List.of();
   private final List<Fix> fixes = new ArrayList<>();
 
   public static CardBuilder small() {
@@ -66,7 +68,7 @@ public final class CardBuilder {
         Optional.empty(),
         wind,
         Optional.empty(),
-        List.of(),
+        readings,
         Optional.empty(),
         fieldKnown ? Optional.of(new Field(ID, paced)) : Optional.empty(),
         fixes,
@@ -115,6 +117,12 @@ public final class CardBuilder {
 
   public CardBuilder at(Instant moment) {
     at = Optional.of(moment);
+    return this;
+  }
+
+  /** What was read of the weather on its day. */
+  public CardBuilder readings(List<Weather> given) {
+    readings = given;
     return this;
   }
 
