@@ -91,7 +91,7 @@ final class AdviceBox {
       rod.add(leaning(tilt, from + 90, "across"));
     }
     String own = card.motors().orElseThrow().designation();
-    String type = own.split("-")[0] + "-";
+    String type = own.substring(0, own.indexOf('-') + 1);
     List<String> delay =
         MOTORS.stream().filter(it -> it.startsWith(type) && !it.equals(own)).toList();
     List<String> motor = MOTORS.stream().filter(it -> !it.startsWith(type)).toList();
@@ -110,7 +110,7 @@ final class AdviceBox {
   /** The card with a change made, read from its words. */
   static Card made(String change, Card card) {
     Card made = card;
-    for (String part : change.split(" and (?=with )")) {
+    for (String part : change.split(" and (?=with )", -1)) {
       made = one(part, made);
     }
     return made;
@@ -133,7 +133,7 @@ final class AdviceBox {
               .findFirst()
               .orElseThrow());
     }
-    String motor = change.split(" ")[1];
+    String motor = change.split(" ", -1)[1];
     return card.withMotors(TABLE.chooseAll(motor).value().orElseThrow(), Optional.of(GOOD));
   }
 
