@@ -132,12 +132,18 @@ final class Adviser {
       found = raised(soundest(singles));
     }
     if (found.isEmpty()) {
-      return nothing("Nothing looked at helps: " + now.reason() + calm(calm) + ".");
+      return nothing(none() + ": " + now.reason() + calm(calm) + ".");
     }
     String still = found.get(0).checked().ruling().reason();
     return new Advice(
         helps(found),
         Optional.of("Nothing looked at makes it GO; still " + still + calm(calm) + "."));
+  }
+
+  private String none() {
+    return card.box().equals(Box.EMPTY)
+        ? "No lean of the rod helps and there is no range box to choose from"
+        : "Nothing looked at helps";
   }
 
   private List<Trial> soundest(List<Trial> glanced) {

@@ -23,7 +23,7 @@ import padside.units.Speed;
 import padside.units.Wind;
 
 /** A range box for tests, and changes made on a card by what is said of them alone. */
-final class AdviceBox {
+public final class AdviceBox {
   private static final List<String> MOTORS =
       List.of("A8-3", "B6-2", "B6-4", "C6-3", "C6-5", "C6-7");
   private static final List<Double> CHUTES_CM = List.of(20.0, 25.0, 38.0, 46.0);
@@ -34,7 +34,8 @@ final class AdviceBox {
 
   private AdviceBox() {}
 
-  static Card on(Card card) {
+  /** A card with the whole box. */
+  public static Card on(Card card) {
     return with(card, MOTORS.stream().map(motor -> stock(motor, GOOD)).toList());
   }
 
