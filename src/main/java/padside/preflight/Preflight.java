@@ -47,6 +47,6 @@ public final class Preflight {
    * @throws CancellationException soon after {@code abandoned} answers true
    */
   public Advice advise(Card card, Answer answer, BooleanSupplier abandoned) {
-    return new Adviser(check, card, answer.ruling(), settings.units(), abandoned).advice();
+    return new Adviser(check, settings.units(), abandoned).on(card, answer.ruling());
   }
 }

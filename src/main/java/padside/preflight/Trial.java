@@ -40,15 +40,6 @@ record Trial(Change change, Check.Checked checked) {
         .anyMatch(finding -> finding.verdict() == Verdict.NO_GO);
   }
 
-  /** The largest wind by the rules alone, the field left out. */
-  double limitOfRulesMps() {
-    return checked.ruling().limits().stream()
-        .filter(limit -> !limit.rule().equals("field"))
-        .mapToDouble(limit -> limit.wind().metresPerSecond())
-        .min()
-        .orElse(Double.MAX_VALUE);
-  }
-
   Advice.Help help() {
     Ruling ruling = checked.ruling();
     Optional<Prediction> flight =

@@ -9,13 +9,13 @@ import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
+import padside.flight.Ruling.Verdict;
 import padside.physics.Flight;
 import padside.physics.Launch;
 import padside.physics.Prediction;
 import padside.physics.WindProfile;
 import padside.safety.Case;
 import padside.site.FieldShape;
-import padside.site.Landing;
 import padside.units.Speed;
 import padside.units.Wind;
 
@@ -30,25 +30,36 @@ final class Trials {
   /** Of changes of the same kinds so many are measured before the next kinds have their turn. */
   private static final int MEASURED_ALIKE = 6;
 
+  private static final Case.FieldLimit ANY_WIND =
+      new Case.FieldLimit(FieldLimits.SEARCHED_TO, Optional.empty());
+
   private final Check check;
   private final Card card;
+  private final FieldShape field;
   private final BooleanSupplier abandoned;
   private final Map<Change, Trial> measured = new HashMap<>();
 
-  Trials(Check check, Card card, BooleanSupplier abandoned) {
+  /** Of a card with a wind over a field with that shape. */
+  Trials(Check check, Card card, FieldShape field, BooleanSupplier abandoned) {
     this.check = check;
     this.card = card;
+    this.field = field;
     this.abandoned = abandoned;
   }
 
-  /** Each change at a glance, the verdict no worse than measured. */
-  List<Trial> glance(List<Change> changes) {
+  /** Of changes in order those whose verdict may be that good, at a glance. */
+  List<Trial> promising(List<Change> changes, Verdict wanted) {
+    double tested = testedMps();
+    double clear = wanted == Verdict.GO ? tested / (1 - check.marginalShare()) : tested;
     List<Trial> trials = new ArrayList<>();
     for (Change change : changes) {
       goOn();
-      trials.add(new Trial(change, check.nominal(change.to().apply(card), this::hoped)));
+      Card changed = change.to().apply(card);
+      if (staysInside(changed, clear)) {
+        trials.add(new Trial(change, check.nominal(changed, (flown, shape) -> ANY_WIND)));
+      }
     }
-    return trials;
+    return trials.stream().filter(trial -> trial.verdict().compareTo(wanted) <= 0).toList();
   }
 
   /**
@@ -86,46 +97,43 @@ final class Trials {
   }
 
   /** Those that look as if they raised the limit above a wind, the highest first. */
-  List<Trial> raising(List<Trial> glanced, double aboveMps) {
-    return glanced.stream()
-        .filter(trial -> !trial.forbidden() && trial.checked().flown().isPresent())
-        .filter(trial -> promisedMps(trial) > aboveMps)
-        .sorted(Comparator.comparingDouble(this::promisedMps).reversed())
+  List<Trial> raising(List<Change> changes, double aboveMps) {
+    List<Trial> trials = new ArrayList<>();
+    for (Change change : changes) {
+      goOn();
+      Card changed = change.to().apply(card);
+      trials.add(new Trial(change, check.nominal(changed, this::drifting)));
+    }
+    return trials.stream()
+        .filter(trial -> !trial.forbidden() && trial.limitMps() > aboveMps)
+        .sorted(Comparator.comparingDouble(Trial::limitMps).reversed())
         .toList();
   }
 
-  /** A limit by the flight as planned, drift taken as growing evenly with the wind. */
-  private double promisedMps(Trial trial) {
-    FieldShape field = trial.checked().field().orElseThrow();
-    Prediction flight = trial.checked().flown().orElseThrow().prediction();
-    Prediction.Landing landing = flight.landing();
-    double reachM = field.reach(landing.bearing()).metres();
-    double shareOut = landing.distance().metres() / reachM;
-    double drifted = shareOut > 0 ? testedMps(card) / shareOut : Double.MAX_VALUE;
-    return Math.min(trial.limitOfRulesMps(), drifted);
+  /** The limit by the flight as planned, drift taken as growing evenly with the wind. */
+  private Case.FieldLimit drifting(Flown flown, FieldShape shape) {
+    Prediction.Landing landing = flown.prediction().landing();
+    double share = landing.distance().metres() / shape.reach(landing.bearing()).metres();
+    double mps = Math.min(testedMps() / share, FieldLimits.SEARCHED_TO.metresPerSecond());
+    return new Case.FieldLimit(new Speed(Double.isNaN(mps) ? 0 : mps), Optional.empty());
   }
 
-  /** The field's limit if scatter were none, told in three steps: far, just enough, too little. */
-  private Case.FieldLimit hoped(Flown flown, FieldShape field) {
-    Launch launch = flown.launch();
-    Wind wind = launch.wind().wind();
-    double now = wind.tested().metresPerSecond();
-    double clear = now / (1 - check.marginalShare());
-    if (!launch.wind().directionKnown() || inside(launch, field, clear)) {
-      return new Case.FieldLimit(FieldLimits.SEARCHED_TO, Optional.empty());
-    }
-    boolean enough = inside(launch, field, now);
-    return new Case.FieldLimit(new Speed(enough ? now : 0), Optional.empty());
+  /** Whether the flight as planned lands inside; where no direction is known, perhaps. */
+  private boolean staysInside(Card changed, double testedMps) {
+    return Launches.of(changed)
+        .launch()
+        .filter(launch -> !launch.wind().directionKnown() || inside(launch, testedMps))
+        .isPresent();
   }
 
-  private static boolean inside(Launch launch, FieldShape field, double testedMps) {
+  private boolean inside(Launch launch, double testedMps) {
     Wind scaled = launch.wind().wind().scaledTo(new Speed(testedMps));
     WindProfile profile = new WindProfile(scaled, launch.wind().readingHeight());
     Prediction.Landing landing = Flight.predict(launch.withWind(profile)).landing();
-    return field.contains(Landing.of(landing.east().metres(), landing.north().metres()));
+    return field.contains(landing.east().metres(), landing.north().metres());
   }
 
-  private static double testedMps(Card card) {
+  private double testedMps() {
     return card.wind().orElseThrow().tested().metresPerSecond();
   }
 

@@ -4,9 +4,12 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
 import padside.fact.Facts;
 import padside.fact.RecordId;
+import padside.flight.Field;
+import padside.flight.Ruling;
 import padside.flight.Ruling.Verdict;
 import padside.flight.Weather;
 import padside.safety.Case;
@@ -18,33 +21,26 @@ import padside.units.Wind;
 /**
  * What less wind would do for a card: its direction and gustiness kept, the field's limit stays as
  * it is.
+ *
+ * @param card has a wind
+ * @param now what the check says to it
  */
-final class Waiting {
-  private static final Case.FieldLimit NONE = new Case.FieldLimit(new Speed(0), Optional.empty());
+record Waiting(Check check, UnitSystem units, BooleanSupplier abandoned, Card card, Ruling now) {
   private static final RecordId ON_CARD = new RecordId("on the card");
-  private static final int HALVINGS = 12;
+  private static final int HALVINGS = 9;
   private static final long SHOWN_TO_MIN = 5;
 
-  private final Check check;
-  private final Card card;
-  private final Optional<Case.FieldLimit> limit;
-
-  /**
-   * Of a card with a wind.
-   *
-   * @param limit the field's for this card
-   */
-  Waiting(Check check, Card card, Optional<Case.FieldLimit> limit) {
-    this.check = check;
-    this.card = card;
-    this.limit = limit;
+  /** Whether the wind is too near to a limit to be GO. */
+  boolean windMatters() {
+    double limit = now.limit().map(Speed::metresPerSecond).orElse(Double.MAX_VALUE);
+    return testedMps() > limit * (1 - check.marginalShare());
   }
 
   /** The largest wind in which the verdict is that or better; absent when calm air is none. */
   Optional<Speed> largest(Verdict wanted) {
     double low = 0;
-    double high = card.wind().orElseThrow().tested().metresPerSecond();
-    if (!reaches(wanted, low)) {
+    double high = testedMps();
+    if (!windMatters() || !reaches(wanted, low)) {
       return Optional.empty();
     }
     for (int i = 0; i < HALVINGS; i++) {
@@ -59,34 +55,52 @@ final class Waiting {
   }
 
   private boolean reaches(Verdict wanted, double testedMps) {
-    return at(new Speed(testedMps)).ruling().verdict().compareTo(wanted) <= 0;
+    Check.Checked then = at(new Speed(testedMps), Optional.empty());
+    return then.ruling().verdict().compareTo(wanted) <= 0;
   }
 
-  private Check.Checked at(Speed tested) {
-    return check.nominal(in(tested), (flown, field) -> limit.orElse(NONE));
+  private Check.Checked at(Speed tested, Optional<Field.Bound> bound) {
+    return check.nominal(in(tested), (flown, field) -> new Case.FieldLimit(fieldLimit(), bound));
+  }
+
+  private Speed fieldLimit() {
+    return now.limits().stream()
+        .filter(limit -> limit.rule().equals("field"))
+        .map(Ruling.Limit::wind)
+        .findFirst()
+        .orElse(new Speed(0));
   }
 
   private Card in(Speed tested) {
     return card.withWind(card.wind().orElseThrow().scaledTo(tested));
   }
 
-  /** Waiting until the day's trend has brought the wind down to that; absent when it does not. */
-  Optional<Trial> until(Speed tested, UnitSystem units) {
-    return card.at()
-        .flatMap(
-            now ->
-                WindTrend.of(readings(now))
-                    .reaching(tested, now)
-                    .map(
-                        hit ->
-                            new Trial(
-                                new Change(
-                                    List.of(Change.Kind.WAIT),
-                                    words(now, hit, units),
-                                    false,
-                                    0,
-                                    it -> in(tested)),
-                                at(tested))));
+  /**
+   * Waiting until the day's trend has brought the wind down so far that the verdict is that or
+   * better; absent when it does not.
+   */
+  Optional<Trial> until(Verdict wanted) {
+    Optional<WindTrend> falling =
+        card.at()
+            .map(this::readings)
+            .map(WindTrend::of)
+            .filter(trend -> trend.course().equals(Optional.of(WindTrend.Course.FALLING)));
+    return falling.flatMap(
+        trend ->
+            largest(wanted)
+                .flatMap(wind -> trend.reaching(wind, card.at().orElseThrow()))
+                .map(this::waited));
+  }
+
+  private Trial waited(WindTrend.Crossing hit) {
+    Change wait = Change.of(Change.Kind.WAIT, words(hit), 0, it -> in(hit.limit()));
+    Optional<Field.Bound> bound =
+        check
+            .measured(card, abandoned)
+            .flown()
+            .flatMap(Flown::field)
+            .flatMap(Case.FieldLimit::bound);
+    return new Trial(wait, at(hit.limit(), bound));
   }
 
   /** The day's, and the wind on the card as the newest where it is another than was read last. */
@@ -101,20 +115,29 @@ final class Waiting {
     return Stream.concat(readings.stream(), Stream.of(new Weather(ON_CARD, own))).toList();
   }
 
-  private static String words(Instant now, WindTrend.Crossing hit, UnitSystem units) {
+  private String words(WindTrend.Crossing hit) {
     return "wait about %d min, until the wind is forecast to have fallen to %s (%d to %d min)"
         .formatted(
-            shown(minutes(now, hit.at()) + SHOWN_TO_MIN / 2),
-            Notations.windSpeed(units).showDown(hit.limit()),
-            shown(minutes(now, hit.from())),
-            shown(minutes(now, hit.to()) + SHOWN_TO_MIN - 1));
+            toFive(minutesTo(hit.at()) + SHOWN_TO_MIN / 2),
+            shown(hit.limit()),
+            toFive(minutesTo(hit.from())),
+            toFive(minutesTo(hit.to()) + SHOWN_TO_MIN - 1));
   }
 
-  private static long minutes(Instant now, Instant then) {
-    return Duration.between(now, then).toMinutes();
+  private long minutesTo(Instant then) {
+    return Duration.between(card.at().orElseThrow(), then).toMinutes();
   }
 
-  private static long shown(long minutes) {
+  private static long toFive(long minutes) {
     return minutes / SHOWN_TO_MIN * SHOWN_TO_MIN;
+  }
+
+  /** A wind in words, never larger than it is. */
+  String shown(Speed wind) {
+    return Notations.windSpeed(units).showDown(wind);
+  }
+
+  private double testedMps() {
+    return card.wind().orElseThrow().tested().metresPerSecond();
   }
 }
