@@ -49,4 +49,10 @@ public final class Preflight {
   public Advice advise(Card card, Answer answer, BooleanSupplier abandoned) {
     return new Adviser(check, settings.units(), abandoned).on(card, answer.ruling());
   }
+
+  /** Checks a card and looks for what would help it, if anything has to. */
+  public Answer advised(Card card) {
+    Answer answer = answer(card);
+    return answer.wantsAdvice() ? answer.with(advise(card, answer, () -> false)) : answer;
+  }
 }

@@ -38,7 +38,11 @@ final class DayView {
       return;
     }
     weather(canvas, day.get(), world);
-    canvas.put(LEFT, 2, cut(ground(day.get()), canvas.size().columns() - 2 * LEFT), Style.STRONG);
+    canvas.put(
+        LEFT,
+        2,
+        Paragraph.cut(ground(day.get()), canvas.size().columns() - 2 * LEFT),
+        Style.STRONG);
     int top = windAndSun(canvas, day.get(), world);
     int last = canvas.size().rows() - 3;
     List<ListPane.Item> items = items(world);
@@ -51,7 +55,7 @@ final class DayView {
     }
     List<String> tally = DayTally.of(DayScreen.flights(world), world).lines(world);
     for (int i = 0; i < tally.size(); i++) {
-      String line = cut(tally.get(i), canvas.size().columns() - 2 * LEFT);
+      String line = Paragraph.cut(tally.get(i), canvas.size().columns() - 2 * LEFT);
       canvas.put(LEFT, last - 1 + i, line, i == 0 ? Style.STRONG : Style.PLAIN);
     }
   }
@@ -70,7 +74,7 @@ final class DayView {
             .flatMap(Optional::stream)
             .toList();
     for (int i = 0; i < lines.size(); i++) {
-      String line = cut(lines.get(i), canvas.size().columns() - 2 * LEFT);
+      String line = Paragraph.cut(lines.get(i), canvas.size().columns() - 2 * LEFT);
       canvas.put(LEFT, 3 + i, line, Style.PLAIN);
     }
     return lines.size() > 1 && canvas.size().rows() >= ROOMY ? LIST_TOP + 1 : LIST_TOP;
@@ -139,7 +143,11 @@ final class DayView {
         .ifPresent(text -> rest.append(" · ").append(text));
     latest.get().facts().get(Weather.SKY).ifPresent(text -> rest.append(" · ").append(text));
     int column = LEFT + wind.length() + when.length();
-    canvas.put(column, 1, cut(rest.toString(), canvas.size().columns() - column - 1), Style.PLAIN);
+    canvas.put(
+        column,
+        1,
+        Paragraph.cut(rest.toString(), canvas.size().columns() - column - 1),
+        Style.PLAIN);
   }
 
   private static String ground(Day day) {
@@ -148,10 +156,6 @@ final class DayView {
     day.permission().ifPresent(given -> parts.add(given ? "Permission given" : "NO PERMISSION"));
     day.facts().get(Day.NOTE).filter(note -> !note.isBlank()).ifPresent(parts::add);
     return String.join(" · ", parts);
-  }
-
-  private static String cut(String text, int width) {
-    return text.length() <= width ? text : text.substring(0, Math.max(0, width - 1)) + "…";
   }
 
   private static String notToday(World world, int columns) {

@@ -33,14 +33,15 @@ class AnswerTextTest {
   }
 
   @Test
-  void what_would_help_stands_between_limits_and_flight_with_what_binds_then() {
+  void what_would_help_stands_before_the_limits_with_what_binds_then() {
     Card card = card("8g14 sw");
     Answer answer = Fixed.check(card).with(Fixed.advice());
 
     assertThat(text(card, answer))
         .containsSubsequence(
+            "+ With the 12 in flat: limit 14.4 mph (rod exit 61 ft/s ÷ 4), GO, apogee 915 ft,",
+            "ejection 0.8 s late",
             "Largest wind by rule",
-            "+ With the 12 in flat: limit 14.4 mph (rod exit 61 ft/s ÷ 4), GO, 915 ft, 0.8 s late",
             "Expected flight");
   }
 

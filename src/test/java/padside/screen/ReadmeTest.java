@@ -52,7 +52,7 @@ class ReadmeTest {
   private static Desk desk() {
     Preflight preflight = new Preflight(Settings.standard());
     return Desk.over(DemoLog.written())
-        .checking(preflight::answer)
+        .checking(preflight::advised)
         .after(Duration.between(Desk.MORNING, LAST_DAY))
         .restart();
   }
