@@ -15,9 +15,15 @@ import padside.flight.RecoveryDevice;
  * @param marked takes motors of a lot in which some malfunctioned
  * @param amount how far it goes, comparable among changes of the same kinds
  * @param to makes it on a card
+ * @param parts of two changes at once each by itself; empty otherwise
  */
 record Change(
-    List<Kind> kinds, String words, boolean marked, double amount, UnaryOperator<Card> to) {
+    List<Kind> kinds,
+    String words,
+    boolean marked,
+    double amount,
+    UnaryOperator<Card> to,
+    List<Change> parts) {
   /** What can be done, from the least to the most. */
   enum Kind {
     WAIT,
@@ -30,10 +36,11 @@ record Change(
 
   Change {
     kinds = List.copyOf(kinds);
+    parts = List.copyOf(parts);
   }
 
   static Change of(Kind kind, String words, double amount, UnaryOperator<Card> to) {
-    return new Change(List.of(kind), words, false, amount, to);
+    return new Change(List.of(kind), words, false, amount, to, List.of());
   }
 
   static Change motors(Kind kind, MotorStack motors, Box.Stock stock, double amount) {
@@ -45,7 +52,12 @@ record Change(
             + (kind == Kind.LOT || marked ? " of lot " + lot.code() : "")
             + (marked ? ", in which a motor malfunctioned" : "");
     return new Change(
-        List.of(kind), words, marked, amount, card -> card.withMotors(motors, Optional.of(lot)));
+        List.of(kind),
+        words,
+        marked,
+        amount,
+        card -> card.withMotors(motors, Optional.of(lot)),
+        List.of());
   }
 
   static Change device(RecoveryDevice device, double amount) {
@@ -61,7 +73,8 @@ record Change(
         words + " and " + greater.words,
         marked || greater.marked,
         amount + greater.amount,
-        card -> greater.to.apply(to.apply(card)));
+        card -> greater.to.apply(to.apply(card)),
+        List.of(this, greater));
   }
 
   /** Fewer things touched are a smaller change, then lesser ones, then those that go less far. */

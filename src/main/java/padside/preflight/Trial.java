@@ -1,6 +1,7 @@
 package padside.preflight;
 
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -38,6 +39,29 @@ record Trial(Change change, Check.Checked checked) {
   boolean forbidden() {
     return checked.ruling().findings().stream()
         .anyMatch(finding -> finding.verdict() == Verdict.NO_GO);
+  }
+
+  /**
+   * What keeps it from a verdict: findings, and limits that this wind is past or too near to.
+   *
+   * @param share of a limit that a wind keeps from it to be GO
+   */
+  Set<String> amiss(Verdict wanted, double testedMps, double share) {
+    Set<String> amiss = new HashSet<>();
+    Ruling ruling = checked.ruling();
+    for (Ruling.Finding finding : ruling.findings()) {
+      if (finding.verdict().compareTo(wanted) > 0) {
+        amiss.add(finding.rule());
+      }
+    }
+    for (Ruling.Limit limit : ruling.limits()) {
+      double most = limit.wind().metresPerSecond();
+      boolean near = wanted == Verdict.GO && testedMps > most * (1 - share);
+      if (near || (testedMps > most && limit.past().compareTo(wanted) > 0)) {
+        amiss.add("limit of " + limit.rule());
+      }
+    }
+    return amiss;
   }
 
   Advice.Help help() {

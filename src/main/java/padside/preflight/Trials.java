@@ -1,11 +1,13 @@
 package padside.preflight;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
@@ -37,7 +39,8 @@ final class Trials {
   private final Card card;
   private final FieldShape field;
   private final BooleanSupplier abandoned;
-  private final Map<Change, Trial> measured = new HashMap<>();
+  private final Map<String, Trial> ruled = new HashMap<>();
+  private final Map<String, Trial> measured = new HashMap<>();
 
   /** Of a card with a wind over a field with that shape. */
   Trials(Check check, Card card, FieldShape field, BooleanSupplier abandoned) {
@@ -49,17 +52,40 @@ final class Trials {
 
   /** Of changes in order those whose verdict may be that good, at a glance. */
   List<Trial> promising(List<Change> changes, Verdict wanted) {
-    double tested = testedMps();
-    double clear = wanted == Verdict.GO ? tested / (1 - check.marginalShare()) : tested;
-    List<Trial> trials = new ArrayList<>();
+    double clear = wanted == Verdict.GO ? testedMps() / (1 - check.marginalShare()) : testedMps();
+    List<Trial> promising = new ArrayList<>();
     for (Change change : changes) {
       goOn();
-      Card changed = change.to().apply(card);
-      if (staysInside(changed, clear)) {
-        trials.add(new Trial(change, check.nominal(changed, (flown, shape) -> ANY_WIND)));
+      if (maySuit(change.parts(), wanted) && staysInside(change.to().apply(card), clear)) {
+        Trial trial = ruled(change);
+        if (trial.verdict().compareTo(wanted) <= 0) {
+          promising.add(trial);
+        }
       }
     }
-    return trials.stream().filter(trial -> trial.verdict().compareTo(wanted) <= 0).toList();
+    return promising;
+  }
+
+  /** What is amiss with either of two changes alone is so with both together, but for drift. */
+  private boolean maySuit(List<Change> parts, Verdict wanted) {
+    return parts.isEmpty()
+        || Collections.disjoint(amiss(parts.get(0), wanted), amiss(parts.get(1), wanted));
+  }
+
+  private Set<String> amiss(Change change, Verdict wanted) {
+    return ruled(change).amiss(wanted, testedMps(), check.marginalShare());
+  }
+
+  /** By all rules but the field's. */
+  private Trial ruled(Change change) {
+    Trial known = ruled.get(change.words());
+    if (known != null) {
+      return known;
+    }
+    Card changed = change.to().apply(card);
+    Trial trial = new Trial(change, check.nominal(changed, (flown, shape) -> ANY_WIND));
+    ruled.put(change.words(), trial);
+    return trial;
   }
 
   /**
@@ -93,7 +119,8 @@ final class Trials {
   private Trial measure(Change change) {
     goOn();
     return measured.computeIfAbsent(
-        change, it -> new Trial(it, check.measured(it.to().apply(card), abandoned)));
+        change.words(),
+        words -> new Trial(change, check.measured(change.to().apply(card), abandoned)));
   }
 
   /** Those that look as if they raised the limit above a wind, the highest first. */

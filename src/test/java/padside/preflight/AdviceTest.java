@@ -113,6 +113,22 @@ class AdviceTest {
   }
 
   @Test
+  void two_changes_at_once_are_told_only_where_no_single_one_makes_it_go() {
+    int pairs = 0;
+    for (Card card : AdviceBox.cards(10, 40)) {
+      List<Advice.Help> helps = advise(card).helps();
+      boolean paired = helps.stream().anyMatch(help -> help.change().contains(" and with "));
+      if (paired && helps.get(0).verdict() == Verdict.GO) {
+        pairs++;
+        assertThat(helps).allMatch(help -> help.change().contains(" and with "));
+        assertThat(AdviceBox.ways(card).stream().flatMap(List::stream))
+            .noneMatch(change -> comfortable(AdviceBox.made(change, card)));
+      }
+    }
+    assertThat(pairs).isPositive();
+  }
+
+  @Test
   void a_grounded_rocket_is_not_searched_for() {
     Fix fix =
         new Fix(
