@@ -26,6 +26,13 @@ public final class MemoryFlightLog implements FlightLog {
     return save(Action.create("given", kind, facts)).get(0);
   }
 
+  /** Another log with the same records; what either keeps from now on the other does not. */
+  public MemoryFlightLog copy() {
+    MemoryFlightLog copy = new MemoryFlightLog();
+    actions.forEach(copy::save);
+    return copy;
+  }
+
   /** Every action kept so far, in order. */
   public List<Action> actions() {
     return List.copyOf(actions);

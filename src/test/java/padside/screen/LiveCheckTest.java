@@ -78,7 +78,7 @@ class LiveCheckTest {
 
   @Test
   void an_answer_without_help_takes_none_away() {
-    Desk desk = card().press("<s-tab>8g14").advise(Fixed.advice()).repeatAnswer();
+    Desk desk = card().press("<s-tab>8g14").advise(Fixed.advice()).answerAgain(Fixed::check);
 
     assertThat(desk.frame()).contains("+ With the 12 in flat");
   }
