@@ -2,7 +2,6 @@ package padside.screen;
 
 import java.time.Duration;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -13,18 +12,12 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.TearDown;
-import padside.preflight.Advice;
-import padside.preflight.AdviceBox;
-import padside.preflight.Answer;
 import padside.preflight.Card;
 import padside.preflight.CardBuilder;
 import padside.preflight.Preflight;
 import padside.preflight.Settings;
-import padside.units.Bearing;
-import padside.units.Speed;
-import padside.units.Wind;
 
-/** What stands between a key and its frame on the Card screen, and how long the check takes. */
+/** What stands between a key and its frame on the Card screen while the check runs. */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.SampleTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
@@ -33,14 +26,6 @@ public class CardBenchmark {
 
   private final Preflight preflight = new Preflight(Settings.standard());
   private final Card card = CardBuilder.small().build();
-  private final Card windy =
-      AdviceBox.on(
-          CardBuilder.small()
-              .motor("C6-5")
-              .edge(60)
-              .wind(new Wind(new Speed(5), new Speed(7), Optional.of(new Bearing(225))))
-              .build());
-  private final Answer answered = preflight.answer(windy);
   private final List<Key> keys = Key.script("7g10<backspace><backspace><backspace><backspace>");
   private Session session =
       new Meadow()
@@ -79,17 +64,5 @@ public class CardBenchmark {
     Key key = keys.get(at++ % keys.size());
     session = session.on(new Event.Pressed(key, Desk.MORNING)).session();
     return session.view(SIZE);
-  }
-
-  /** What would help where no single change does, so that pairs are tried as well. */
-  @Benchmark
-  public Advice advise() {
-    return preflight.advise(windy, answered, () -> false);
-  }
-
-  /** The whole check of one card: the flight, the field's limit and every rule. */
-  @Benchmark
-  public Answer check() {
-    return preflight.answer(card);
   }
 }
