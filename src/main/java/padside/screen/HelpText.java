@@ -61,7 +61,7 @@ final class HelpText {
               String rest = outcome + (more > 0 ? " · " + more + " more: F3" : "");
               return Paragraph.cut(capital(help.change()), width - rest.length()) + rest;
             })
-        .or(advice::remark);
+        .or(() -> advice.remark().map(remark -> Paragraph.cut(remark, width)));
   }
 
   private static String sentence(Advice.Help help, UnitSystem units, boolean whole) {

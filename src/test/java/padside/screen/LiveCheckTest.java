@@ -102,6 +102,17 @@ class LiveCheckTest {
   }
 
   @Test
+  void on_the_smallest_terminal_it_shows_that_a_remark_goes_on() {
+    Advice nothing =
+        new Advice(
+            List.of(), Optional.of("Nothing helps but less wind, or another field. ".repeat(2)));
+    Desk desk = card().press("<s-tab>8g14").advise(nothing);
+
+    assertThat(desk.frame(Size.SMALLEST))
+        .contains(" Nothing helps but less wind, or another field. Nothing he…\n");
+  }
+
+  @Test
   void when_nothing_helps_that_is_said() {
     Advice nothing = new Advice(List.of(), Optional.of("nothing in the range box would help"));
 
