@@ -65,7 +65,7 @@ final class Check {
             .launch()
             .map(launch -> Flown.of(launch, Flight.predict(launch)))
             .map(flight -> flight.prediction().leftRod() ? far(flight, card, abandoned) : flight)
-            .map(flight -> flight.withField(limit(flight, field)));
+            .map(flight -> flight.withField(limit(flight, field, abandoned)));
     return ruled(card, field, prepared, flown);
   }
 
@@ -86,9 +86,11 @@ final class Check {
     return ruled(card, field, prepared, flown);
   }
 
-  /** As {@link #whole} without the spread, and with a limit of the field of fewer draws. */
+  /** As {@link #whole} without the spread. */
   Checked measured(Card card, BooleanSupplier abandoned) {
-    Checked flat = nominal(card, (flown, field) -> FieldLimits.of(flown.launch(), field));
+    Checked flat =
+        nominal(
+            card, (flown, field) -> FieldLimits.of(flown.launch(), field, scattering, abandoned));
     Optional<Flown> flown =
         flat.flown()
             .filter(flight -> flight.prediction().leftRod())
@@ -127,8 +129,11 @@ final class Check {
     return sunlit(flown, card).withScattered(flights);
   }
 
-  private Optional<Case.FieldLimit> limit(Flown flown, Optional<FieldShape> field) {
-    return field.filter(shape -> flown.lands()).map(shape -> FieldLimits.of(flown.launch(), shape));
+  private Optional<Case.FieldLimit> limit(
+      Flown flown, Optional<FieldShape> field, BooleanSupplier abandoned) {
+    return field
+        .filter(shape -> flown.lands())
+        .map(shape -> FieldLimits.of(flown.launch(), shape, scattering, abandoned));
   }
 
   private Checked ruled(

@@ -90,6 +90,6 @@ record WindLimits(Basis basis) {
         limit.wind(),
         Verdict.NO_GO,
         words,
-        "predicted landing against the field's edges as paced");
+        "nine of ten scattered landings against the field as paced");
   }
 }
