@@ -37,6 +37,7 @@ final class Check {
   private final Reading<RuleSet> code;
   private final HouseRules house;
   private final Scattering scattering = Scattering.shipped();
+  private final Scattering few = scattering.few();
 
   /** A card with what came of it. */
   record Checked(
@@ -86,11 +87,11 @@ final class Check {
     return ruled(card, field, prepared, flown);
   }
 
-  /** As {@link #whole} without the spread. */
+  /** As {@link #whole} without the spread, and with a limit of the field of fewer draws. */
   Checked measured(Card card, BooleanSupplier abandoned) {
     Checked flat =
         nominal(
-            card, (flown, field) -> FieldLimits.of(flown.launch(), field, scattering, abandoned));
+            card, (flown, field) -> FieldLimits.cautious(flown.launch(), field, few, abandoned));
     Optional<Flown> flown =
         flat.flown()
             .filter(flight -> flight.prediction().leftRod())
