@@ -60,7 +60,7 @@ final class CheckCommand implements Callable<Integer> {
   public Integer call() throws Fault {
     Settings settings = options.settings(root::tell);
     Card checked = card == null ? options.card() : cardInLog();
-    Answer answer = new Preflight(settings).answer(checked);
+    Answer answer = new Preflight(settings).advised(checked);
     output.print(
         json(checked, answer),
         () -> AnswerText.whole(checked, answer, Output.WIDTH, settings.units()));

@@ -3,6 +3,7 @@ package padside.app;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import padside.screen.Event;
@@ -12,10 +13,10 @@ import padside.units.TimeSpan;
 /** Everything that waits for the screens' thread, in the order it came. */
 final class Inbox {
   private final BlockingQueue<Item> waiting = new LinkedBlockingQueue<>();
-  private final BlockingQueue<LogKeeper.Opened> opened = new LinkedBlockingQueue<>();
+  private final CompletableFuture<LogKeeper.Opened> opened = new CompletableFuture<>();
 
   /** One thing that came. */
-  sealed interface Item permits FromTerminal, Answered, Tick, Gone {}
+  sealed interface Item permits FromTerminal, Answered, Tick, Failed, Gone {}
 
   /** A key, a resize or a hang-up. */
   record FromTerminal(Input input) implements Item {}
@@ -25,6 +26,9 @@ final class Inbox {
 
   /** Nothing came for as long as was to be waited. */
   record Tick() implements Item {}
+
+  /** A thread came upon a mistake of the program's own. */
+  record Failed(Throwable bug) implements Item {}
 
   /** Everything is kept; the program may end. */
   record Gone() implements Item {}
@@ -41,17 +45,18 @@ final class Inbox {
     waiting.add(new Gone());
   }
 
+  void failed(Throwable bug) {
+    waiting.add(new Failed(bug));
+    opened.completeExceptionally(bug);
+  }
+
   void opened(LogKeeper.Opened result) {
-    opened.add(result);
+    opened.complete(result);
   }
 
   /** Waits for the log; keys pressed meanwhile stay in the queue. */
   LogKeeper.Opened awaitOpened() {
-    try {
-      return opened.take();
-    } catch (InterruptedException e) {
-      throw new IllegalStateException("nothing interrupts the screens' thread", e);
-    }
+    return opened.join();
   }
 
   /** Waits for something, so long at most, and takes all that has come. */

@@ -3,8 +3,6 @@ package padside.app;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import padside.fact.Fault;
 import padside.fact.RecordId;
@@ -23,7 +21,7 @@ final class LogKeeper {
   private final Path folder;
   private final Inbox inbox;
   private final AtomicInteger savesWaiting = new AtomicInteger();
-  private final ExecutorService thread = OwnThread.named("log");
+  private final OwnThread thread;
 
   // Only the log's own thread touches these.
   private MotorTable motors = new MotorTable(List.of());
@@ -33,6 +31,7 @@ final class LogKeeper {
   LogKeeper(Path folder, Inbox inbox) {
     this.folder = folder;
     this.inbox = inbox;
+    this.thread = OwnThread.named("log", inbox::failed);
   }
 
   /** A question to the log. */
@@ -82,9 +81,8 @@ final class LogKeeper {
   /** Waits for what is being kept, then lets go of the log. */
   void close() {
     thread.execute(this::letGo);
-    thread.shutdown();
     try {
-      if (!thread.awaitTermination(CLOSING_SECONDS, TimeUnit.SECONDS)) {
+      if (!thread.finish(CLOSING_SECONDS)) {
         throw new IllegalStateException("the log could not be closed in time");
       }
     } catch (InterruptedException e) {

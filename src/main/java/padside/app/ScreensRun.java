@@ -8,6 +8,7 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import padside.fact.Fault;
 import padside.flight.Logbook;
+import padside.preflight.Preflight;
 import padside.screen.Effect;
 import padside.screen.Event;
 import padside.screen.Session;
@@ -39,7 +40,7 @@ final class ScreensRun implements AutoCloseable {
     Looks looks = noColour() ? Looks.MONOCHROME : settings.looks();
     this.console = Console.open(Tty.of(System.getProperties()), looks, inbox::input);
     this.keeper = new LogKeeper(folder, inbox);
-    this.checker = new Checker(settings.settings(), inbox);
+    this.checker = new Checker(() -> Checker.Check.of(new Preflight(settings.settings())), inbox);
     Runtime.getRuntime().addShutdownHook(signalled);
   }
 
@@ -102,23 +103,36 @@ final class ScreensRun implements AutoCloseable {
     Session session = first;
     console.repaint(session.view(console.size()));
     checker.prepare();
-    while (true) {
-      List<Inbox.Item> items = inbox.take(session.untilTick());
-      boolean all = false;
-      for (Inbox.Item item : items) {
-        if (item instanceof Inbox.Gone) {
-          return;
+    try {
+      while (true) {
+        boolean all = false;
+        for (Inbox.Item item : inbox.take(session.untilTick())) {
+          if (item instanceof Inbox.Gone) {
+            return;
+          }
+          Session.Turn turn = turn(session, item);
+          session = turn.session();
+          all |= does(turn.effects());
+          all |= item instanceof Inbox.FromTerminal from && from.input() instanceof Input.Resized;
         }
-        Session.Turn turn = turn(session, item);
-        session = turn.session();
-        all |= does(turn.effects());
-        all |= item instanceof Inbox.FromTerminal from && from.input() instanceof Input.Resized;
+        if (all) {
+          console.repaint(session.view(console.size()));
+        } else {
+          console.paint(session.view(console.size()));
+        }
       }
-      if (all) {
-        console.repaint(session.view(console.size()));
-      } else {
-        console.paint(session.view(console.size()));
-      }
+    } catch (RuntimeException | Error bug) {
+      keepHalfTyped(session, bug);
+      throw bug;
+    }
+  }
+
+  /** Of the screens as they were before the mistake; closing waits for it. */
+  private void keepHalfTyped(Session session, Throwable bug) {
+    try {
+      does(session.on(new Event.Leaving()).effects());
+    } catch (RuntimeException | Error again) {
+      bug.addSuppressed(again);
     }
   }
 
@@ -133,6 +147,9 @@ final class ScreensRun implements AutoCloseable {
         effects.add(new Effect.Quit());
         return new Session.Turn(turn.session(), effects);
       }
+    }
+    if (item instanceof Inbox.Failed failed) {
+      throw new IllegalStateException("work on a thread of its own failed", failed.bug());
     }
     if (item instanceof Inbox.Answered answered) {
       return session.on(answered.event());

@@ -25,8 +25,14 @@ public final class Draws {
   static final int DRAG = 7;
   static final int FIRST_STAGE_IMPULSE = 8;
 
-  /** One a dimension, the smallest, which fill evenly soonest, for what matters most. */
-  private static final int[] PRIMES = {2, 3, 5, 7, 11, 13, 17, 19, 23, 29, 31, 37};
+  /**
+   * Generating vector of a rank-1 lattice sequence to base 2, after Cools, Kuo and Nuyens (2006),
+   * "Constructing embedded lattice rules for multivariable integration", order 2, 2^20 points; the
+   * first twelve of it, from memory. The most even pairs come first, for what matters most.
+   */
+  private static final int[] GENERATOR = {
+    1, 182667, 469891, 498753, 110745, 446247, 250185, 118627, 245333, 283199, 408519, 391023
+  };
 
   private static final double LEAST = 0x1p-53;
 
@@ -42,27 +48,21 @@ public final class Draws {
   public static Draws of(int flights, long seed) {
     RefusedInput.unless(
         flights >= 1, "A spread needs at least one flight; %d given.".formatted(flights));
-    double[] deviates = new double[flights * PRIMES.length];
+    double[] deviates = new double[flights * GENERATOR.length];
     SplittableRandom random = new SplittableRandom(seed);
-    for (int dimension = 0; dimension < PRIMES.length; dimension++) {
+    for (int dimension = 0; dimension < GENERATOR.length; dimension++) {
       double shift = random.nextDouble();
       for (int flight = 0; flight < flights; flight++) {
-        double share = (mirrored(flight + 1, PRIMES[dimension]) + shift) % 1;
-        deviates[flight * PRIMES.length + dimension] = NormalQuantile.of(Math.max(LEAST, share));
+        double share = (mirrored(flight) * GENERATOR[dimension] + shift) % 1;
+        deviates[flight * GENERATOR.length + dimension] = NormalQuantile.of(Math.max(LEAST, share));
       }
     }
     return new Draws(flights, deviates);
   }
 
-  /** A whole number's digits to a base mirrored at the point: 6 = 110 to base 2 gives 0.011. */
-  private static double mirrored(int number, int base) {
-    double value = 0;
-    double digit = 1.0 / base;
-    for (int rest = number; rest > 0; rest /= base) {
-      value += rest % base * digit;
-      digit /= base;
-    }
-    return value;
+  /** A whole number's binary digits mirrored at the point: 6 = 110 gives 0.011. */
+  private static double mirrored(int number) {
+    return Integer.toUnsignedLong(Integer.reverse(number)) * 0x1p-32;
   }
 
   /** How many flights are drawn. */
@@ -72,6 +72,6 @@ public final class Draws {
 
   /** The deviate of one flight in one dimension. */
   double normal(int flight, int dimension) {
-    return deviates[flight * PRIMES.length + dimension];
+    return deviates[flight * GENERATOR.length + dimension];
   }
 }

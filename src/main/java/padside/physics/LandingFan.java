@@ -13,8 +13,8 @@ import padside.units.Wind;
  * and its ratio of gust to mean kept; no gust where the launch's wind is calm. With the same draws
  * each landing moves smoothly with the wind, and so does the share that lies inside a field.
  *
- * <p>Flights are flown at a row of wind levels, no higher than the winds asked for need, kept, and
- * interpolated between. Ask in rising winds. One thread at a time.
+ * <p>Flights are flown at those of a row of wind levels that the winds asked for need, kept, and
+ * interpolated between. One thread at a time.
  */
 public final class LandingFan {
   private final Repeated repeated;

@@ -23,7 +23,8 @@ final class WindLevels {
   private final BooleanSupplier abandoned;
   private final double[] eastM;
   private final double[] northM;
-  private Level[] flown = {};
+  private Level[] levels = {};
+  private int flown;
 
   /** What came of every flight at one level. */
   private static final class Level {
@@ -63,7 +64,7 @@ final class WindLevels {
       below++;
     }
     int first = Math.max(0, below - AROUND / 2);
-    flyUpTo(first + AROUND);
+    flyMissing(first, first + AROUND);
     double[] weights = weights(first, testedMps);
     for (int flight = 0; flight < eastM.length; flight++) {
       if (alike(first, flight)) {
@@ -86,18 +87,27 @@ final class WindLevels {
 
   /** How many levels have been flown so far. */
   int flown() {
-    return flown.length;
+    return flown;
   }
 
-  private void flyUpTo(int levels) {
-    while (flown.length < levels) {
-      Level level = new Level(eastM.length);
-      for (int flight = 0; flight < eastM.length; flight++) {
-        level.keep(flight, fly(flight, levelMps(flown.length)));
-      }
-      flown = Arrays.copyOf(flown, flown.length + 1);
-      flown[flown.length - 1] = level;
+  private void flyMissing(int from, int to) {
+    if (to > levels.length) {
+      levels = Arrays.copyOf(levels, to);
     }
+    for (int i = from; i < to; i++) {
+      if (levels[i] == null) {
+        levels[i] = flyAll(levelMps(i));
+        flown++;
+      }
+    }
+  }
+
+  private Level flyAll(double testedMps) {
+    Level level = new Level(eastM.length);
+    for (int flight = 0; flight < eastM.length; flight++) {
+      level.keep(flight, fly(flight, testedMps));
+    }
+    return level;
   }
 
   private FlightPath fly(int flight, double testedMps) {
@@ -108,9 +118,9 @@ final class WindLevels {
   }
 
   private boolean alike(int first, int flight) {
-    byte outcome = flown[first].outcome[flight];
+    byte outcome = levels[first].outcome[flight];
     for (int i = 1; i < AROUND; i++) {
-      if (flown[first + i].outcome[flight] != outcome) {
+      if (levels[first + i].outcome[flight] != outcome) {
         return false;
       }
     }
@@ -121,7 +131,7 @@ final class WindLevels {
     double east = 0;
     double north = 0;
     for (int i = 0; i < AROUND; i++) {
-      Level level = flown[first + i];
+      Level level = levels[first + i];
       east += weights[i] * level.eastM[flight];
       north += weights[i] * level.northM[flight];
     }

@@ -38,6 +38,19 @@ public record Answer(
     return new Answer(ruling, headline, outlook, reminders, Optional.of(found));
   }
 
+  /** Whether something done otherwise could make it better. */
+  public boolean mayBeHelped() {
+    return switch (ruling.verdict()) {
+      case MARGINAL, NO_GO -> true;
+      case GO, UNKNOWN -> false;
+    };
+  }
+
+  /** Whether it has yet to be looked for what would help. */
+  public boolean wantsAdvice() {
+    return advice.isEmpty() && mayBeHelped();
+  }
+
   private static final List<Column<?>> COLUMNS =
       List.of(
           Flight.VERDICT,

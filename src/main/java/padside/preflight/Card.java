@@ -102,7 +102,7 @@ public record Card(
                 .flatMap(book::lot)
                 .map(records::of),
             OpenCards.beside(flight, book).claims(flight),
-            Box.EMPTY,
+            Box.of(flight, book, records),
             at,
             List.of());
     return card.withUnread(Unread.in(flight, card));

@@ -3,6 +3,7 @@ package padside.preflight;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.function.BooleanSupplier;
 import padside.flight.Field;
 import padside.flight.Ruling;
@@ -18,6 +19,7 @@ import padside.safety.RuleSets;
 import padside.safety.Rules;
 import padside.safety.Sourced;
 import padside.site.FieldShape;
+import padside.units.Angle;
 import padside.units.Length;
 import padside.units.Reading;
 import padside.units.Speed;
@@ -35,6 +37,7 @@ final class Check {
   private final Reading<RuleSet> code;
   private final HouseRules house;
   private final Scattering scattering = Scattering.shipped();
+  private final Scattering few = scattering.few();
 
   /** A card with what came of it. */
   record Checked(
@@ -63,19 +66,75 @@ final class Check {
             .launch()
             .map(launch -> Flown.of(launch, Flight.predict(launch)))
             .map(flight -> flight.prediction().leftRod() ? far(flight, card, abandoned) : flight)
-            .map(flight -> flight.withField(limit(flight, field)));
+            .map(flight -> flight.withField(limit(flight, field, abandoned)));
     return ruled(card, field, prepared, flown);
   }
 
-  private Flown far(Flown flown, Card card, BooleanSupplier abandoned) {
-    List<Outlook.PathPoint> path = path(flown);
-    Dispersion flights =
-        Dispersion.fly(flown.launch(), scattering.sizes(), scattering.draws(), abandoned);
-    return flown.withPath(path, sunlight(card, flown.launch(), path)).withScattered(flights);
+  /** The flight as planned under the rules, the field's limit taken from elsewhere. */
+  Checked nominal(Card card, BiFunction<Flown, FieldShape, Case.FieldLimit> limit) {
+    Launches.Prepared prepared = Launches.of(card);
+    Optional<FieldShape> field = card.field().flatMap(FieldShape::of);
+    Optional<Flown> flown =
+        prepared
+            .launch()
+            .map(launch -> Flown.of(launch, Flight.predict(launch)))
+            .map(
+                flight ->
+                    flight.withField(
+                        field
+                            .filter(shape -> flight.lands())
+                            .map(shape -> limit.apply(flight, shape))));
+    return ruled(card, field, prepared, flown);
   }
 
-  private Optional<Case.FieldLimit> limit(Flown flown, Optional<FieldShape> field) {
-    return field.filter(shape -> flown.lands()).map(shape -> FieldLimits.of(flown.launch(), shape));
+  /** As {@link #whole} without the spread, and with a limit of the field of fewer draws. */
+  Checked measured(Card card, BooleanSupplier abandoned) {
+    Checked flat =
+        nominal(
+            card, (flown, field) -> FieldLimits.cautious(flown.launch(), field, few, abandoned));
+    Optional<Flown> flown =
+        flat.flown()
+            .filter(flight -> flight.prediction().leftRod())
+            .map(flight -> sunlit(flight, card))
+            .or(flat::flown);
+    return ruled(card, flat.field(), flat.prepared(), flown);
+  }
+
+  private Flown sunlit(Flown flown, Card card) {
+    List<Outlook.PathPoint> path = path(flown);
+    return flown.withPath(path, sunlight(card, flown.launch(), path));
+  }
+
+  /** Whether a card lacks what its field's limit needs. */
+  boolean lacks(Card card) {
+    Launches.Prepared prepared = Launches.of(card);
+    return !prepared.missing().isEmpty()
+        || !card.unread().isEmpty()
+        || card.wind().isEmpty()
+        || card.field().flatMap(FieldShape::of).isEmpty();
+  }
+
+  /** The largest angle of the rod the code allows; absent where none is known. */
+  Optional<Angle> mostTilt() {
+    return code.value().flatMap(RuleSet::launcherAngle).map(Sourced::value);
+  }
+
+  /** The share of a limit that a wind keeps from it to be GO. */
+  double marginalShare() {
+    return house.marginalShare();
+  }
+
+  private Flown far(Flown flown, Card card, BooleanSupplier abandoned) {
+    Dispersion flights =
+        Dispersion.fly(flown.launch(), scattering.sizes(), scattering.draws(), abandoned);
+    return sunlit(flown, card).withScattered(flights);
+  }
+
+  private Optional<Case.FieldLimit> limit(
+      Flown flown, Optional<FieldShape> field, BooleanSupplier abandoned) {
+    return field
+        .filter(shape -> flown.lands())
+        .map(shape -> FieldLimits.of(flown.launch(), shape, scattering, abandoned));
   }
 
   private Checked ruled(

@@ -113,14 +113,17 @@ final class Launches {
       return Optional.empty();
     }
     RecoveryDevice device = card.device().get();
+    return missing.needed("size of " + device.name(), canopy(device));
+  }
+
+  /** What a device slows the fall with; absent while its size is not known. */
+  static Optional<CanopyDrag> canopy(RecoveryDevice device) {
     boolean streamer = device.shape().equals(Optional.of(RecoveryDevice.Shape.STREAMER));
     double drag =
         device.dragCoefficient().orElse(streamer ? USUAL_STREAMER_DRAG : USUAL_PARACHUTE_DRAG);
-    Optional<CanopyDrag> canopy =
-        streamer
-            ? device.width().flatMap(w -> device.length().map(l -> CanopyDrag.streamer(w, l, drag)))
-            : device.diameter().map(diameter -> CanopyDrag.parachute(diameter, drag));
-    return missing.needed("size of " + device.name(), canopy);
+    return streamer
+        ? device.width().flatMap(w -> device.length().map(l -> CanopyDrag.streamer(w, l, drag)))
+        : device.diameter().map(diameter -> CanopyDrag.parachute(diameter, drag));
   }
 
   private static Optional<TimeSpan> delay(MotorChoice motor) {

@@ -38,4 +38,21 @@ public final class Preflight {
         check.reminders(),
         Optional.empty());
   }
+
+  /**
+   * Looks for the smallest changes that would make a card GO, or better than it is.
+   *
+   * @param answer the check's to this card
+   * @param abandoned asked again and again on the way
+   * @throws CancellationException soon after {@code abandoned} answers true
+   */
+  public Advice advise(Card card, Answer answer, BooleanSupplier abandoned) {
+    return new Adviser(check, settings.units(), abandoned).on(card, answer.ruling());
+  }
+
+  /** Checks a card and looks for what would help it, if anything has to. */
+  public Answer advised(Card card) {
+    Answer answer = answer(card);
+    return answer.wantsAdvice() ? answer.with(advise(card, answer, () -> false)) : answer;
+  }
 }

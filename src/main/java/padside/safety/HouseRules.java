@@ -61,6 +61,11 @@ public final class HouseRules {
     return amount(Figure.LANDINGS_INSIDE_SHARE);
   }
 
+  /** The share of a limit that is kept from it: a wind closer to it is marginal, from 0 to 1. */
+  public double marginalShare() {
+    return amount(Figure.MARGINAL_SHARE);
+  }
+
   /** The fastest through the air that an ejection charge is advised to fire at. */
   public Speed advisedEjectionAirspeed() {
     return new Speed(amount(Figure.ADVISED_EJECTION_AIRSPEED_MPS));

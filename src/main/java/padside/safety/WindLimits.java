@@ -39,7 +39,7 @@ record WindLimits(Basis basis) {
     if (passes(wind, limit)) {
       return limit.past();
     }
-    double near = 1 - basis.house().amount(Figure.MARGINAL_SHARE);
+    double near = 1 - basis.house().marginalShare();
     double from = limit.wind().metresPerSecond() * near;
     return Bounds.over(wind.tested().metresPerSecond(), from) ? Verdict.MARGINAL : Verdict.GO;
   }
@@ -90,6 +90,6 @@ record WindLimits(Basis basis) {
         limit.wind(),
         Verdict.NO_GO,
         words,
-        "predicted landing against the field's edges as paced");
+        "nine of ten scattered landings against the field as paced");
   }
 }

@@ -18,7 +18,7 @@ public final class AnswerText {
   /** The headline on the first line, then everything, with the source of every rule. */
   public static List<String> whole(Card card, Answer answer, int width, UnitSystem units) {
     Answer told = answer.with(answer.advice().orElse(NOT_LOOKED_FOR));
-    LiveCheck check = new LiveCheck(0, Optional.of(card), 1, Optional.of(told), 1);
+    LiveCheck check = LiveCheck.answered(card, told);
     List<Line> lines = new ArrayList<>(List.of(Line.plain(answer.headline())));
     for (List<Line> section : CheckText.whole(check, width, units)) {
       lines.add(Line.blank());
@@ -29,7 +29,7 @@ public final class AnswerText {
 
   /** The flight alone. */
   public static List<String> flight(Card card, Outlook outlook, int width, UnitSystem units) {
-    LiveCheck asked = new LiveCheck(0, Optional.of(card), 1, Optional.empty(), 0);
+    LiveCheck asked = LiveCheck.of(0).ask(card).check();
     return texts(new OutlookText(asked, outlook, width, units).lines());
   }
 

@@ -44,24 +44,29 @@ final class CardView {
     int columns = canvas.size().columns();
     int rows = canvas.size().rows();
     int top = CheckPane.verdict(canvas, card.check(), new FormPane.Area(0, 1, columns, 3));
-    canvas.put(1, top, brief(card, world), Style.PLAIN);
+    Line brief = brief(card.check(), columns - 2, world.settings().units());
+    canvas.put(1, top, brief.text(), brief.style());
     canvas.put(2, rows - 3, card.state(), Style.LABEL);
     FormPane.draw(canvas, card.form(), new FormPane.Area(0, top + 1, columns - 1, rows - top - 4));
   }
 
   /** What would help is worth more than the flight that had better not be. */
-  private static String brief(CardScreen card, World world) {
-    UnitSystem units = world.settings().units();
-    return card.check()
-        .current()
-        .flatMap(Answer::advice)
-        .flatMap(advice -> HelpText.brief(advice, units))
-        .or(
-            () ->
-                card.check()
-                    .answer()
-                    .flatMap(Answer::outlook)
-                    .map(outlook -> new OutlookText(card.check(), outlook, 0, units).brief()))
-        .orElse("");
+  private static Line brief(LiveCheck check, int width, UnitSystem units) {
+    boolean settled = check.current().filter(answer -> !answer.wantsAdvice()).isPresent();
+    return check
+        .answer()
+        .map(answer -> text(check, answer, width, units))
+        .map(text -> new Line(text, settled ? Style.PLAIN : Style.LABEL))
+        .orElse(Line.blank());
+  }
+
+  private static String text(LiveCheck check, Answer answer, int width, UnitSystem units) {
+    return answer.wantsAdvice()
+        ? HelpText.LOOKING
+        : answer
+            .advice()
+            .flatMap(advice -> HelpText.brief(advice, width, units))
+            .or(() -> answer.outlook().map(o -> new OutlookText(check, o, 0, units).brief()))
+            .orElse("");
   }
 }

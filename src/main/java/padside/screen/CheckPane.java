@@ -2,6 +2,7 @@ package padside.screen;
 
 import java.util.ArrayList;
 import java.util.List;
+import padside.preflight.Answer;
 
 /**
  * Draws what the check says beside or above a form, the verdict first; what does not fit is cut.
@@ -16,7 +17,7 @@ final class CheckPane {
     int top = verdict(canvas, check, area);
     List<String> caution = Paragraph.lines(CheckText.CAUTION, area.width());
     int room = area.top() + area.height() - caution.size() - top;
-    List<Line> lines = joined(CheckText.brief(check, area.width(), world), room);
+    List<Line> lines = joined(check, CheckText.brief(check, area.width(), world), room);
     boolean current = check.current().isPresent();
     boolean cut = lines.size() > room;
     List<Line> shown = cut ? lines.subList(0, Math.max(0, room - 1)) : lines;
@@ -47,10 +48,14 @@ final class CheckPane {
     return row;
   }
 
-  /** The sections below each other, a blank row between them where all fit that way. */
-  private static List<Line> joined(List<List<Line>> sections, int room) {
+  /**
+   * The sections below each other; a blank row between them where all fit that way and none will
+   * grow.
+   */
+  private static List<Line> joined(LiveCheck check, List<List<Line>> sections, int room) {
     int rows = sections.stream().mapToInt(List::size).sum();
-    boolean blanks = rows + sections.size() <= room;
+    boolean grows = check.answer().filter(Answer::mayBeHelped).isPresent();
+    boolean blanks = !grows && rows + sections.size() <= room;
     List<Line> lines = new ArrayList<>();
     for (List<Line> section : sections) {
       if (blanks) {

@@ -111,8 +111,10 @@ final class CheckText {
         .ifPresent(
             answer -> {
               sections.add(section(() -> against(answer)));
-              sections.add(section(() -> limits(answer.ruling())));
-              sections.add(section(() -> help(answer)));
+              List<Line> help = section(() -> help(answer));
+              List<Line> limits = section(() -> limits(answer.ruling()));
+              // In a pane the limits keep their place when help comes; with sources they are long.
+              sections.addAll(whole ? List.of(help, limits) : List.of(limits, help));
               answer
                   .outlook()
                   .map(outlook -> new OutlookText(check, outlook, width, units).lines())
@@ -235,8 +237,8 @@ final class CheckText {
   }
 
   private void help(Answer answer) {
-    if (check.looksForHelp()) {
-      lines.add(new Line("looking for what would help…", Style.LABEL));
+    if (answer.wantsAdvice()) {
+      lines.addAll(HelpText.looking(check.heard(), width, units, whole));
     }
     answer.advice().ifPresent(advice -> lines.addAll(HelpText.lines(advice, width, units, whole)));
   }

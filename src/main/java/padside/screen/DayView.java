@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import padside.flight.Day;
 import padside.flight.Flight;
 import padside.flight.Rocket;
@@ -28,11 +29,14 @@ final class DayView {
       return;
     }
     weather(canvas, day.get(), world);
-    canvas.put(LEFT, 2, cut(ground(day.get()), canvas.size().columns() - 2 * LEFT), Style.STRONG);
-    windAndSun(canvas, day.get(), world);
+    canvas.put(
+        LEFT,
+        2,
+        Paragraph.cut(ground(day.get()), canvas.size().columns() - 2 * LEFT),
+        Style.STRONG);
+    int top = windAndSun(canvas, day.get(), world);
     int last = canvas.size().rows() - 3;
     List<ListPane.Item> items = items(world);
-    int top = listTop(canvas.size(), day.get(), world);
     if (items.isEmpty()) {
       canvas.put(LEFT, top, "No card yet. n begins one.", Style.PLAIN);
     } else {
@@ -43,7 +47,7 @@ final class DayView {
     next(canvas, last - 2, world);
     List<String> tally = DayTally.of(DayScreen.flights(world), world).lines(world);
     for (int i = 0; i < tally.size(); i++) {
-      String line = cut(tally.get(i), canvas.size().columns() - 2 * LEFT);
+      String line = Paragraph.cut(tally.get(i), canvas.size().columns() - 2 * LEFT);
       canvas.put(LEFT, last - 1 + i, line, i == 0 ? Style.STRONG : Style.PLAIN);
     }
   }
@@ -54,37 +58,27 @@ final class DayView {
         .map(flight -> "next: " + FlightText.name(flight, world))
         .ifPresent(
             text ->
-                canvas.put(LEFT, row, cut(text, canvas.size().columns() - 2 * LEFT), Style.STRONG));
+                canvas.put(LEFT, row, Paragraph.cut(text, canvas.size().columns() - 2 * LEFT), Style.STRONG));
   }
 
-  /** Where they go, on the day itself. */
-  private static void windAndSun(Canvas canvas, Day day, World world) {
-    int width = canvas.size().columns() - 2 * LEFT;
-    if (!isToday(day, world)) {
+  /**
+   * Where both go, on the day itself; on any other that it is another. Returns the row of the list,
+   * one lower where these need it and the terminal has it.
+   */
+  private static int windAndSun(Canvas canvas, Day day, World world) {
+    if (!day.date().equals(Optional.of(DayScreen.today(world)))) {
       canvas.put(LEFT, 3, notToday(day, world, canvas.size().columns()), Style.OBJECTION);
-      return;
+      return LIST_TOP;
     }
-    List<String> lines = windAndSun(day, world);
+    List<String> lines =
+        Stream.of(TrendText.of(day, world), SunText.of(day, world))
+            .flatMap(Optional::stream)
+            .toList();
     for (int i = 0; i < lines.size(); i++) {
-      canvas.put(LEFT, 3 + i, cut(lines.get(i), width), Style.PLAIN);
+      String line = Paragraph.cut(lines.get(i), canvas.size().columns() - 2 * LEFT);
+      canvas.put(LEFT, 3 + i, line, Style.PLAIN);
     }
-  }
-
-  /** A row lower where the lines above need it and the terminal has it. */
-  private static int listTop(Size size, Day day, World world) {
-    boolean full = windAndSun(day, world).size() > 1 && isToday(day, world);
-    return full && size.rows() >= ROOMY ? LIST_TOP + 1 : LIST_TOP;
-  }
-
-  private static boolean isToday(Day day, World world) {
-    return day.date().equals(Optional.of(DayScreen.today(world)));
-  }
-
-  private static List<String> windAndSun(Day day, World world) {
-    List<String> lines = new ArrayList<>();
-    TrendText.of(day, world).ifPresent(lines::add);
-    SunText.of(day, world).ifPresent(lines::add);
-    return lines;
+    return lines.size() > 1 && canvas.size().rows() >= ROOMY ? LIST_TOP + 1 : LIST_TOP;
   }
 
   private static DayCrowd crowd(World world) {
@@ -180,7 +174,11 @@ final class DayView {
         .ifPresent(text -> rest.append(" · ").append(text));
     latest.get().facts().get(Weather.SKY).ifPresent(text -> rest.append(" · ").append(text));
     int column = LEFT + wind.length() + when.length();
-    canvas.put(column, 1, cut(rest.toString(), canvas.size().columns() - column - 1), Style.PLAIN);
+    canvas.put(
+        column,
+        1,
+        Paragraph.cut(rest.toString(), canvas.size().columns() - column - 1),
+        Style.PLAIN);
   }
 
   private static String ground(Day day) {
@@ -191,14 +189,10 @@ final class DayView {
     return String.join(" · ", parts);
   }
 
-  private static String cut(String text, int width) {
-    return text.length() <= width ? text : text.substring(0, Math.max(0, width - 1)) + "…";
-  }
-
   private static String notToday(Day day, World world, int columns) {
     String today = DayWords.of(DayScreen.today(world));
     if (DayScreen.isAhead(day, world)) {
-      return cut("Not today (" + today + "); t plans it, o opens today.", columns - 2 * LEFT);
+      return Paragraph.cut("Not today (" + today + "); t plans it, o opens today.", columns - 2 * LEFT);
     }
     String sentence =
         "This is the last day, not today. No day is open for " + today + "; o opens one.";

@@ -169,7 +169,10 @@ final class LandingChart {
   private void names(ChartLabels labels, GroundPlan plan) {
     for (Field.Hazard hazard : hazards) {
       List<String> forms =
-          List.of(hazard.name(), cut(hazard.name(), LONG_NAME), cut(hazard.name(), SHORT_NAME));
+          List.of(
+              hazard.name(),
+              Paragraph.cut(hazard.name(), LONG_NAME),
+              Paragraph.cut(hazard.name(), SHORT_NAME));
       labels.beside(plan.dot(middle(hazard)), 1, 0, new ChartLabels.Label(forms, Style.PLAIN));
     }
     shape.ifPresent(
@@ -191,11 +194,11 @@ final class LandingChart {
     String far = Notations.distance(units).show(distance);
     return name.isBlank()
         ? List.of(far)
-        : List.of(name + " " + far, name, cut(name, LONG_NAME), cut(name, SHORT_NAME));
-  }
-
-  private static String cut(String name, int width) {
-    return name.length() <= width ? name : name.substring(0, width - 1).strip() + "…";
+        : List.of(
+            name + " " + far,
+            name,
+            Paragraph.cut(name, LONG_NAME),
+            Paragraph.cut(name, SHORT_NAME));
   }
 
   private void scale(Canvas canvas, FormPane.Area area, GroundPlan plan, DotGrid grid) {

@@ -72,14 +72,10 @@ final class ListPane {
     int column = LEFT;
     for (int i = 0; i < headings.size(); i++) {
       int width = columns.widths().get(i);
-      String text = cut(cells.get(i), width);
+      String text = Paragraph.cut(cells.get(i), width);
       int indent = headings.get(i).toRight() ? width - text.length() : 0;
       canvas.put(column + indent, row, text, style);
       column += width + columns.gap();
     }
-  }
-
-  private static String cut(String text, int width) {
-    return text.length() <= width ? text : text.substring(0, Math.max(0, width - 1)) + "…";
   }
 }

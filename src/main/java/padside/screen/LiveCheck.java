@@ -2,7 +2,7 @@ package padside.screen;
 
 import java.util.List;
 import java.util.Optional;
-import padside.flight.Ruling;
+import padside.preflight.Advice;
 import padside.preflight.Answer;
 import padside.preflight.Card;
 
@@ -14,14 +14,25 @@ import padside.preflight.Card;
  * @param asked the card put to the check last
  * @param serial counts the questions
  * @param answered serial of the question that {@code answer} belongs to
+ * @param heard what would help, as told last; out of date while it is looked for anew
  */
 record LiveCheck(
-    long screen, Optional<Card> asked, long serial, Optional<Answer> answer, long answered) {
+    long screen,
+    Optional<Card> asked,
+    long serial,
+    Optional<Answer> answer,
+    long answered,
+    Optional<Advice> heard) {
   /** A check and the effects it wants. */
   record Asked(LiveCheck check, List<Effect> effects) {}
 
   static LiveCheck of(long screen) {
-    return new LiveCheck(screen, Optional.empty(), 0, Optional.empty(), 0);
+    return new LiveCheck(screen, Optional.empty(), 0, Optional.empty(), 0, Optional.empty());
+  }
+
+  /** A question and its answer, where nothing more is to come. */
+  static LiveCheck answered(Card card, Answer answer) {
+    return new LiveCheck(0, Optional.of(card), 1, Optional.of(answer), 1, answer.advice());
   }
 
   /** Puts a card to the check unless it is the one asked about already. */
@@ -29,7 +40,7 @@ record LiveCheck(
     if (asked.equals(Optional.of(card))) {
       return new Asked(this, List.of());
     }
-    LiveCheck next = new LiveCheck(screen, Optional.of(card), serial + 1, answer, answered);
+    LiveCheck next = new LiveCheck(screen, Optional.of(card), serial + 1, answer, answered, heard);
     return new Asked(next, List.of(new Effect.Check(new Ticket(screen, next.serial), card)));
   }
 
@@ -39,9 +50,13 @@ record LiveCheck(
    */
   LiveCheck on(Event event) {
     return event instanceof Event.Checked checked && isNews(checked)
-        ? new LiveCheck(
-            screen, asked, serial, Optional.of(checked.answer()), checked.ticket().serial())
+        ? with(checked.answer(), checked.ticket().serial())
         : this;
+  }
+
+  private LiveCheck with(Answer given, long to) {
+    Optional<Advice> help = given.wantsAdvice() ? heard : given.advice();
+    return new LiveCheck(screen, asked, serial, Optional.of(given), to, help);
   }
 
   private boolean isNews(Event.Checked checked) {
@@ -55,14 +70,5 @@ record LiveCheck(
   /** The answer, if it is the one to what was asked last. */
   Optional<Answer> current() {
     return answer.filter(any -> answered == serial);
-  }
-
-  /** Whether what would help is still being looked for. */
-  boolean looksForHelp() {
-    return current()
-        .filter(given -> given.advice().isEmpty())
-        .map(given -> given.ruling().verdict())
-        .filter(word -> word == Ruling.Verdict.MARGINAL || word == Ruling.Verdict.NO_GO)
-        .isPresent();
   }
 }

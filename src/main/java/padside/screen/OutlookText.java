@@ -94,7 +94,7 @@ final class OutlookText {
             .orElse("");
     return CheckText.pad(mark(fit) + "delay " + fit.delay(), LABEL_WIDTH)
         + CheckText.pad(early(fit.error()), 12)
-        + airspeed(fit)
+        + CheckText.padLeft(airspeed(fit), 9)
         + safely;
   }
 

@@ -50,4 +50,13 @@ final class Paragraph {
     lines.add(line.toString());
     return lines;
   }
+
+  /**
+   * The text on one line of at most {@code width} characters; what was cut off shows as {@code …}.
+   */
+  static String cut(String text, int width) {
+    return text.length() <= width
+        ? text
+        : text.substring(0, Math.max(0, width - 1)).stripTrailing() + "…";
+  }
 }

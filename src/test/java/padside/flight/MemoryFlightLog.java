@@ -50,6 +50,13 @@ public final class MemoryFlightLog implements FlightLog {
     now = time;
   }
 
+  /** Another log with the same records; what either keeps from now on the other does not. */
+  public MemoryFlightLog copy() {
+    MemoryFlightLog copy = new MemoryFlightLog();
+    actions.forEach(copy::save);
+    return copy;
+  }
+
   /** Every action kept so far, in order. */
   public List<Action> actions() {
     return List.copyOf(actions);

@@ -16,6 +16,7 @@ import padside.flight.Field;
 import padside.flight.Fix;
 import padside.flight.RecoveryDevice;
 import padside.flight.Rocket;
+import padside.flight.Weather;
 import padside.motor.MotorStack;
 import padside.motor.MotorTable;
 import padside.units.Angle;
@@ -48,6 +49,7 @@ public final class CardBuilder {
   private Optional<Card.LotRecord> boosterRecord = Optional.empty();
   private List<OpenCards.Claim> claims = List.of();
   private Optional<Instant> at = Optional.empty();
+  private List<Weather> readings = List.of();
   private final List<Fix> fixes = new ArrayList<>();
 
   public static CardBuilder small() {
@@ -67,7 +69,7 @@ public final class CardBuilder {
         Optional.empty(),
         wind,
         Optional.empty(),
-        List.of(),
+        readings,
         Optional.empty(),
         fieldKnown ? Optional.of(new Field(ID, paced)) : Optional.empty(),
         fixes,
@@ -122,6 +124,12 @@ public final class CardBuilder {
 
   public CardBuilder at(Instant moment) {
     at = Optional.of(moment);
+    return this;
+  }
+
+  /** What was read of the weather on its day. */
+  public CardBuilder readings(List<Weather> given) {
+    readings = given;
     return this;
   }
 

@@ -96,18 +96,6 @@ class PreflightTest {
   }
 
   @Test
-  void at_the_field_limit_the_landing_lies_on_the_edge() {
-    CardBuilder card = CardBuilder.small().edge(80).wind(wind(4, 6, 225));
-    double limit = limitMps(ruling(card), "field");
-    Wind atLimit = wind(4, 6, 225).scaledTo(new Speed(limit));
-
-    Outlook outlook = preflight.answer(card.wind(atLimit).build()).outlook().orElseThrow();
-
-    assertThat(outlook.landingDistance().metres()).isCloseTo(80, within(0.3));
-    assertThat(outlook.landingBearing().degrees()).isCloseTo(45, within(0.1));
-  }
-
-  @Test
   void the_field_limit_never_rises_when_an_edge_comes_nearer() {
     double before = Double.MAX_VALUE;
     for (double edge : List.of(400.0, 300.0, 200.0, 120.0, 80.0, 40.0, 10.0)) {

@@ -6,7 +6,9 @@ import java.time.Duration;
 import java.time.LocalDate;
 import org.junit.jupiter.api.Test;
 import padside.fact.Facts;
+import padside.flight.Action;
 import padside.flight.Day;
+import padside.flight.Field;
 import padside.flight.Flight;
 import padside.flight.Kind;
 import padside.flight.MemoryFlightLog;
@@ -60,6 +62,47 @@ class DayScreenTest {
     String frame = meadow.withWeather("6g9 SW", Duration.ofMinutes(24)).desk().frame();
 
     assertThat(frame).contains("Wind 6 gusting 9 mph from SW · read 24 min ago · 61 °F");
+  }
+
+  private Desk risingWind() {
+    String[] winds = {"4g6 SW", "5g7", "5g8", "6g9 SW", "7g10 SW"};
+    for (int i = 0; i < winds.length; i++) {
+      meadow.withWeather(winds[i], Duration.ofMinutes(62 - 15 * i));
+    }
+    Facts place = Facts.none().with(Field.LATITUDE, 51.5).with(Field.LONGITUDE, 0.0);
+    meadow.log.save(Action.change("locate", Kind.FIELD, meadow.field, place));
+    return meadow.desk();
+  }
+
+  /** One mile an hour more every quarter of an hour. */
+  @Test
+  void trend_and_sun_are_told_above_the_cards_and_push_none_off_the_smallest_terminal() {
+    Desk desk = risingWind();
+    assertThat(desk.frame()).contains("Wind rising 4 mph an hour over 5 readings").contains("Sun ");
+
+    Golden.holds("day-trend", desk.frame());
+    Golden.holds("day-trend-60x20", desk.frame(Size.SMALLEST));
+    assertThat(desk.frame(Size.SMALLEST)).contains("3 Wren");
+  }
+
+  /** Ten at 9:28 and four more an hour: thirteen at 10:13, told to ten minutes. */
+  @Test
+  void a_card_tells_when_the_wind_reaches_its_limit() {
+    Desk desk = risingWind().press("nher<enter>");
+
+    String pane = desk.frame().replaceAll("(?m)^.*│", "").replaceAll("\\s+", " ");
+    assertThat(pane)
+        .contains("~ Wind rising 4 mph an hour over 5 readings; the limit of 13 mph at");
+    assertThat(pane).contains("about 10:10 (10:0");
+    Golden.holds("card-trend", desk.frame());
+  }
+
+  @Test
+  void neither_trend_nor_sun_is_told_of_another_day() {
+    assertThat(risingWind().after(Duration.ofDays(7)).frame())
+        .contains("not today")
+        .doesNotContain("rising")
+        .doesNotContain("Sun ");
   }
 
   @Test

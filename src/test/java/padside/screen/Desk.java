@@ -171,14 +171,13 @@ final class Desk {
 
   /** Adds what would help to the answer given last. */
   Desk advise(Advice advice) {
-    newest.ifPresent(
-        check -> take(new Event.Checked(check.ticket(), checker.apply(check.card()).with(advice))));
-    return this;
+    return answerAgain(card -> checker.apply(card).with(advice));
   }
 
-  /** Gives the answer given last once more. */
-  Desk repeatAnswer() {
-    newest.ifPresent(check -> take(new Event.Checked(check.ticket(), checker.apply(check.card()))));
+  /** Answers the check answered last once more. */
+  Desk answerAgain(Function<Card, Answer> function) {
+    newest.ifPresent(
+        check -> take(new Event.Checked(check.ticket(), function.apply(check.card()))));
     return this;
   }
 

@@ -69,7 +69,7 @@ final class Fixed {
             "common practice, no source"));
   }
 
-  /** A change for the better, and that waiting would be another. */
+  /** Two changes for the better. */
   static Advice advice() {
     return new Advice(
         List.of(
@@ -87,6 +87,6 @@ final class Fixed {
                 "edge NE 280 ft",
                 Optional.of(Length.ofFeet(410)),
                 Optional.of(new TimeSpan(-0.3)))),
-        Optional.of("or wait for less wind"));
+        Optional.empty());
   }
 }

@@ -13,6 +13,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import padside.app.DemoLog;
+import padside.flight.MemoryFlightLog;
 import padside.preflight.Preflight;
 import padside.preflight.Settings;
 
@@ -53,10 +54,12 @@ class ReadmeTest {
     KEYS.put("Any form", "w");
   }
 
+  private static final MemoryFlightLog SEASON = DemoLog.written();
+  private static final Preflight PREFLIGHT = new Preflight(Settings.standard());
+
   private static Desk desk() {
-    Preflight preflight = new Preflight(Settings.standard());
-    return Desk.over(DemoLog.written())
-        .checking(preflight::answer)
+    return Desk.over(SEASON.copy())
+        .checking(PREFLIGHT::answer)
         .after(Duration.between(Desk.MORNING, LAST_DAY))
         .restart();
   }
@@ -64,7 +67,7 @@ class ReadmeTest {
   @Test
   void the_screens_shown_are_the_programs_own() throws IOException {
     for (Map.Entry<String, String> screen : TOUR.entrySet()) {
-      String frame = desk().press(screen.getValue()).frame();
+      String frame = desk().press(screen.getValue()).answerAgain(PREFLIGHT::advised).frame();
       holds("screen " + screen.getKey(), "```text\n" + frame + "```\n");
     }
   }
