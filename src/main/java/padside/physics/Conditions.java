@@ -25,6 +25,10 @@ record Conditions(
     static Flow from(double mps, double radians) {
       return new Flow(-mps * Math.sin(radians), -mps * Math.cos(radians));
     }
+
+    double mps() {
+      return Math.hypot(eastMps, northMps);
+    }
   }
 
   /**

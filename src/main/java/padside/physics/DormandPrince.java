@@ -152,6 +152,9 @@ final class DormandPrince {
 
   /** A state inside the tried step, {@code theta} from 0 at its start to 1 at its end. */
   double within(double theta, int i) {
+    if (theta == 1) {
+      return next[i];
+    }
     double rise = next[i] - state[i];
     double start = taken * k1[i] - rise;
     double bend = rise - taken * k7[i] - start;

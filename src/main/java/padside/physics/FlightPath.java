@@ -181,8 +181,11 @@ final class FlightPath {
       if (tracker.isEmpty() && settled.reached(path.state())) {
         double seconds = settled.glide(path.state());
         path.restart(path.time() + seconds, settled.state(), FIRST_STEP_S);
+        landed = settled.landed();
       }
-      advance(NEVER);
+      if (!landed) {
+        advance(NEVER);
+      }
     }
   }
 

@@ -13,6 +13,19 @@ package padside.physics;
  * change.
  */
 final class Forces {
+  /** Binomial series of (1 + d)^(1/7), second to seventh power. */
+  private static final double W1 = WindProfile.EXPONENT;
+
+  private static final double W2 = W1 * (W1 - 1) / 2;
+  private static final double W3 = W2 * (W1 - 2) / 3;
+  private static final double W4 = W3 * (W1 - 3) / 4;
+  private static final double W5 = W4 * (W1 - 4) / 5;
+  private static final double W6 = W5 * (W1 - 5) / 6;
+  private static final double W7 = W6 * (W1 - 6) / 7;
+
+  /** Share of a height within which the series is exact to 3e-7. */
+  private static final double SERIES_REACH = 0.25;
+
   private static final double N = Air.densityExponent();
   private static final double C2 = N * (N - 1) / 2;
   private static final double C3 = C2 * (N - 2) / 3;
@@ -29,12 +42,18 @@ final class Forces {
   private final double thinningPerM;
   private final double readingHeightM;
 
+  private Conditions.Flow flow;
   private double windEast;
   private double windNorth;
   private boolean calm;
   private double halfDragArea;
   private boolean onRod = true;
   private boolean aboveReading;
+
+  /** A height and the power law there. */
+  private double nearM;
+
+  private double nearFactor = 1;
   private double startS;
   private double thrustN;
   private double slopeNps;
@@ -50,13 +69,15 @@ final class Forces {
     airDensity = launch.air().density().kilogramsPerCubicMetre();
     thinningPerM = launch.air().thinningPerM();
     readingHeightM = launch.wind().readingHeight().metres();
+    nearM = readingHeightM;
     halfDragArea = conditions.dragAreaM2() / 2;
     blow(conditions.climb());
     stretch(0);
   }
 
   /** Lets the air move so from now. */
-  void blow(Conditions.Flow flow) {
+  void blow(Conditions.Flow moves) {
+    flow = moves;
     windEast = flow.eastMps();
     windNorth = flow.northMps();
     calm = windEast == 0 && windNorth == 0;
@@ -101,6 +122,11 @@ final class Forces {
   /** Half density times drag coefficient times area, in kg/m, at a height. */
   double dragKgpm(double z) {
     return halfDragArea * airDensity * thinned(z);
+  }
+
+  /** Motion of the air at the reading height. */
+  Conditions.Flow flow() {
+    return flow;
   }
 
   boolean calm() {
@@ -179,13 +205,23 @@ final class Forces {
     return massKg - kgPerNs * tau * (thrustN + slopeNps * tau / 2);
   }
 
-  /** Power law above the reading height, constant below. */
+  /**
+   * Power law above the reading height, constant below: by its series around a height near by, as
+   * the power function itself would cost more than the rest of a rate.
+   */
   private double windFactor(double z) {
     if (calm || !aboveReading) {
       return 1;
     }
-    // A trial stage may dip under the reading height; the clamp keeps the power defined there.
-    return Math.pow(Math.max(z / readingHeightM, 0.1), WindProfile.EXPONENT);
+    double d = (z - nearM) / nearM;
+    if (Math.abs(d) > SERIES_REACH) {
+      // A trial stage may dip under the reading height; the clamp keeps the power defined there.
+      nearM = Math.max(z, 0.1 * readingHeightM);
+      nearFactor = Math.pow(nearM / readingHeightM, WindProfile.EXPONENT);
+      return nearFactor;
+    }
+    return nearFactor
+        * (1 + d * (W1 + d * (W2 + d * (W3 + d * (W4 + d * (W5 + d * (W6 + d * W7)))))));
   }
 
   /**

@@ -1,17 +1,22 @@
 package padside.physics;
 
 /**
- * The long middle of a descent under a canopy, where the velocity through the air has settled: it
- * falls at the terminal speed of each height and trails the changing wind a little. Time and drift
- * are then integrals over height alone, and no step need follow the fast decay towards that state.
+ * A descent under a canopy once the velocity through the air has nearly settled: it falls at the
+ * terminal speed of each height and trails the changing wind a little. Time and drift are then
+ * integrals over height alone, and no step need follow the fast decay towards that state.
  *
  * <p>With v the terminal speed and W the wind at height z, the speed beyond the wind is, to second
  * order in v²/(g z), (v²/g)(W' + (v²/g) W''): the horizontal equation of motion r' = -(g/v) r + W'
- * v solved by iteration. Near the ground, where that series fails, the integrator takes over again.
+ * v solved by iteration. Near the ground, where that series fails, {@link LastMetres} or the
+ * integrator take over.
+ *
+ * <p>What is not settled yet, r sideways and u downward, decays by r' = -(g/v) r (1 + u/v) and u' =
+ * -(g/v)(2u + u²/v + r²/(2v)), the drag law to second order. Integrated to its end that carries the
+ * rocket (v/g) r (1 - u/(3v)) sideways and (v/2g)(u - (u² + r²)/(4v)) down.
  */
 final class SettledDescent {
-  /** Distance still to be made up when the descent counts as settled. */
-  private static final double LEFT_OVER_M = 2e-3;
+  /** Distance left out at most, r³/(g v), by ending the series above. */
+  private static final double LEFT_OUT_M = 5e-3;
 
   /** Lowest height, in units of v²/g; the next term of the series is 3 % of the first there. */
   private static final double LOWEST = 8;
@@ -26,10 +31,19 @@ final class SettledDescent {
   };
 
   private final Forces forces;
+  private final LastMetres lastMetres;
   private final double[] state = new double[6];
+
+  /** Velocity of the state last looked at beyond that of the settled fall, upward positive. */
+  private double beyondEast;
+
+  private double beyondNorth;
+  private double beyondUp;
+  private boolean landed;
 
   SettledDescent(Forces forces) {
     this.forces = forces;
+    lastMetres = new LastMetres(forces);
   }
 
   /** Whether the descent from here to well above the ground is as good as settled. */
@@ -40,31 +54,45 @@ final class SettledDescent {
       return false;
     }
     double trail = trail(z, fall);
-    double dx = at[3] - forces.windEast(z) * (1 + trail);
-    double dy = at[4] - forces.windNorth(z) * (1 + trail);
-    double dz = at[5] + slowed(z, fall, trail);
-    double off = Math.sqrt(dx * dx + dy * dy + dz * dz);
-    return off * fall / forces.gravityMps2() < LEFT_OVER_M;
+    beyondEast = at[3] - forces.windEast(z) * (1 + trail);
+    beyondNorth = at[4] - forces.windNorth(z) * (1 + trail);
+    beyondUp = at[5] + slowed(z, fall, trail);
+    double square = sidewaysSquare() + beyondUp * beyondUp;
+    double most = LEFT_OUT_M * forces.gravityMps2() * fall;
+    return square * square * square < most * most;
   }
 
-  /** Glides a settled state down to the floor; answers the seconds it takes. */
+  /** Glides the state that was reached down to the floor or the ground; answers the seconds. */
   double glide(double[] from) {
-    double top = Math.log(from[2]);
+    double fall = forces.terminalMps(from[2]);
+    double decayS = fall / forces.gravityMps2();
+    double aside = decayS * (1 + beyondUp / (3 * fall));
+    double east = from[0] + aside * beyondEast;
+    double north = from[1] + aside * beyondNorth;
+    double square = sidewaysSquare() + beyondUp * beyondUp;
+    double top = Math.log(from[2] + decayS / 2 * (beyondUp + square / (4 * fall)));
     double floor = floorM(forces.terminalMps(0));
     double half = (top - Math.log(floor)) / 2;
     double seconds = 0;
-    double east = from[0];
-    double north = from[1];
     for (int i = 0; i < NODES.length; i++) {
       double z = Math.exp(top + half * (NODES[i] - 1));
-      double fall = forces.terminalMps(z);
-      double trail = trail(z, fall);
-      double spent = WEIGHTS[i] * half * z / slowed(z, fall, trail);
+      double speed = forces.terminalMps(z);
+      double trail = trail(z, speed);
+      double spent = WEIGHTS[i] * half * z / slowed(z, speed, trail);
       double drift = spent * (1 + trail);
       seconds += spent;
       east += drift * forces.windEast(z);
       north += drift * forces.windNorth(z);
     }
+    return seconds + reachFloor(east, north, floor);
+  }
+
+  private double sidewaysSquare() {
+    return beyondEast * beyondEast + beyondNorth * beyondNorth;
+  }
+
+  /** At the floor, and on to the ground where that needs no integrator; answers the seconds. */
+  private double reachFloor(double east, double north, double floor) {
     double fall = forces.terminalMps(floor);
     double trail = trail(floor, fall);
     state[0] = east;
@@ -73,12 +101,18 @@ final class SettledDescent {
     state[3] = forces.windEast(floor) * (1 + trail);
     state[4] = forces.windNorth(floor) * (1 + trail);
     state[5] = -slowed(floor, fall, trail);
-    return seconds;
+    landed = lastMetres.areSettled(floor);
+    return landed ? lastMetres.fall(state) : 0;
   }
 
-  /** The state at the floor after {@link #glide}. */
+  /** The state at the floor or the ground after {@link #glide}. */
   double[] state() {
     return state;
+  }
+
+  /** Whether {@link #glide} went down to the ground. */
+  boolean landed() {
+    return landed;
   }
 
   private double floorM(double fall) {

@@ -1,11 +1,14 @@
 package padside.preflight;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
+import java.util.stream.IntStream;
 import padside.physics.Draws;
 import padside.physics.LandingFan;
 import padside.physics.Launch;
+import padside.physics.Scatter;
 import padside.safety.Case;
 import padside.site.FieldShape;
 import padside.units.Angle;
@@ -16,7 +19,7 @@ import padside.units.Speed;
  * its ratio of gust to mean kept. Where nobody noted a direction, the worst of sixteen is taken.
  *
  * <p>All winds are flown with the same draws, so that the limit is the same for the same card and
- * moves smoothly with what is on it. A few draws find where to look.
+ * moves smoothly with what is on it. A few draws find where to look, and in which direction.
  */
 final class FieldLimits {
   /** Winds are searched up to here, twice what any code here allows. */
@@ -24,19 +27,29 @@ final class FieldLimits {
 
   private static final int DIRECTIONS = 16;
 
+  /**
+   * By so much over the square root of how many draws there are the limit in one direction may be
+   * larger than in the worst, and by {@link #CLOSE_STEPS}, and still be the worst by more draws.
+   */
+  private static final double CLOSE_SHARE = 1.4;
+
+  private static final int CLOSE_STEPS = 16;
+
   /** 256 draws tell a limit up to some 3 % higher than 1,024 do, as measured. */
   private static final double CAUTION = 0.95;
 
   private final Launch launch;
   private final FieldShape field;
-  private final Scattering scattering;
+  private final Scatter sizes;
   private final BooleanSupplier abandoned;
 
-  private FieldLimits(
-      Launch launch, FieldShape field, Scattering scattering, BooleanSupplier abandoned) {
+  /** A direction of the wind, as turned from the launch's own, and about where its limit is. */
+  private record Aim(Angle turn, int step) {}
+
+  private FieldLimits(Launch launch, FieldShape field, Scatter sizes, BooleanSupplier abandoned) {
     this.launch = launch;
     this.field = field;
-    this.scattering = scattering;
+    this.sizes = sizes;
     this.abandoned = abandoned;
   }
 
@@ -47,50 +60,67 @@ final class FieldLimits {
    */
   static Case.FieldLimit of(
       Launch launch, FieldShape field, Scattering scattering, BooleanSupplier abandoned) {
-    FieldLimits limits = new FieldLimits(launch, field, scattering, abandoned);
-    LandingFan rough = limits.fan(scattering.roughDraws());
-    LandingFan all = limits.fan(scattering.draws());
-    return launch.wind().wind().from().isPresent()
-        ? limits.along(rough, all, SEARCHED_TO.metresPerSecond())
-        : limits.worst(rough, all);
+    FieldLimits limits = new FieldLimits(launch, field, scattering.sizes(), abandoned);
+    List<Draws> stages = scattering.stages();
+    List<Aim> aims = limits.aims();
+    for (Draws draws : stages.subList(0, stages.size() - 1)) {
+      if (aims.size() > 1 || draws == stages.get(0)) {
+        aims = close(limits.aimed(aims, draws), draws.flights());
+      }
+    }
+    return limits.worst(aims, scattering.draws());
   }
 
   /** As {@link #of} with few draws, and so much lower that all of them tell no less. */
   static Case.FieldLimit cautious(
       Launch launch, FieldShape field, Scattering few, BooleanSupplier abandoned) {
     Case.FieldLimit limit = of(launch, field, few, abandoned);
-    return new Case.FieldLimit(
-        new Speed(CAUTION * limit.wind().metresPerSecond()), limit.bound());
+    return new Case.FieldLimit(new Speed(CAUTION * limit.wind().metresPerSecond()), limit.bound());
+  }
+
+  /** Every direction to look in, from calm. */
+  private List<Aim> aims() {
+    int directions = launch.wind().wind().from().isPresent() ? 1 : DIRECTIONS;
+    return IntStream.range(0, directions)
+        .mapToObj(i -> new Aim(Angle.ofDegrees(360.0 * i / DIRECTIONS), 0))
+        .toList();
+  }
+
+  private List<Aim> aimed(List<Aim> aims, Draws draws) {
+    LandingFan fan = fan(draws);
+    return aims.stream()
+        .map(aim -> new Aim(aim.turn(), shares(fan, aim).limit(aim.step())))
+        .toList();
+  }
+
+  /** Those that may be the worst, by so many draws. */
+  private static List<Aim> close(List<Aim> aims, int draws) {
+    int least = aims.stream().mapToInt(Aim::step).min().orElseThrow();
+    double most = least * (1 + CLOSE_SHARE / Math.sqrt(draws)) + CLOSE_STEPS;
+    return aims.stream().filter(aim -> aim.step() <= most).toList();
+  }
+
+  /** The least of these limits. */
+  private Case.FieldLimit worst(List<Aim> aims, Draws draws) {
+    LandingFan fan = fan(draws);
+    LandingShares worst = shares(fan, aims.get(0));
+    int least = LandingShares.LAST_STEP;
+    for (Aim aim : aims) {
+      LandingShares shares = shares(fan, aim);
+      int step = shares.limit(aim.step());
+      worst = step < least ? shares : worst;
+      least = Math.min(step, least);
+    }
+    return least == LandingShares.LAST_STEP
+        ? new Case.FieldLimit(SEARCHED_TO, Optional.empty())
+        : new Case.FieldLimit(new Speed(least * LandingShares.STEP_MPS), worst.mostLost(least + 1));
   }
 
   private LandingFan fan(Draws draws) {
-    return LandingFan.of(launch, scattering.sizes(), draws, abandoned);
+    return LandingFan.of(launch, sizes, draws, abandoned);
   }
 
-  private Case.FieldLimit worst(LandingFan rough, LandingFan all) {
-    Case.FieldLimit least = new Case.FieldLimit(SEARCHED_TO, Optional.empty());
-    for (int i = 0; i < DIRECTIONS; i++) {
-      Angle turn = Angle.ofDegrees(360.0 * i / DIRECTIONS);
-      double mostMps = least.wind().metresPerSecond();
-      Case.FieldLimit limit = along(rough.turnedBy(turn), all.turnedBy(turn), mostMps);
-      least = limit.bound().isPresent() ? limit : least;
-    }
-    return least;
-  }
-
-  /** The limit if it lies below that wind, else that wind without what landings are lost to. */
-  private Case.FieldLimit along(LandingFan roughFan, LandingFan allFan, double mostMps) {
-    LandingShares all = new LandingShares(allFan, field);
-    double first = new LandingShares(roughFan, field).firstLost(0, mostMps);
-    double start = Math.max(0, first - LandingShares.STEP_MPS);
-    while (start > 0 && !all.holds(start)) {
-      start = Math.max(0, start - LandingShares.STEP_MPS);
-    }
-    double lost = all.firstLost(start, mostMps);
-    if (lost >= mostMps && all.holds(mostMps)) {
-      return new Case.FieldLimit(new Speed(mostMps), Optional.empty());
-    }
-    double limit = all.crossing(Math.max(0, lost - LandingShares.STEP_MPS), lost);
-    return new Case.FieldLimit(new Speed(limit), all.mostLost(lost));
+  private LandingShares shares(LandingFan fan, Aim aim) {
+    return new LandingShares(aim.turn().radians() == 0 ? fan : fan.turnedBy(aim.turn()), field);
   }
 }

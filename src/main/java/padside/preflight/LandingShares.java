@@ -7,16 +7,24 @@ import padside.site.FieldShape;
 import padside.units.Speed;
 import padside.units.UnitSystem;
 
-/** How many landings of a fan lie inside a field as the wind grows. Winds are in m/s. */
+/**
+ * How many landings of a fan lie inside a field as the wind grows. Winds are told in steps of
+ * {@link #STEP_MPS}: on one row of winds the limit is the same wherever the search began.
+ */
 final class LandingShares {
-  /** The wind grows by so much while it is looked where landings begin to be lost. */
-  static final double STEP_MPS = 1;
+  /** Less than a tenth of what is shown. */
+  static final double STEP_MPS = 1.0 / 256;
 
-  /** A tenth of what is shown. */
-  private static final double RESOLUTION_MPS = 0.004;
+  /** Winds are searched up to here. */
+  static final int LAST_STEP = (int) (FieldLimits.SEARCHED_TO.metresPerSecond() / STEP_MPS);
 
   /** Nine of ten have to lie inside. */
   private static final double WANTED = 0.9;
+
+  /** So far the first stride goes, and by the share of the wind further. */
+  private static final int STRIDE = 64;
+
+  private static final int STRIDE_SHARE = 16;
 
   private final LandingFan fan;
   private final FieldShape field;
@@ -30,31 +38,49 @@ final class LandingShares {
     northM = new double[fan.flights()];
   }
 
-  /** Whether nine of ten landings lie inside in a wind. */
-  boolean holds(double mps) {
-    fan.land(new Speed(mps), eastM, northM);
-    int inside = 0;
-    for (int i = 0; i < eastM.length; i++) {
-      inside += field.contains(eastM[i], northM[i]) ? 1 : 0;
-    }
-    return inside >= WANTED * eastM.length;
+  /**
+   * The last step in which nine of ten landings lie inside, before the first in which they do not.
+   *
+   * @param nearStep it is looked for from here, upward while enough lie inside, else downward
+   * @return 0 where not even calm air keeps them inside, {@link #LAST_STEP} where every wind does
+   */
+  int limit(int nearStep) {
+    return holds(nearStep) ? above(nearStep) : below(nearStep);
   }
 
-  /** The first wind in steps from one on in which too few lie inside, at most {@code mostMps}. */
-  double firstLost(double fromMps, double mostMps) {
-    double mps = fromMps;
-    while (mps < mostMps && holds(mps)) {
-      mps += STEP_MPS;
+  private int above(int holdingStep) {
+    int low = holdingStep;
+    while (low < LAST_STEP) {
+      int high = Math.min(LAST_STEP, low + stride(low));
+      if (!holds(high)) {
+        return between(low, high);
+      }
+      low = high;
     }
-    return Math.min(mps, mostMps);
+    return LAST_STEP;
   }
 
-  /** Between two winds: the largest in which nine of ten lie inside; the lower is not asked. */
-  double crossing(double lowMps, double highMps) {
-    double low = lowMps;
-    double high = highMps;
-    while (high - low > RESOLUTION_MPS) {
-      double middle = (low + high) / 2;
+  private int below(int losingStep) {
+    int high = losingStep;
+    while (high > 0) {
+      int low = Math.max(0, high - stride(high));
+      if (holds(low)) {
+        return between(low, high);
+      }
+      high = low;
+    }
+    return 0;
+  }
+
+  private static int stride(int step) {
+    return STRIDE + step / STRIDE_SHARE;
+  }
+
+  private int between(int holdingStep, int losingStep) {
+    int low = holdingStep;
+    int high = losingStep;
+    while (high - low > 1) {
+      int middle = (low + high) / 2;
       if (holds(middle)) {
         low = middle;
       } else {
@@ -64,13 +90,27 @@ final class LandingShares {
     return low;
   }
 
-  /** What most landings in a wind are lost to. */
-  Optional<Field.Bound> mostLost(double mps) {
-    fan.land(new Speed(mps), eastM, northM);
+  /** Whether nine of ten landings lie inside. */
+  private boolean holds(int step) {
+    land(step);
+    int inside = 0;
+    for (int i = 0; i < eastM.length; i++) {
+      inside += field.contains(eastM[i], northM[i]) ? 1 : 0;
+    }
+    return inside >= WANTED * eastM.length;
+  }
+
+  /** What most landings are lost to. */
+  Optional<Field.Bound> mostLost(int step) {
+    land(step);
     Losses losses = new Losses(field, UnitSystem.METRIC);
     for (int i = 0; i < eastM.length; i++) {
       losses.count(eastM[i], northM[i]);
     }
     return losses.most();
+  }
+
+  private void land(int step) {
+    fan.land(new Speed(step * STEP_MPS), eastM, northM);
   }
 }

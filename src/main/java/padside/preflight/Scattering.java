@@ -1,5 +1,7 @@
 package padside.preflight;
 
+import java.util.List;
+import java.util.stream.Stream;
 import padside.physics.Draws;
 import padside.physics.Scatter;
 import padside.safety.RuleSets;
@@ -10,9 +12,13 @@ import padside.safety.ScatterSizes;
  * card, so that the same card gets the same answer and two cards differ by what differs between
  * them.
  *
- * @param roughDraws very few, for a first look
+ * @param stages more and more draws, the fewest to find where to look; the last are the draws
  */
-record Scattering(Scatter sizes, Draws draws, Draws roughDraws) {
+record Scattering(Scatter sizes, List<Draws> stages) {
+  Scattering {
+    stages = List.copyOf(stages);
+  }
+
   /** How many flights are drawn; powers of two lie evenest. */
   static final int FLIGHTS = 1024;
 
@@ -38,12 +44,16 @@ record Scattering(Scatter sizes, Draws draws, Draws roughDraws) {
             sizes.windDirection().value(),
             sizes.gustDeviations().value(),
             sizes.rodTilt().value()),
-        Draws.of(FLIGHTS, SEED),
-        Draws.of(ROUGH_FLIGHTS, SEED));
+        Stream.of(ROUGH_FLIGHTS, FEW_FLIGHTS, FLIGHTS).map(n -> Draws.of(n, SEED)).toList());
   }
 
   /** The same with fewer flights. */
   Scattering few() {
-    return new Scattering(sizes, Draws.of(FEW_FLIGHTS, SEED), roughDraws);
+    return new Scattering(sizes, stages.subList(0, stages.size() - 1));
+  }
+
+  /** Those that count. */
+  Draws draws() {
+    return stages.get(stages.size() - 1);
   }
 }

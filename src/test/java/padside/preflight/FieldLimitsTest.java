@@ -166,8 +166,7 @@ class FieldLimitsTest {
 
   @Test
   void a_hazard_in_the_way_names_itself() {
-    Field.Hazard pond =
-        new Field.Hazard(new Bearing(45), new Length(45), new Length(25), "pond");
+    Field.Hazard pond = new Field.Hazard(new Bearing(45), new Length(45), new Length(25), "pond");
     Card card =
         CardBuilder.small()
             .edge(400)
