@@ -43,6 +43,9 @@ public record Form(
 
   /** Types one character or a whole text at the cursor. */
   public Form type(String text) {
+    if (field().completes() && picked != NOTHING_PICKED && listOpen()) {
+      return accepted().type(text);
+    }
     Entry entry = entry();
     boolean full = !entry.fresh() && entry.typed().length() + text.length() > LONGEST_TEXT;
     return full ? this : edit(e -> e.insert(text));
@@ -132,11 +135,7 @@ public record Form(
 
   /** The options the typed text leaves; empty for fields without a list. */
   public List<? extends Choices.Option<?>> suggestions() {
-    return field()
-        .choices()
-        .<List<? extends Choices.Option<?>>>map(
-            choices -> choices.matching(entry().fresh() ? "" : entry().typed()))
-        .orElse(List.of());
+    return field().suggestions(entry().fresh() ? "" : entry().typed());
   }
 
   /** True while the list of the field is in use: something was typed or picked in it. */
@@ -230,6 +229,19 @@ public record Form(
         .filter(i -> objection(i).isPresent())
         .boxed()
         .findFirst();
+  }
+
+  /**
+   * The form with other fields. Those that were there keep what stands in them, a new one has what
+   * the facts say; the cursor stays in its field.
+   */
+  public Form with(List<? extends FormField<?>> others, Facts facts) {
+    Form fresh = of(others, facts);
+    List<Entry> kept = new ArrayList<>();
+    for (int i = 0; i < others.size(); i++) {
+      kept.add(entry(others.get(i).name()).orElse(fresh.entries.get(i)));
+    }
+    return new Form(List.copyOf(others), opened, kept, 0, picked).at(field().name());
   }
 
   private Optional<Integer> indexOf(String name) {

@@ -1,5 +1,6 @@
 package padside.form;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.regex.Pattern;
@@ -49,7 +50,21 @@ public record FormField<T>(
 
   /** Whether typing replaces what stood there: a quantity or a choice, but no free text. */
   boolean startsAnew() {
-    return !(notation instanceof Texts || notation instanceof SpotsNotation);
+    return !(notation instanceof Texts
+        || notation instanceof SpotsNotation
+        || notation instanceof Completing);
+  }
+
+  /** What the typed text may become: options of a list, or a line gone on with. */
+  List<Choices.Option<T>> suggestions(String typed) {
+    return notation instanceof Completing<T> line
+        ? line.completions(typed)
+        : choices().map(list -> list.matching(typed)).orElse(List.of());
+  }
+
+  /** Whether the options go on with the line that stands there. */
+  public boolean completes() {
+    return notation instanceof Completing;
   }
 
   /** What the entry shows at first: the text once typed, else the value as shown. */

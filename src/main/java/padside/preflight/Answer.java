@@ -60,7 +60,9 @@ public record Answer(
           Flight.PREDICTED_BEST_DELAY,
           Flight.PREDICTED_DESCENT,
           Flight.PREDICTED_BEARING,
-          Flight.PREDICTED_DISTANCE);
+          Flight.PREDICTED_DISTANCE,
+          Flight.PREDICTED_EJECTION,
+          Flight.PREDICTED_ALOFT);
 
   /** What of it is stored with the card; columns it has nothing for are emptied. */
   public Facts facts() {
@@ -74,7 +76,11 @@ public record Answer(
         .with(
             Flight.PREDICTED_BEARING,
             outlook.filter(Outlook::bearingKnown).map(Outlook::landingBearing))
-        .with(Flight.PREDICTED_DISTANCE, outlook.map(Outlook::landingDistance));
+        .with(Flight.PREDICTED_DISTANCE, outlook.map(Outlook::landingDistance))
+        .with(
+            Flight.PREDICTED_EJECTION,
+            outlook.flatMap(Outlook::ejection).map(Outlook.Ejection::time))
+        .with(Flight.PREDICTED_ALOFT, outlook.map(Outlook::flightTime));
   }
 
   /** What a draft stores: no answer, whatever it was told before it changed. */

@@ -12,7 +12,6 @@ import padside.fact.RecordId;
 import padside.flight.Flight;
 import padside.flight.Rocket;
 import padside.flight.Weather;
-import padside.form.Entry;
 import padside.form.Form;
 import padside.form.FormField;
 import padside.form.Place;
@@ -151,14 +150,7 @@ final class CardFields {
 
   /** The fields of a form whose card has changed, with all that stands in it. */
   static Form renewed(Form form, Facts facts, Optional<RecordId> own, World world) {
-    List<FormField<?>> fields = of(facts, own, world);
-    Form fresh = Form.of(fields, facts);
-    List<Entry> entries = new ArrayList<>();
-    for (int i = 0; i < fields.size(); i++) {
-      entries.add(form.entry(fields.get(i).name()).orElse(fresh.entries().get(i)));
-    }
-    Form renewed = new Form(fields, form.opened(), entries, 0, form.picked());
-    return renewed.at(form.field().name());
+    return form.with(of(facts, own, world), facts);
   }
 
   /**

@@ -2,11 +2,8 @@ package padside.screen;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import padside.fact.Facts;
-import padside.fact.RecordId;
 import padside.flight.Action;
-import padside.flight.Fix;
 import padside.flight.Flight;
 import padside.flight.Kind;
 import padside.form.Form;
@@ -16,6 +13,9 @@ import padside.form.Form;
  * debrief is kept; what is typed before that is kept like everything else.
  */
 record DebriefScreen(Flight flight, RecordForm record) implements Screen {
+  private static final int LEFT = 2;
+  private static final int STATE_WIDTH = 24;
+
   private static final Binding KEEP =
       Binding.of("<f2>", "keep", "keep the debrief; Enter in the last field does too");
   private static final Binding NEXT = Binding.of("<tab><enter>", "next", FormKeys.NEXT.meaning());
@@ -23,21 +23,10 @@ record DebriefScreen(Flight flight, RecordForm record) implements Screen {
       Binding.of("<esc>", "leave", "leave it for later; all that was typed is kept");
 
   static DebriefScreen open(Flight flight, World world) {
-    RecordForm.Sheet sheet =
-        new RecordForm.Sheet(Kind.FLIGHT, "debrief", DebriefFields.of(flight, world));
-    Facts filled = DebriefFields.nominal(world.outcomes()).with(known(flight.facts()));
-    Form form = Form.of(sheet.fields(), filled);
+    Form form = DebriefForm.of(flight, world);
+    RecordForm.Sheet sheet = new RecordForm.Sheet(Kind.FLIGHT, "debrief", form.fields());
     Draft draft = Draft.of(Kind.FLIGHT, flight.id(), flight.facts(), world);
     return new DebriefScreen(flight, new RecordForm(sheet, form, draft, false));
-  }
-
-  /** Without emptied cells, which would empty the nominal ones. */
-  private static Facts known(Facts facts) {
-    Facts known = facts;
-    for (var cell : facts.cells().entrySet()) {
-      known = cell.getValue().equals(Facts.Cell.emptied()) ? known.without(cell.getKey()) : known;
-    }
-    return known;
   }
 
   @Override
@@ -50,21 +39,28 @@ record DebriefScreen(Flight flight, RecordForm record) implements Screen {
     }
     Step step = record.on(event, world);
     return new Step(
-        step.self().map(screen -> new DebriefScreen(flight, (RecordForm) screen)),
+        step.self().map(screen -> new DebriefScreen(flight, fitted((RecordForm) screen, world))),
         step.over(),
         step.effects());
   }
 
+  /** With the fields that what was typed asks for. */
+  private RecordForm fitted(RecordForm now, World world) {
+    Form form = DebriefForm.fitted(record.form(), now.form(), flight, world);
+    RecordForm.Sheet sheet = new RecordForm.Sheet(Kind.FLIGHT, "debrief", form.fields());
+    return new RecordForm(sheet, form, now.draft(), now.leaving());
+  }
+
   /** The whole outcome, filled in or typed, the flight flown, and the fix: one act. */
   private Step kept(Form form) {
-    List<Action.Change> fix = fix(form.facts());
+    List<Action.Change> fixes = fixes(form.facts());
     Form rest =
-        fix.isEmpty()
+        fixes.isEmpty()
             ? form
             : form.set(Flight.TO_MEND.name(), "").set(Flight.TO_MEND_SEVERITY.name(), "");
     Facts outcome =
         record.draft().sent().with(rest.facts()).with(Flight.STATUS, Flight.Status.FLOWN);
-    Draft.Kept kept = record.draft().keep("keep debrief", outcome, fix);
+    Draft.Kept kept = record.draft().keep("keep debrief", outcome, fixes);
     boolean nothingUnderWay = kept.effects().isEmpty() && kept.draft().allKept();
     RecordForm leaving = new RecordForm(record.sheet(), rest, kept.draft(), true);
     return nothingUnderWay
@@ -72,29 +68,28 @@ record DebriefScreen(Flight flight, RecordForm record) implements Screen {
         : Step.stay(new DebriefScreen(flight, leaving)).and(kept.effects());
   }
 
-  /** What is to be mended, as a record of its own; nothing where no rocket is named. */
-  private List<Action.Change> fix(Facts facts) {
-    Optional<String> text = facts.get(Flight.TO_MEND).filter(typed -> !typed.isBlank());
-    Optional<RecordId> rocket = flight.rocket();
-    if (text.isEmpty() || rocket.isEmpty()) {
-      return List.of();
-    }
-    Fix.Severity severity = facts.get(Flight.TO_MEND_SEVERITY).orElse(Fix.Severity.LOOK_AT);
-    return List.of(
-        new Action.Change(
-            Kind.FIX,
-            Optional.empty(),
-            Facts.none()
-                .with(Fix.ROCKET, rocket.get())
-                .with(Fix.TEXT, text.get(), text.get())
-                .with(Fix.SEVERITY, severity)
-                .with(Fix.FLIGHT, flight.id())));
+  /** What is to be mended, as records of their own; nothing where no rocket is named. */
+  private List<Action.Change> fixes(Facts facts) {
+    return flight.rocket().stream()
+        .flatMap(rocket -> ToMend.in(facts).stream().map(each -> each.fix(rocket, flight.id())))
+        .toList();
   }
 
   @Override
   public void draw(Canvas canvas, World world) {
-    Paragraph.draw(canvas, 1, FlightText.predicted(flight, world), Style.PLAIN);
+    Size size = canvas.size();
+    Facts now = flight.facts().with(record.form().facts());
+    line(canvas, 1, FlightText.predicted(flight, world), size.columns() - 2 * LEFT);
+    Comparison.line(now, world, size.columns() - 2 * LEFT)
+        .ifPresent(told -> line(canvas, 2, told, size.columns() - 2 * LEFT));
     record.drawFrom(3, canvas);
+    ToMend.told(now)
+        .ifPresent(told -> line(canvas, size.rows() - 2, told, size.columns() - STATE_WIDTH));
+  }
+
+  private static void line(Canvas canvas, int row, String text, int width) {
+    String shown = text.length() <= width ? text : text.substring(0, width - 1) + "…";
+    canvas.put(LEFT, row, shown, Style.PLAIN);
   }
 
   @Override

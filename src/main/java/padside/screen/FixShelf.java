@@ -85,15 +85,14 @@ record FixShelf(RecordId rocket) implements Shelf {
             fix ->
                 new ListPane.Item(
                     fix.id(),
-                    List.of(
-                        fix.open() ? fix.severity().words() : mended(fix),
-                        fix.text(),
-                        fix.facts().get(Fix.DONE_NOTE).orElse(""))))
+                    List.of(state(fix), fix.text(), fix.facts().get(Fix.DONE_NOTE).orElse(""))))
         .toList();
   }
 
-  private static String mended(Fix fix) {
-    return "mended" + fix.facts().get(Fix.DONE_ON).map(date -> " " + date).orElse("");
+  /** How much it matters, or that and when it was mended. */
+  static String state(Fix fix) {
+    String date = fix.facts().get(Fix.DONE_ON).map(on -> " " + on).orElse("");
+    return fix.open() ? fix.severity().words() : "mended" + date;
   }
 
   @Override

@@ -14,6 +14,7 @@ import padside.flight.Fix;
 import padside.flight.Flight;
 import padside.flight.Lot;
 import padside.flight.RecoveryDevice;
+import padside.form.Conditions;
 import padside.units.Bearing;
 import padside.units.Length;
 import padside.units.Notations;
@@ -81,6 +82,7 @@ final class FlightFacts {
             .map(Notations.wind(units)::show)
             .or(() -> facts.typed(Flight.WIND_MEAN).map(FlightFacts::unread)));
     line("Flier", Flight.FLIER, Function.identity());
+    line("Pad", Flight.PAD, String::valueOf);
     line("Note", Flight.NOTE, Function.identity());
   }
 
@@ -106,17 +108,8 @@ final class FlightFacts {
   /** Prediction and measurement of the same thing on one line. */
   private void measured() {
     List<Fact> before = List.copyOf(lines);
-    pair("Altitude", shown(Flight.PREDICTED_APOGEE), shown(Flight.ALTITUDE), share());
-    pair(
-        "Delay",
-        facts.get(Flight.PREDICTED_BEST_DELAY).map(OutlookText::seconds).map(s -> s + " best"),
-        facts.get(Flight.MEASURED_DELAY).map(Notations.timeSpan()::show),
-        "");
-    pair(
-        "Descent",
-        facts.get(Flight.PREDICTED_DESCENT).map(Notations.descentRate(units)::show),
-        Optional.empty(),
-        "");
+    Comparison.of(facts, world)
+        .forEach(each -> pair(each.label(), each.predicted(), each.measured(), each.difference()));
     pair(
         "Landing",
         landing(Flight.PREDICTED_BEARING, Flight.PREDICTED_DISTANCE),
@@ -127,25 +120,8 @@ final class FlightFacts {
     }
   }
 
-  private Optional<String> shown(Column<Length> altitude) {
-    return facts.get(altitude).map(Notations.altitude(units)::show);
-  }
-
   private Optional<String> landing(Column<Bearing> bearing, Column<Length> distance) {
     return FlightText.landing(facts.get(bearing), facts.get(distance), units);
-  }
-
-  private String share() {
-    Optional<Length> predicted = facts.get(Flight.PREDICTED_APOGEE).filter(p -> p.metres() > 0);
-    return predicted
-        .flatMap(p -> flight.altitude().map(a -> percent(100 * (a.metres() / p.metres() - 1))))
-        .orElse("");
-  }
-
-  /** Signed, but for none: {@code (+2%)}, {@code (0%)}. */
-  private static String percent(double share) {
-    long whole = Math.round(share);
-    return whole == 0 ? " (0%)" : String.format(" (%+d%%)", whole);
   }
 
   private void outcome() {
@@ -154,21 +130,18 @@ final class FlightFacts {
     }
     heading("OUTCOME", FlightText.outcome(flight, world));
     aspect("Boost", Flight.BOOST);
+    line("Toward", Flight.BOOST_TOWARD, Notations.bearing()::show);
     aspect("Burn", Flight.BURN);
     aspect("Ejection", Flight.EJECTION);
     aspect("Recovery", Flight.RECOVERY);
     aspect("Landing", Flight.LANDING);
     aspect("Landed on", Flight.LANDED_ON);
     line("Damage", Flight.DAMAGE, Function.identity());
+    line("Condition", Flight.CONDITION, new Conditions(world.outcomes())::show);
     line("To mend", Flight.TO_MEND, Function.identity());
     world.log().fixes().stream()
         .filter(fix -> fix.facts().get(Fix.FLIGHT).equals(Optional.of(flight.id())))
-        .forEach(
-            fix ->
-                line(
-                    "Fix",
-                    Optional.of(
-                        fix.text() + (fix.open() ? ", " + fix.severity().words() : ", mended"))));
+        .forEach(fix -> line("Fix", Optional.of(fix.text() + ", " + FixShelf.state(fix))));
     line(
         "Lift-off",
         facts.get(Flight.LIFTOFF_AT).map(at -> at.atZone(world.zone()).toLocalTime().toString()));

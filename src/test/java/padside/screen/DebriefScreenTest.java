@@ -2,6 +2,7 @@ package padside.screen;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import padside.fact.Facts;
@@ -9,6 +10,7 @@ import padside.fact.Fault;
 import padside.flight.Action;
 import padside.flight.Fix;
 import padside.flight.Flight;
+import padside.flight.Flight.PartState;
 import padside.flight.Kind;
 import padside.units.Bearing;
 import padside.units.Length;
@@ -31,7 +33,7 @@ class DebriefScreenTest {
     Golden.holds("debrief", desk.frame());
     Golden.holds("debrief-60x20", desk.frame(new Size(60, 20)));
     Golden.holds("debrief-120x40", desk.frame(new Size(120, 40)));
-    Golden.holds("debrief-list", desk.press("<tab><tab><down>").frame());
+    Golden.holds("debrief-list", desk.press("<tab><tab><tab><down>").frame());
   }
 
   @Test
@@ -52,7 +54,7 @@ class DebriefScreenTest {
     desk.press("<tab><tab><tab><esc>");
     assertThat(season.log.actions()).hasSize(before);
 
-    Desk again = debriefing().press("870<tab><tab>cato<esc>");
+    Desk again = debriefing().press("870" + "<tab>".repeat(10) + "cato<esc>");
     assertThat(flight().get(Flight.STATUS)).contains(Flight.Status.CARD);
     assertThat(flight().get(Flight.ALTITUDE)).contains(Length.ofFeet(870));
     assertThat(flight().get(Flight.BOOST)).isEmpty();
@@ -63,22 +65,19 @@ class DebriefScreenTest {
 
   @Test
   void what_was_not_nominal_is_told() {
-    desk.press("<tab><tab><tab>late<tab>7.5<tab><tab>hard<tab>tr<tab>ne<tab>220<tab>fin<f2>");
+    desk.press("<tab>ne<tab>220<tab>late<tab><tab><tab>hard<tab>tr<tab>fin cra; lug li<f2>");
 
     assertThat(Desk.OUTCOMES.told(flight()))
         .isEqualTo("ejection late, landing hard, landed on tree");
     assertThat(flight().get(Flight.LANDING_BEARING)).contains(new Bearing(45));
     assertThat(flight().get(Flight.LANDING_DISTANCE)).contains(Length.ofFeet(220));
-    assertThat(flight().get(Flight.DAMAGE)).contains("fin");
+    assertThat(flight().get(Flight.CONDITION))
+        .contains(List.of(new PartState("fins", "cracked"), new PartState("lug", "li")));
   }
 
   @Test
   void what_is_to_be_mended_becomes_a_fix_in_the_same_act() {
-    desk.press("870<s-tab>");
-    for (int i = 0; i < 11; i++) {
-      desk.press("<tab>");
-    }
-    desk.press("reglue fin<tab>g<esc>");
+    desk.press("870" + "<tab>".repeat(9) + "reglue fin<tab>g<esc>");
     assertThat(desk.book().openFixes(season.skylark)).isEmpty();
     Desk again = debriefing();
     assertThat(again.frame()).contains("reglue fin").contains("grounds it");
@@ -117,10 +116,7 @@ class DebriefScreenTest {
 
   @Test
   void enter_in_the_last_field_keeps_it_too() {
-    desk.press("870");
-    for (int i = 0; i < 14; i++) {
-      desk.press("<enter>");
-    }
+    desk.press("870" + "<enter>".repeat(16));
     assertThat(flight().get(Flight.STATUS)).contains(Flight.Status.FLOWN);
   }
 }
