@@ -35,7 +35,8 @@ final class DemoFlights {
       Set.of(
           Flight.AGAINST.name(),
           Flight.MEASURED_DELAY.name(),
-          Flight.DAMAGE.name(),
+          Flight.BOOST_TOWARD.name(),
+          Flight.CONDITION.name(),
           Flight.NOTE.name());
 
   private final FlightLog log;

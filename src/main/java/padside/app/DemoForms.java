@@ -21,6 +21,7 @@ import padside.fact.Column;
 import padside.fact.Facts;
 import padside.fact.RecordId;
 import padside.flight.Altimeter;
+import padside.flight.Attempt;
 import padside.flight.Day;
 import padside.flight.Field;
 import padside.flight.Fix;
@@ -30,6 +31,7 @@ import padside.flight.Lot;
 import padside.flight.RecoveryDevice;
 import padside.flight.Rocket;
 import padside.flight.Weather;
+import padside.form.Conditions;
 import padside.form.Coordinate;
 import padside.form.Counts;
 import padside.form.DateText;
@@ -152,11 +154,16 @@ final class DemoForms {
     wind(Kind.FLIGHT);
     word(Kind.FLIGHT, "against", Flight.AGAINST, TEXT);
     word(Kind.FLIGHT, "measured_delay", Flight.MEASURED_DELAY, timeSpan());
-    word(Kind.FLIGHT, "damage", Flight.DAMAGE, TEXT);
+    word(Kind.FLIGHT, "boost_toward", Flight.BOOST_TOWARD, bearing());
+    word(Kind.FLIGHT, "condition", Flight.CONDITION, new Conditions(Shipped.outcomes()));
     word(Kind.FLIGHT, "note", Flight.NOTE, TEXT);
     refers(Kind.FIX, "fix", Fix.ROCKET, Kind.ROCKET);
     word(Kind.FIX, "text", Fix.TEXT, TEXT);
     chosen(Kind.FIX, "severity", Fix.SEVERITY);
+    word(Kind.ATTEMPT, "igniter", Attempt.IGNITER, TEXT);
+    chosen(Kind.ATTEMPT, "cause", Attempt.CAUSE);
+    word(Kind.ATTEMPT, "note", Attempt.NOTE, TEXT);
+    word(Kind.FIX, "on", Fix.DONE_ON, new Dates());
     word(Kind.FIX, "done_note", Fix.DONE_NOTE, TEXT);
   }
 

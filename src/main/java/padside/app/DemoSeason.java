@@ -12,6 +12,7 @@ import padside.fact.Facts;
 import padside.fact.Fault;
 import padside.fact.RecordId;
 import padside.flight.Action;
+import padside.flight.Attempt;
 import padside.flight.Fix;
 import padside.flight.FlightLog;
 import padside.flight.Kind;
@@ -52,6 +53,7 @@ final class DemoSeason {
       case "weather" -> weather(first);
       case "flight" -> fly(first);
       case "planned" -> flights.plan(first, day);
+      case "attempt" -> misfired(first);
       case "fix" -> note(first);
       case "mended" -> change(Kind.FIX, first, "mark as mended", Facts.none().with(Fix.DONE, true));
       case "recounted" -> change(Kind.LOT, first, "change lot", Facts.none());
@@ -92,6 +94,16 @@ final class DemoSeason {
   private void fly(DemoStep step) throws Fault {
     RecordId flight = flights.play(step, day, at(step.get("at")));
     lastFlights.put(names.get(Kind.ROCKET, step.subject()), flight);
+  }
+
+  /** Told behind the flight that its card became in the end. */
+  private void misfired(DemoStep step) throws Fault {
+    Facts facts =
+        forms
+            .read(Kind.ATTEMPT, step)
+            .with(Attempt.AT, at(step.get("at")))
+            .with(Attempt.FLIGHT, lastFlights.get(names.get(Kind.ROCKET, step.subject())));
+    log.save(Action.create("add attempt", Kind.ATTEMPT, facts));
   }
 
   /** A fix is known by its text. */

@@ -28,7 +28,7 @@ class DemoFolderTest {
     assertThat(leftover).doesNotExist();
     assertThat(DemoFolder.isToBeWritten(season)).isFalse();
     try (LogFolder log = LogFolder.open(season, new ThisMachine())) {
-      assertThat(log.list(Kind.DAY)).hasSize(6);
+      assertThat(log.list(Kind.DAY)).hasSize(7);
       assertThat(log.notices()).isEmpty();
     }
   }

@@ -129,6 +129,18 @@ class DemoSeasonTest {
   }
 
   @Test
+  void a_misfire_conditions_and_dates_of_mending_are_told() {
+    assertThat(book.attempts()).hasSize(1);
+    assertThat(book.attemptsOf(book.attempts().get(0).flight().orElseThrow())).hasSize(1);
+    assertThat(with(Flight.Status.FLOWN))
+        .filteredOn(flight -> flight.facts().get(Flight.CONDITION).isPresent())
+        .hasSize(5);
+    assertThat(book.fixes())
+        .filteredOn(fix -> !fix.open())
+        .allMatch(fix -> fix.facts().get(Fix.DONE_ON).isPresent());
+  }
+
+  @Test
   void nothing_refers_to_what_is_not_there() {
     Set<String> ids = records(LOG).map(record -> record.id().text()).collect(Collectors.toSet());
 
