@@ -51,8 +51,8 @@ class ConditionsTest {
 
   private static Form typed(Form form, String text) {
     Form now = form;
-    for (char letter : text.toCharArray()) {
-      now = now.type(String.valueOf(letter));
+    for (int i = 0; i < text.length(); i++) {
+      now = now.type(text.substring(i, i + 1));
     }
     return now;
   }
