@@ -18,7 +18,7 @@ public record Conditions(OutcomeTable outcomes) implements Completing<List<PartS
   private static final String PART = "part";
   private static final String STATE = "state";
 
-  /** So many letters of a part say which is meant, where only one begins so. */
+  /** So many letters of a part say which is meant; fewer do before a state that is known. */
   private static final int ENOUGH = 3;
 
   @Override
@@ -67,7 +67,9 @@ public record Conditions(OutcomeTable outcomes) implements Completing<List<PartS
     for (int count = words.size(); count > 0; count--) {
       int taken = count;
       String text = String.join(" ", words.subList(0, count));
-      Optional<OutcomeTable.Outcome> part = exact(PART, text).or(() -> single(PART, text));
+      boolean enough = text.length() >= ENOUGH || single(STATE, rest(words, count)).isPresent();
+      Optional<OutcomeTable.Outcome> part =
+          exact(PART, text).or(() -> enough ? single(PART, text) : Optional.empty());
       if (part.isPresent()) {
         return part.map(each -> new Head(each, taken));
       }
@@ -90,9 +92,7 @@ public record Conditions(OutcomeTable outcomes) implements Completing<List<PartS
 
   private Optional<OutcomeTable.Outcome> single(String aspect, String typed) {
     List<OutcomeTable.Outcome> some = beginning(aspect, typed);
-    return typed.length() >= ENOUGH && some.size() == 1
-        ? Optional.of(some.get(0))
-        : Optional.empty();
+    return typed.length() > 1 && some.size() == 1 ? Optional.of(some.get(0)) : Optional.empty();
   }
 
   /** Those of which a word begins so. */

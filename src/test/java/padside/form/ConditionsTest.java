@@ -69,6 +69,9 @@ class ConditionsTest {
     "mount burnt,mount,burnt",
     "streamer torn,device,torn",
     "fins,fins,''",
+    "fi cra,fins,cracked",
+    "no sc,nose,scuffed",
+    "no cracks,no,cracks",
     "fins out of line,fins,out of line",
     "fins ok,fins,ok",
     "payload section dented,payload section,dented",
@@ -117,7 +120,7 @@ class ConditionsTest {
 
   @Test
   void what_is_left_half_typed_is_gone_on_with_and_a_part_alone_stays_alone() {
-    assertThat(typed(form(""), "fi cr").next().text("condition")).isEqualTo("fi cr");
+    assertThat(typed(form(""), "fi cr").next().text("condition")).isEqualTo("fins cracked");
     assertThat(typed(form(""), "fin cr").next().text("condition")).isEqualTo("fins cracked");
     assertThat(typed(form(""), "fins ").next().text("condition")).isEqualTo("fins");
     assertThat(typed(form(""), "fins out").next().text("condition")).isEqualTo("fins out");

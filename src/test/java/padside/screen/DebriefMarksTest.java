@@ -11,6 +11,7 @@ import padside.flight.Action;
 import padside.flight.Altimeter;
 import padside.flight.Fix;
 import padside.flight.Flight;
+import padside.flight.Flight.PartState;
 import padside.flight.Kind;
 import padside.units.Bearing;
 import padside.units.Length;
@@ -100,6 +101,19 @@ class DebriefMarksTest {
 
     assertThat(flight().get(Flight.BOOST)).contains("weathercocked");
     assertThat(flight().get(Flight.BOOST_TOWARD)).contains(new Bearing(225));
+  }
+
+  @Test
+  void the_condition_is_found_as_one_types_and_told_with_the_flight() {
+    Desk desk = debriefing(Facts.none()).press("<tab>".repeat(8) + "fi cra<tab><s-tab>; no");
+    Golden.holds("debrief-condition-60x20", desk.frame(new Size(60, 20)));
+    desk.press(" sc<f2>");
+
+    assertThat(flight().get(Flight.CONDITION))
+        .contains(List.of(new PartState("fins", "cracked"), new PartState("nose", "scuffed")));
+    Desk told = Desk.over(season.log).opening(world -> FlightScreen.of(season.card));
+    assertThat(told.frame(new Size(80, 40)))
+        .contains("Condition     fins cracked; nose cone scuffed");
   }
 
   @Test

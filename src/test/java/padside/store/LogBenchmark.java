@@ -104,6 +104,11 @@ public class LogBenchmark {
   }
 
   @Benchmark
+  public Object uses_of_gear(OpenLog open) throws Fault {
+    return open.log.uses();
+  }
+
+  @Benchmark
   public List<String> open_and_close(ClosedLog closed) throws Fault {
     try (LogFolder log = LogFolder.open(closed.folder(), new PretendMachine(2))) {
       return log.notices();
