@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
-import padside.motor.MotorStack;
 import padside.flight.RecoveryDevice;
+import padside.motor.MotorStack;
 
 /**
  * Something done otherwise than a card says.

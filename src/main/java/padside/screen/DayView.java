@@ -58,7 +58,11 @@ final class DayView {
         .map(flight -> "next: " + FlightText.name(flight, world))
         .ifPresent(
             text ->
-                canvas.put(LEFT, row, Paragraph.cut(text, canvas.size().columns() - 2 * LEFT), Style.STRONG));
+                canvas.put(
+                    LEFT,
+                    row,
+                    Paragraph.cut(text, canvas.size().columns() - 2 * LEFT),
+                    Style.STRONG));
   }
 
   /**
@@ -192,7 +196,8 @@ final class DayView {
   private static String notToday(Day day, World world, int columns) {
     String today = DayWords.of(DayScreen.today(world));
     if (DayScreen.isAhead(day, world)) {
-      return Paragraph.cut("Not today (" + today + "); t plans it, o opens today.", columns - 2 * LEFT);
+      return Paragraph.cut(
+          "Not today (" + today + "); t plans it, o opens today.", columns - 2 * LEFT);
     }
     String sentence =
         "This is the last day, not today. No day is open for " + today + "; o opens one.";

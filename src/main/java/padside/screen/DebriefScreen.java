@@ -88,8 +88,7 @@ record DebriefScreen(Flight flight, RecordForm record) implements Screen {
   }
 
   private static void line(Canvas canvas, int row, String text, int width) {
-    String shown = text.length() <= width ? text : text.substring(0, width - 1) + "…";
-    canvas.put(LEFT, row, shown, Style.PLAIN);
+    canvas.put(LEFT, row, Paragraph.cut(text, width), Style.PLAIN);
   }
 
   @Override

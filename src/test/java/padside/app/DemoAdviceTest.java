@@ -7,9 +7,9 @@ import org.junit.jupiter.api.Test;
 import padside.fact.Fault;
 import padside.flight.Flight;
 import padside.flight.Logbook;
-import padside.motor.MotorStack;
 import padside.flight.Rocket;
 import padside.flight.Ruling.Verdict;
+import padside.motor.MotorStack;
 import padside.preflight.Advice;
 import padside.preflight.Box;
 import padside.preflight.Card;
@@ -24,7 +24,7 @@ class DemoAdviceTest {
   void a_card_on_a_lot_that_failed_is_shown_to_the_sound_lot_of_the_same_motor() throws Fault {
     Logbook book = Logbook.read(DemoLog.written(), Shipped.motors());
     Flight flight =
-        book.flightsOf(book.latestDay().orElseThrow().id()).stream()
+        book.flightsOf(book.days().get(5).id()).stream()
             .filter(each -> rocket(each, book).equals(Optional.of("Tin Whistle")))
             .filter(each -> each.motor().equals(Optional.of("C6-5")))
             .findFirst()

@@ -19,10 +19,10 @@ import padside.flight.Kind;
 import padside.flight.Logbook;
 import padside.flight.Lot;
 import padside.flight.MemoryFlightLog;
-import padside.motor.MotorTable;
 import padside.flight.OutcomeTable;
 import padside.flight.RecoveryDevice;
 import padside.flight.Rocket;
+import padside.motor.MotorTable;
 import padside.units.Length;
 
 /** What is free to fly, counted by hand from a few records. */
