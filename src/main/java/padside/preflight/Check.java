@@ -36,8 +36,8 @@ final class Check {
   private final Settings settings;
   private final Reading<RuleSet> code;
   private final HouseRules house;
-  private final Scattering scattering = Scattering.shipped();
-  private final Scattering few = scattering.few();
+  private final Scattering scattering;
+  private final Scattering few;
 
   /** A card with what came of it. */
   record Checked(
@@ -47,8 +47,10 @@ final class Check {
       Optional<Flown> flown,
       Ruling ruling) {}
 
-  Check(Settings settings) {
+  Check(Settings settings, Scattering scattering) {
     this.settings = settings;
+    this.scattering = scattering;
+    this.few = scattering.few();
     this.code = RuleSets.find(settings.ruleSet());
     this.house =
         settings

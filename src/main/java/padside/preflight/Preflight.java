@@ -14,8 +14,13 @@ public final class Preflight {
 
   /** The check under these settings; with an unknown rule set every answer is UNKNOWN. */
   public Preflight(Settings settings) {
+    this(settings, Scattering.shipped());
+  }
+
+  /** With other draws than the program's own. */
+  Preflight(Settings settings, Scattering scattering) {
     this.settings = settings;
-    this.check = new Check(settings);
+    this.check = new Check(settings, scattering);
   }
 
   /** Checks a card. */

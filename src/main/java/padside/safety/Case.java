@@ -101,7 +101,7 @@ public record Case(
    * Where it flies.
    *
    * @param smallestSide of the field
-   * @param limit the largest wind whose landings stay inside
+   * @param limit the largest wind with which nine of ten landings stay inside
    * @param permission the owner of the land has allowed it
    */
   public record Ground(
@@ -111,9 +111,9 @@ public record Case(
       Optional<Boolean> fireBan) {}
 
   /**
-   * The largest wind whose landings stay inside the field.
+   * The largest wind with which nine of ten landings stay inside the field.
    *
-   * @param wind zero when not even calm air keeps them inside
+   * @param wind zero when not even calm air keeps so many inside
    * @param bound what landings are lost to above it, absent when nothing was up to that wind
    */
   public record FieldLimit(Speed wind, Optional<Field.Bound> bound) {}

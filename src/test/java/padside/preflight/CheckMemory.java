@@ -7,9 +7,9 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 
 /**
- * A program that checks card after card, with every draw, and says how much of the heap is in use
- * after the first thousand and after ten thousand; every tenth is looked what would help it. The
- * same check does it all, as it does through a morning.
+ * A program that checks card after card, with a quarter of the draws, and says how much of the heap
+ * is in use after the first thousand and after ten thousand; every tenth is looked what would help
+ * it. The same check does it all, as it does through a morning.
  */
 public final class CheckMemory {
   private static final int CARDS = 200;
@@ -20,7 +20,7 @@ public final class CheckMemory {
 
   public static void main(String[] args) {
     PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
-    Preflight preflight = new Preflight(Settings.standard());
+    Preflight preflight = new Preflight(Settings.standard(), Scattering.shipped().few());
     List<Card> cards = AdviceBox.cards(SEED, CARDS);
     int done = 0;
     for (int until : List.of(1_000, 10_000)) {
