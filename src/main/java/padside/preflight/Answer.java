@@ -6,6 +6,7 @@ import padside.fact.Column;
 import padside.fact.Facts;
 import padside.flight.Flight;
 import padside.flight.Ruling;
+import padside.safety.Rules;
 
 /**
  * What the check says to a card.
@@ -49,6 +50,14 @@ public record Answer(
   /** Whether it has yet to be looked for what would help. */
   public boolean wantsAdvice() {
     return advice.isEmpty() && mayBeHelped();
+  }
+
+  /** How far people stand back, in words; absent while the motors are not known. */
+  public Optional<String> standBack() {
+    return ruling.findings().stream()
+        .filter(finding -> finding.rule().equals(Rules.STAND_BACK))
+        .map(Ruling.Finding::sentence)
+        .findFirst();
   }
 
   private static final List<Column<?>> COLUMNS =

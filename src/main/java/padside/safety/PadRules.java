@@ -43,10 +43,10 @@ record PadRules(Basis basis) {
         .ifPresentOrElse(
             far ->
                 out.told(
-                    "stand back", "stand back " + basis.shown().distance(far.value()), far.cited()),
+                    Rules.STAND_BACK, "stand back " + basis.shown().distance(far.value()), far.cited()),
             () ->
                 out.told(
-                    "stand back", "no distance to stand back is known here", basis.code().title()));
+                    Rules.STAND_BACK, "no distance to stand back is known here", basis.code().title()));
   }
 
   private static String angle(double degrees) {

@@ -16,6 +16,9 @@ import padside.units.UnitSystem;
  * ends in MARGINAL, or where an advised value is not reached; GO only when all is known and well.
  */
 public record Rules(RuleSet code, HouseRules house) {
+  /** The finding that tells how far people stand back. */
+  public static final String STAND_BACK = "stand back";
+
   /**
    * Rules on a card.
    *

@@ -1,43 +1,63 @@
 package padside.screen;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import padside.fact.Column;
 import padside.fact.Facts;
-import padside.fact.RecordId;
 import padside.flight.Action;
 import padside.flight.Flight;
 import padside.flight.Kind;
-import padside.flight.Rocket;
 import padside.form.Form;
 import padside.form.FormField;
 import padside.form.Texts;
 
-/** Asks why a flight was flown against NO-GO, before it is marked as flown. */
-record AgainstScreen(Flight flight, Form form, Optional<Ticket> sent) implements Screen {
-  private static final FormField<String> WHY =
-      FormField.of(
-          Flight.AGAINST,
-          "Why",
-          new Texts(""),
-          "A word or more is needed; it stays with the flight.");
-  private static final Binding GONE =
-      Binding.of("<enter><f2>", "it flew", "marks it flown with this reason");
-  private static final Binding BACK = Binding.of("<esc>", "back", "it has not flown");
+/** Asks once, before something is done all the same, why; the reason stays with the flight. */
+record AgainstScreen(Question question, Form form, Optional<Ticket> sent) implements Screen {
+  /** What is to be done all the same. */
+  interface Question {
+    Flight flight();
 
-  static AgainstScreen of(Flight flight, World world) {
-    return new AgainstScreen(flight, Form.of(List.of(WHY), flight.facts()), Optional.empty());
+    /** Where the reason is kept, a half typed one too. */
+    Column<String> reason();
+
+    /** What speaks against it, ended by a colon. */
+    String text(World world);
+
+    /** The act itself. */
+    Action action(Facts reason, World world);
+
+    /** What follows it. */
+    Screen next(Flight kept, World world);
+
+    /** What comes back when it is not done; absent where that lies below. */
+    Optional<Screen> back(World world);
+
+    String title();
+
+    Binding keep();
+
+    Binding leave();
+  }
+
+  static AgainstScreen of(Question question) {
+    FormField<String> why =
+        FormField.of(
+            question.reason(),
+            "Why",
+            new Texts(""),
+            "A word or more is needed; it stays with the flight.");
+    Form form = Form.of(List.of(why), question.flight().facts());
+    return new AgainstScreen(question, form, Optional.empty());
   }
 
   @Override
   public Step on(Event event, World world) {
     if (event instanceof Event.Saved saved && sent.equals(Optional.of(saved.ticket()))) {
-      RecordId id = flight.id();
-      Flight flown = world.log().flight(id).orElse(flight);
-      return Step.close().open(DebriefScreen.open(flown, world));
+      Flight kept = world.log().flight(question.flight().id()).orElse(question.flight());
+      return Step.close().open(question.next(kept, world));
     }
     if (event instanceof Event.NotSaved failed && sent.equals(Optional.of(failed.ticket()))) {
-      return Step.stay(new AgainstScreen(flight, form, Optional.empty()));
+      return Step.stay(new AgainstScreen(question, form, Optional.empty()));
     }
     if (event instanceof Event.Leaving) {
       return Step.stay(this).and(typed(world));
@@ -46,20 +66,21 @@ record AgainstScreen(Flight flight, Form form, Optional<Ticket> sent) implements
   }
 
   private Step pressed(Key key, World world) {
-    if (BACK.has(key)) {
-      return Step.close().and(typed(world));
+    if (question.leave().has(key)) {
+      Step closed = Step.close().and(typed(world));
+      return question.back(world).map(closed::open).orElse(closed);
     }
-    if (GONE.has(key)) {
-      return form.entry().typed().isBlank() || sent.isPresent() ? Step.stay(this) : gone(world);
+    if (question.keep().has(key)) {
+      boolean waits = form.entry().typed().isBlank() || sent.isPresent();
+      return waits ? Step.stay(this) : done(world);
     }
-    return Step.stay(new AgainstScreen(flight, FormKeys.press(form, key).orElse(form), sent));
+    return Step.stay(new AgainstScreen(question, FormKeys.press(form, key).orElse(form), sent));
   }
 
-  private Step gone(World world) {
+  private Step done(World world) {
     Ticket ticket = new Ticket(world.turn(), 1);
-    Facts why = Facts.none().with(form.facts());
-    Action action = DayScreen.goneAction(flight, why, world);
-    return Step.stay(new AgainstScreen(flight, form, Optional.of(ticket)))
+    Action action = question.action(Facts.none().with(form.facts()), world);
+    return Step.stay(new AgainstScreen(question, form, Optional.of(ticket)))
         .and(new Effect.Save(ticket, action));
   }
 
@@ -68,32 +89,24 @@ record AgainstScreen(Flight flight, Form form, Optional<Ticket> sent) implements
     if (!form.touched() || sent.isPresent()) {
       return List.of();
     }
-    Action action = Action.change("why flown", Kind.FLIGHT, flight.id(), form.facts());
-    return List.of(new Effect.Save(new Ticket(world.turn(), 1), action));
+    Action action = Action.change("why", Kind.FLIGHT, question.flight().id(), form.facts());
+    return List.of(new Effect.Save(new Ticket(world.turn(), 0), action));
   }
 
   @Override
   public void draw(Canvas canvas, World world) {
-    String reason = flight.facts().get(Flight.REASON).map(r -> ": " + r).orElse("");
-    String rocket =
-        flight.rocket().flatMap(world.log()::rocket).map(Rocket::name).orElse("This flight");
-    int row =
-        Paragraph.draw(
-            canvas,
-            2,
-            "The check said NO-GO to " + rocket + reason + ". If it flew, say why:",
-            Style.STRONG);
+    int row = Paragraph.draw(canvas, 2, question.text(world), Style.STRONG);
     FormPane.draw(canvas, form, new FormPane.Area(0, row + 1, canvas.size().columns() - 2, 5));
   }
 
   @Override
   public String title(World world) {
-    return "Flown against NO-GO";
+    return question.title();
   }
 
   @Override
   public List<Binding> bindings() {
-    return new ArrayList<>(List.of(GONE, BACK));
+    return List.of(question.keep(), question.leave());
   }
 
   @Override

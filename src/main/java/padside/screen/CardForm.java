@@ -23,6 +23,15 @@ final class CardForm {
   private static final Set<String> UNCHECKED =
       Set.of(Flight.NOTE.name(), Flight.ALTIMETER.name(), Flight.FLIER.name(), Flight.PAD.name());
 
+  /** What leaves the ticks of the checklist as they are; after any other change it is read anew. */
+  private static final Set<String> KEEPS_TICKS =
+      Set.of(
+          Flight.NOTE.name(),
+          Flight.FLIER.name(),
+          Flight.WIND_MEAN.name(),
+          Flight.WIND_GUST.name(),
+          Flight.WIND_FROM.name());
+
   private static final Set<String> HANGS_ON_ROCKET =
       Set.of(Flight.ROCKET.name(), Flight.LOT.name(), Flight.BOOSTER_LOT.name());
 
@@ -53,9 +62,13 @@ final class CardForm {
    */
   static Facts facts(Form form) {
     Facts facts = form.opened().with(form.facts());
-    boolean checkedAnew =
-        form.touchedFacts().cells().keySet().stream().anyMatch(name -> !UNCHECKED.contains(name));
-    return checkedAnew ? asDraft(facts) : facts;
+    Set<String> touched = form.touchedFacts().cells().keySet();
+    boolean ticked = facts.get(Flight.TICKED).isPresent();
+    Facts read =
+        ticked && !KEEPS_TICKS.containsAll(touched)
+            ? facts.with(Flight.TICKED.name(), Facts.Cell.emptied())
+            : facts;
+    return UNCHECKED.containsAll(touched) ? read : asDraft(read);
   }
 
   private static Facts asDraft(Facts facts) {

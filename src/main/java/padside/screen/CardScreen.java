@@ -30,12 +30,18 @@ record CardScreen(Form form, Facts finished, Draft draft, LiveCheck check, Phase
     CHECKING,
     /** The medium, to close with the card kept. */
     SAVING,
+    /** As {@link #CHECKING}, to go on to the pad. */
+    CHECKING_FOR_PAD,
+    /** As {@link #SAVING}, to go on to the pad. */
+    SAVING_FOR_PAD,
     /** The medium, the flier being gone already. */
     LEAVING
   }
 
   private static final Binding KEEP =
       Binding.of("<f2>", "keep card", "keep the card with the check's answer and go back");
+  private static final Binding TO_PAD =
+      Binding.of("<f5>", "pad", "keep the card and go on to the pad");
   private static final Binding KEEP_PLANNED =
       Binding.of("<f2>", "keep", "keep the flight in the plan and go back");
   private static final Binding LEAVE =
@@ -107,7 +113,10 @@ record CardScreen(Form form, Facts finished, Draft draft, LiveCheck check, Phase
     }
     boolean last = form.at() == form.fields().size() - 1;
     if (KEEP.has(key) || (last && key.equals(Key.ENTER))) {
-      return keep(world);
+      return keep(Phase.CHECKING, world);
+    }
+    if (TO_PAD.has(key) && asksCheck()) {
+      return keep(Phase.CHECKING_FOR_PAD, world);
     }
     if (LEAVE.has(key)) {
       return kept(CardForm.facts(form)).in(Phase.LEAVING).settled(world);
@@ -127,7 +136,7 @@ record CardScreen(Form form, Facts finished, Draft draft, LiveCheck check, Phase
   }
 
   /** Keeps the card once the check has answered to what stands on it. */
-  private Step keep(World world) {
+  private Step keep(Phase next, World world) {
     Form accepted = CardForm.left(form.accepted(), finished, draft.record(), world);
     Facts facts = CardForm.facts(accepted);
     if (isNew() && with(accepted).isBlank()) {
@@ -136,7 +145,7 @@ record CardScreen(Form form, Facts finished, Draft draft, LiveCheck check, Phase
     return accepted
         .firstObjection()
         .map(field -> with(accepted.to(field)).kept(facts).in(Phase.FILLING))
-        .orElseGet(() -> with(accepted).kept(facts).in(Phase.CHECKING))
+        .orElseGet(() -> with(accepted).kept(facts).in(next))
         .settled(world);
   }
 
@@ -189,7 +198,7 @@ record CardScreen(Form form, Facts finished, Draft draft, LiveCheck check, Phase
       Turn stored =
           new CardScreen(screen.form, screen.finished, screen.draft, asked.check(), screen.phase)
               .stored(world);
-      return (stored.screen.isDone() ? Step.close() : Step.stay(stored.screen))
+      return (stored.screen.isDone() ? stored.screen.closed(world) : Step.stay(stored.screen))
           .and(effects)
           .and(asked.effects())
           .and(stored.effects);
@@ -198,19 +207,31 @@ record CardScreen(Form form, Facts finished, Draft draft, LiveCheck check, Phase
 
   /** Stores the card with the answer; waits while that or the flight's id is outstanding. */
   private Turn stored(World world) {
-    // A flight that has flown keeps the verdict it flew with; of a planned one none is kept.
-    boolean flown = finished.get(Flight.STATUS).equals(Optional.of(Flight.Status.FLOWN));
-    boolean asks = !flown && !isPlanned();
+    boolean asks = asksCheck();
     boolean waits = draft.awaitsId() || (check.current().isEmpty() && asks);
-    if (phase != Phase.CHECKING || waits) {
+    boolean forPad = phase == Phase.CHECKING_FOR_PAD;
+    if ((phase != Phase.CHECKING && !forPad) || waits) {
       return new Turn(this, List.of());
     }
     Facts facts = asks ? finished.with(answered()) : finished;
     boolean wind = form.touched(CardFields.WIND) && asks;
     List<Action.Change> reading = wind ? CardStart.reading(facts, world) : List.of();
     Draft.Kept sent = draft.keep("keep card", facts, reading);
-    CardScreen next = new CardScreen(form, facts, sent.draft(), check, Phase.SAVING);
+    Phase saving = forPad ? Phase.SAVING_FOR_PAD : Phase.SAVING;
+    CardScreen next = new CardScreen(form, facts, sent.draft(), check, saving);
     return new Turn(next, sent.effects());
+  }
+
+  /** A flight that has flown keeps the verdict it flew with; of a planned one none is kept. */
+  private boolean asksCheck() {
+    boolean flown = finished.get(Flight.STATUS).equals(Optional.of(Flight.Status.FLOWN));
+    return !flown && !isPlanned();
+  }
+
+  private Step closed(World world) {
+    return phase == Phase.SAVING_FOR_PAD
+        ? Step.close().open(PadScreen.of(draft.record().orElseThrow(), world))
+        : Step.close();
   }
 
   private Facts answered() {
@@ -219,7 +240,8 @@ record CardScreen(Form form, Facts finished, Draft draft, LiveCheck check, Phase
 
   private boolean isDone() {
     boolean nothing = isNew() && phase == Phase.LEAVING;
-    boolean closing = phase == Phase.SAVING || phase == Phase.LEAVING;
+    boolean closing =
+        phase == Phase.SAVING || phase == Phase.SAVING_FOR_PAD || phase == Phase.LEAVING;
     return nothing || (closing && draft.allKept(finished));
   }
 
@@ -238,6 +260,12 @@ record CardScreen(Form form, Facts finished, Draft draft, LiveCheck check, Phase
     Optional<Day> day = finished.get(Flight.DAY).flatMap(world.log()::day);
     return (isPlanned() ? "Plan " : "Card ")
         + number(world)
+        + draft
+            .record()
+            .flatMap(world.log()::flight)
+            .flatMap(flight -> MisfireText.attempt(flight, world))
+            .map(", "::concat)
+            .orElse("")
         + day.map(each -> " · " + DayWords.of(each, world.log())).orElse("");
   }
 
@@ -253,13 +281,12 @@ record CardScreen(Form form, Facts finished, Draft draft, LiveCheck check, Phase
 
   @Override
   public List<Binding> bindings() {
-    List<Binding> bindings =
-        new ArrayList<>(
-            List.of(
-                isPlanned() ? KEEP_PLANNED : KEEP,
-                CheckScreen.CHECK,
-                ChartScreen.CHART,
-                isPlanned() ? LEAVE_PLANNED : LEAVE));
+    List<Binding> bindings = new ArrayList<>(List.of(isPlanned() ? KEEP_PLANNED : KEEP));
+    bindings.addAll(List.of(CheckScreen.CHECK, ChartScreen.CHART));
+    if (asksCheck()) {
+      bindings.add(TO_PAD);
+    }
+    bindings.add(isPlanned() ? LEAVE_PLANNED : LEAVE);
     bindings.addAll(FormKeys.TABLE);
     return bindings;
   }
@@ -272,8 +299,8 @@ record CardScreen(Form form, Facts finished, Draft draft, LiveCheck check, Phase
   /** Whether what was typed is on the medium. */
   String state() {
     return switch (phase) {
-      case CHECKING -> "checking… kept with the answer";
-      case SAVING, LEAVING -> "saving…";
+      case CHECKING, CHECKING_FOR_PAD -> "checking… kept with the answer";
+      case SAVING, SAVING_FOR_PAD, LEAVING -> "saving…";
       case FILLING -> draftState();
     };
   }

@@ -94,8 +94,12 @@ final class CardStart {
     boolean news =
         Weather.windIn(card).isPresent()
             && !latest(card, world).flatMap(Weather::wind).equals(Weather.windIn(card));
+    return news ? looked(card, world) : List.of();
+  }
+
+  /** The wind of a card as a weather reading of its day, looked at now. */
+  static List<Action.Change> looked(Facts card, World world) {
     return card.get(Flight.DAY)
-        .filter(day -> news)
         .map(day -> now(day, world).with(only(card, WIND)))
         .map(facts -> List.of(new Action.Change(Kind.WEATHER, Optional.empty(), facts)))
         .orElse(List.of());

@@ -6,7 +6,7 @@ import java.util.Optional;
 /** What the keys of the Day screen do, in the order they are told. */
 enum DayKeys {
   NEW("n", "card", "begin a flight card"),
-  OPEN("<enter>", "open", "the marked card, or its debrief once flown"),
+  OPEN("<enter>", "open", "the card at the pad; once flown its debrief"),
   GONE("g", "gone", "it left the pad: marks it flown, then debrief"),
   DEBRIEF("d", "debrief", "debrief of the newest flight without one"),
   WEATHER("w", "wind", "read wind and weather"),

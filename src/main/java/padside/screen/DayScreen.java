@@ -10,6 +10,7 @@ import padside.flight.Day;
 import padside.flight.Flight;
 import padside.flight.Kind;
 import padside.flight.Ruling;
+import padside.units.TimeSpan;
 
 /**
  * The day at the field: weather, cards in their order, the tally. Shows today's day, or the latest
@@ -117,7 +118,7 @@ record DayScreen(ListCursor cursor, Optional<Ticket> gone) implements Screen {
   private Step does(DayKeys key, World world) {
     return switch (key) {
       case NEW -> onDay(world, day -> opening(CardScreen.create(world, day)));
-      case OPEN -> onMarked(world, flight -> opening(inside(flight, world)));
+      case OPEN -> onMarked(world, flight -> opening(atPad(flight, world)));
       case WEATHER -> onDay(world, day -> opening(WeatherScreen.create(day, world)));
       case GONE -> onMarked(world, flight -> leavesThePad(flight, world));
       case DEBRIEF -> debrief(world);
@@ -164,6 +165,16 @@ record DayScreen(ListCursor cursor, Optional<Ticket> gone) implements Screen {
     };
   }
 
+  /** A kept card at the pad, a flight in the air with its clock; else {@link #inside}. */
+  private static Screen atPad(Flight flight, World world) {
+    if (flight.status() == Flight.Status.CARD) {
+      return PadScreen.of(flight.id(), world);
+    }
+    return MarkScreen.isInTheAir(flight, world)
+        ? MarkScreen.of(flight.id(), world)
+        : inside(flight, world);
+  }
+
   /** The newest flight without a debrief, else the newest flown. */
   private Step debrief(World world) {
     List<Flight> flown =
@@ -178,13 +189,13 @@ record DayScreen(ListCursor cursor, Optional<Ticket> gone) implements Screen {
 
   private Step leavesThePad(Flight flight, World world) {
     if (flight.status() == Flight.Status.FLOWN || flight.isPlanned()) {
-      return opening(inside(flight, world));
+      return opening(atPad(flight, world));
     }
     boolean against =
         flight.status() == Flight.Status.CARD
             && flight.verdict().equals(Optional.of(Ruling.Verdict.NO_GO));
     if (against) {
-      return opening(AgainstScreen.of(flight, world));
+      return opening(AgainstScreen.of(new FlownAgainst(flight)));
     }
     Ticket ticket = new Ticket(world.turn(), 1);
     return Step.stay(new DayScreen(cursor.on(flight.id()), Optional.of(ticket)))
@@ -210,11 +221,7 @@ record DayScreen(ListCursor cursor, Optional<Ticket> gone) implements Screen {
       return Step.stay(this);
     }
     Flight.Status status = flight.verdict().isPresent() ? Flight.Status.CARD : Flight.Status.DRAFT;
-    Facts facts =
-        Facts.none()
-            .with(Flight.STATUS, status)
-            .with(Flight.LIFTOFF_AT.name(), Facts.Cell.emptied())
-            .with(Flight.AGAINST.name(), Facts.Cell.emptied());
+    Facts facts = MarkScreen.noMarks().with(PadList.none()).with(Flight.STATUS, status);
     return changing("back in the queue", flight, facts, world);
   }
 
@@ -222,6 +229,11 @@ record DayScreen(ListCursor cursor, Optional<Ticket> gone) implements Screen {
     Action action = Action.change(label, Kind.FLIGHT, flight.id(), facts);
     return Step.stay(new DayScreen(cursor.on(flight.id()), gone))
         .and(new Effect.Save(new Ticket(world.turn(), 1), action));
+  }
+
+  @Override
+  public Optional<TimeSpan> untilTick(World world) {
+    return MisfireWait.longest(world).map(MisfireWait::untilNext);
   }
 
   @Override

@@ -52,8 +52,14 @@ final class DayView {
     }
   }
 
-  /** Whose turn it is by the plan. */
+  /** How long nobody goes near after a misfire; else whose turn it is by the plan. */
   private static void next(Canvas canvas, int row, World world) {
+    Optional<MisfireWait> wait = MisfireWait.longest(world);
+    if (wait.isPresent()) {
+      String text = cut(wait.get().words(world), canvas.size().columns() - 2 * LEFT);
+      canvas.put(LEFT, row, text, Style.OBJECTION);
+      return;
+    }
     DayScreen.next(world)
         .map(flight -> "next: " + FlightText.name(flight, world))
         .ifPresent(
@@ -137,10 +143,16 @@ final class DayView {
     return switch (flight.status()) {
       case DRAFT, SCRUBBED -> "";
       case PLANNED -> lacks(flight, world);
-      case CARD -> flight.facts().get(Flight.REASON).orElse("");
+      case CARD ->
+          MisfireText.attempt(flight, world).map(nth -> nth + " · ").orElse("")
+              + flight.facts().get(Flight.REASON).orElse("");
       case FLOWN ->
-          flight.awaitsDebrief() ? "debrief waits" : world.outcomes().told(flight.facts());
+          flight.awaitsDebrief() ? waits(flight, world) : world.outcomes().told(flight.facts());
     };
+  }
+
+  private static String waits(Flight flown, World world) {
+    return MarkScreen.isInTheAir(flown, world) ? "in the air" : "debrief waits";
   }
 
   private static String lacks(Flight planned, World world) {

@@ -48,6 +48,7 @@ final class FlightFacts {
     FlightFacts all = new FlightFacts(flight, world);
     all.card();
     all.check();
+    all.pad();
     all.measured();
     all.outcome();
     return List.copyOf(all.lines);
@@ -103,6 +104,18 @@ final class FlightFacts {
     line("Because", Flight.REASON, Function.identity());
     line("Wind limit", Flight.LIMIT, Notations.windSpeed(units)::showDown);
     line("Flown anyway", Flight.AGAINST, Function.identity());
+  }
+
+  private void pad() {
+    List<Fact> before = List.copyOf(lines);
+    line("Ticked", facts.get(Flight.TICKED).map(keys -> keys.isEmpty() ? "" : keys.size() + " lines"));
+    line("Left open", Flight.UNTICKED, open -> String.join("; ", open));
+    line("Went on", Flight.WENT_ON, Function.identity());
+    world.log().attemptsOf(flight.id()).forEach(
+        attempt -> line("Misfire", Optional.of(MisfireText.told(attempt, world))));
+    if (lines.size() > before.size()) {
+      lines.add(before.size(), new Fact("PAD", "", true));
+    }
   }
 
   /** Prediction and measurement of the same thing on one line. */

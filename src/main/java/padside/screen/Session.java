@@ -28,6 +28,12 @@ public record Session(
       effects = List.copyOf(effects);
     }
 
+    private Turn after(List<Effect> before) {
+      List<Effect> both = new ArrayList<>(before);
+      both.addAll(effects);
+      return new Turn(session, both);
+    }
+
     /** Tells the screen on top when those that stood over it, up to a height, have gone. */
     private Turn uncovering(int height) {
       if (session.topmost() >= height) {
@@ -46,9 +52,11 @@ public record Session(
     held = List.copyOf(held);
   }
 
-  /** The Day screen over a log. */
+  /** The Day screen over a log, and over it what a flight in the air or a misfire asks for. */
   public static Session start(World world) {
-    return new Session(List.of(DayScreen.open(world)), world, Optional.empty(), List.of());
+    List<Screen> screens = new ArrayList<>(List.of(DayScreen.open(world)));
+    PadReturn.screen(world).ifPresent(screens::add);
+    return new Session(screens, world, Optional.empty(), List.of());
   }
 
   /** The session with a line to tell. */
@@ -108,7 +116,8 @@ public record Session(
   }
 
   private Turn now(Event.Pressed pressed) {
-    return new Session(stack, world.next(pressed.at()), Optional.empty(), held).pressed(pressed);
+    Session then = new Session(stack, world.next(pressed.at()), Optional.empty(), held);
+    return then.pressed(pressed).after(bells(pressed.at()));
   }
 
   /** Takes the keys that were held, until a screen left by one of them waits in turn. */
@@ -131,12 +140,23 @@ public record Session(
 
   /** Time has passed. */
   public Turn ticked(Moment now) {
-    return in(world.at(now)).toEveryScreen(new Event.Ticked());
+    return in(world.at(now)).toEveryScreen(new Event.Ticked()).after(bells(now));
   }
 
   /** How long to wait for the next event before time is to be told with {@link #ticked}. */
   public TimeSpan untilTick() {
-    return top().untilTick(world).orElse(MINUTE);
+    TimeSpan own = top().untilTick(world).orElse(MINUTE);
+    double wait =
+        MisfireWait.running(world).stream()
+            .mapToDouble(each -> each.left().seconds())
+            .min()
+            .orElse(own.seconds());
+    return new TimeSpan(Math.min(own.seconds(), wait));
+  }
+
+  /** Rings when the wait after a misfire ends, whatever screen is looked at. */
+  private List<Effect> bells(Moment later) {
+    return MisfireWait.endsBetween(world, later) ? List.of(new Effect.Bell()) : List.of();
   }
 
   Screen top() {

@@ -293,13 +293,13 @@ class CardScreenTest {
 
   @Test
   void a_kept_card_that_changes_is_a_draft_until_it_is_kept_again() {
-    Desk desk = meadow.desk().press("nher<enter>6g9<f2>").press("<end><enter>");
+    Desk desk = meadow.desk().press("nher<enter>6g9<f2>").press("<end>c");
     assertThat(desk.frame()).contains("kept");
 
     desk.press("<s-tab>22g30<esc>");
     assertThat(meadow.flight(4).status()).isEqualTo(Flight.Status.DRAFT);
 
-    desk.press("<end><enter><f2>");
+    desk.press("<end>c<f2>");
     assertThat(meadow.flight(4).status()).isEqualTo(Flight.Status.CARD);
     assertThat(meadow.flight(4).verdict()).contains(Verdict.NO_GO);
   }

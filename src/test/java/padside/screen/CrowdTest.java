@@ -62,7 +62,7 @@ class CrowdTest {
     Desk desk = meadow.desk();
     Golden.holds("day-fliers", desk.frame());
     Golden.holds("day-fliers-60x20", desk.frame(new Size(60, 20)));
-    desk.press("<home><down><enter>");
+    desk.press("<home><down>c");
     assertThat(desk.frame()).as("the flight below Oda's first").contains("Card 3");
   }
 
@@ -98,7 +98,7 @@ class CrowdTest {
     meadow.desk().press("nkite<enter><esc>");
     Desk desk = meadow.desk();
     flight(3, Facts.none().with(Flight.STATUS, Flight.Status.SCRUBBED));
-    desk.restart().press("<end><enter>" + "<s-tab>".repeat(6));
+    desk.restart().press("<end>c" + "<s-tab>".repeat(6));
 
     assertThat(desk.frame()).contains("> Recovery    18 in dome").doesNotContain("rides on");
   }

@@ -120,9 +120,10 @@ class DayScreenTest {
   }
 
   @Test
-  void enter_opens_the_debrief_of_what_has_flown_and_else_the_card() {
+  void enter_opens_the_debrief_of_what_has_flown_and_else_the_card_at_the_pad() {
     assertThat(meadow.desk().press("<home><enter>").top()).isInstanceOf(DebriefScreen.class);
-    assertThat(meadow.desk().press("<end><enter>").top()).isInstanceOf(CardScreen.class);
+    assertThat(meadow.desk().press("<end><enter>").top()).isInstanceOf(PadScreen.class);
+    assertThat(meadow.desk().press("<end>c").top()).isInstanceOf(CardScreen.class);
     assertThat(meadow.desk().press("<home>c").top()).isInstanceOf(CardScreen.class);
   }
 
@@ -194,7 +195,7 @@ class DayScreenTest {
 
   @Test
   void what_the_check_does_not_look_at_leaves_a_kept_card_kept() {
-    meadow.desk().press("<end><enter>").press("<s-tab>small<enter><esc>");
+    meadow.desk().press("<end>c").press("<s-tab>small<enter><esc>");
 
     assertThat(meadow.flight(3).status()).isEqualTo(Flight.Status.CARD);
     assertThat(meadow.flight(3).verdict()).isPresent();
@@ -203,7 +204,7 @@ class DayScreenTest {
 
   @Test
   void what_was_scrubbed_as_a_changed_draft_comes_back_as_a_draft() {
-    Desk desk = meadow.desk().press("<end><enter>").press("9oz<esc>").press("<end>su");
+    Desk desk = meadow.desk().press("<end>c").press("9oz<esc>").press("<end>su");
 
     assertThat(meadow.flight(3).status()).isEqualTo(Flight.Status.DRAFT);
     assertThat(desk.frame()).contains("draft");

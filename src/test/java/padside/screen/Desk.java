@@ -53,13 +53,14 @@ final class Desk {
   private Session session;
   private Instant now = MORNING;
   private Duration up = Duration.ofHours(1);
-  private final String boot = "boot-1";
+  private String boot = "boot-1";
   private Optional<Fault> fault = Optional.empty();
   private Optional<Effect.Check> newest = Optional.empty();
   private boolean holdsSaves;
   private boolean holdsChecks;
   private boolean quit;
   private int keys;
+  private int bells;
 
   private Desk(MemoryFlightLog log, Settings settings, boolean braille) {
     this.log = log;
@@ -108,6 +109,9 @@ final class Desk {
       }
       if (!holdsChecks) {
         answerChecks();
+      }
+      if (!holdsSaves) {
+        answerSaves();
       }
     }
     return this;
@@ -238,6 +242,28 @@ final class Desk {
     return keys;
   }
 
+  /** How often the bell rang so far. */
+  int bells() {
+    return bells;
+  }
+
+  /** The machine is started anew, and the session over the same log. */
+  Desk reboot() {
+    boot = boot + "'";
+    up = Duration.ofSeconds(20);
+    return restart();
+  }
+
+  /** Lets a count or a clock run, told as often as the screen wants it. */
+  Desk running(Duration time) {
+    Instant end = now.plus(time);
+    while (now.isBefore(end)) {
+      Duration step = Duration.ofMillis(Math.round(session.untilTick().seconds() * 1000));
+      after(step.compareTo(Duration.between(now, end)) < 0 ? step : Duration.between(now, end));
+    }
+    return this;
+  }
+
   boolean hasQuit() {
     return quit;
   }
@@ -253,6 +279,8 @@ final class Desk {
         saves.add(effect);
       } else if (effect instanceof Effect.Check) {
         checks.add(effect);
+      } else if (effect instanceof Effect.Bell) {
+        bells++;
       } else if (effect instanceof Effect.Quit) {
         quit = true;
       }

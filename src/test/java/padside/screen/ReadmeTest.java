@@ -33,9 +33,12 @@ class ReadmeTest {
 
   static {
     TOUR.put("day", "");
-    TOUR.put("card", "<enter>7g10 NW");
-    TOUR.put("reasons", "<enter>7g10 NW<f3>");
-    TOUR.put("chart", "<enter>7g10 NW<f4>");
+    TOUR.put("card", "c7g10 NW");
+    TOUR.put("reasons", "c7g10 NW<f3>");
+    TOUR.put("chart", "c7g10 NW<f4>");
+    TOUR.put("pad", "<enter><enter><enter> ");
+    TOUR.put("count", "<enter><enter><enter><enter><enter>a ");
+    TOUR.put("misfire", "<enter><enter><enter><enter><enter>a m<down>");
     TOUR.put("debrief", "<home><down><down><down><down>d");
     TOUR.put("box", "b");
     TOUR.put("field", "p<enter>");
@@ -45,6 +48,11 @@ class ReadmeTest {
     KEYS.put("Card", "n");
     KEYS.put("Check", "n<f3>");
     KEYS.put("Chart", "n<f4>");
+    KEYS.put("Pad", "<enter>");
+    KEYS.put("Count", "<enter><enter><enter><enter><enter>a ");
+    KEYS.put("Marks", "<enter><enter><enter><enter><enter>a hg");
+    KEYS.put("Misfire", "<enter>m");
+    KEYS.put("Checklist", "<enter>l");
     KEYS.put("Fleet", "f");
     KEYS.put("Range box", "b");
     KEYS.put("Fields", "p");

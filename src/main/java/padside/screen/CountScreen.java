@@ -1,0 +1,205 @@
+package padside.screen;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import padside.fact.RecordId;
+import padside.flight.CheckLine;
+import padside.preflight.PadTimes;
+import padside.units.TimeSpan;
+
+/**
+ * The count before lift-off. It can be held at any moment; after a hold it begins anew, since
+ * whoever came near meanwhile has to hear all of it (common practice, no source).
+ *
+ * @param time while it runs the uptime at which it ends, else what was left of it
+ */
+record CountScreen(RecordId flight, Phase phase, TimeSpan time, Sending sending, HeldKey space)
+    implements Screen {
+  /** How far it has come. */
+  enum Phase {
+    /** Nothing was counted yet. */
+    READY,
+    /** It runs. */
+    COUNTING,
+    /** It has come to its end: the rocket leaves when the button is pressed. */
+    LAUNCH,
+    /** It was stopped. */
+    HELD
+  }
+
+  private static final Binding COUNT =
+      Binding.of(" ", "count", "begin to count aloud; after a hold all of it anew");
+  private static final Binding HOLD =
+      Binding.of("h", "hold", "stop the count at once; any other key does too");
+  private static final Binding LIFT_OFF =
+      Binding.of(" ", "LIFT-OFF", "it leaves the rod: starts the clock of the flight");
+  private static final Binding LAUNCH_HOLD =
+      Binding.of("h", "hold", "stop: key out; Space then counts anew");
+  private static final Binding LEFT =
+      Binding.of("g", "it left", "it left all the same: starts the clock of the flight");
+  private static final Binding MISFIRE =
+      Binding.of("m", "misfire", "the motor did not light: everybody waits");
+  private static final Binding SCRUB =
+      Binding.of("<esc>", "scrub", "key out, back to the checklist");
+
+  /** Armed: nothing is counted until the flier says so. */
+  static CountScreen ready(RecordId flight, Sending sending) {
+    return new CountScreen(flight, Phase.READY, new TimeSpan(0), sending, HeldKey.none());
+  }
+
+  /** As after a hold: a lift-off was taken back. */
+  static CountScreen held(RecordId flight, Sending sending) {
+    return new CountScreen(flight, Phase.HELD, new TimeSpan(0), sending, HeldKey.none());
+  }
+
+  @Override
+  public Step on(Event event, World world) {
+    boolean over = phase == Phase.COUNTING && left(world).seconds() <= 0;
+    Phase now = over ? Phase.LAUNCH : phase;
+    CountScreen screen = new CountScreen(flight, now, time, sending.on(event), space);
+    if (event instanceof Event.Pressed pressed) {
+      return screen.pressed(pressed.key(), world);
+    }
+    // A count nobody sees is none.
+    boolean unseen = event instanceof Event.Uncovered || event instanceof Event.Leaving;
+    boolean runs = now == Phase.COUNTING || now == Phase.LAUNCH;
+    return Step.stay(unseen && runs ? screen.held(world) : screen);
+  }
+
+  private Step pressed(Key key, World world) {
+    CountScreen now =
+        COUNT.has(key)
+            ? new CountScreen(flight, phase, time, sending, space.pressed(world))
+            : this;
+    if (MISFIRE.has(key)) {
+      return MisfireScreen.begin(flight, world);
+    }
+    if (SCRUB.has(key)) {
+      return scrubbed(world);
+    }
+    if (COUNT.has(key) && space.repeats(world)) {
+      return Step.stay(now);
+    }
+    return switch (phase) {
+      case READY, HELD -> now.waiting(key, world);
+      case COUNTING -> now.counting(key, world);
+      case LAUNCH -> now.launching(key, world);
+    };
+  }
+
+  private Step waiting(Key key, World world) {
+    if (COUNT.has(key)) {
+      return Step.stay(counting(world));
+    }
+    boolean left = phase == Phase.HELD && LEFT.has(key);
+    return left ? MarkScreen.liftOff(flight, sending, world) : Step.stay(this);
+  }
+
+  private CountScreen counting(World world) {
+    double end = world.moment().up().seconds() + whole(world);
+    return new CountScreen(flight, Phase.COUNTING, new TimeSpan(end), sending, space);
+  }
+
+  private Step counting(Key key, World world) {
+    boolean justBegun = whole(world) - left(world).seconds() < HeldKey.LEAST_APART_S;
+    return Step.stay(COUNT.has(key) && justBegun ? this : held(world));
+  }
+
+  private Step launching(Key key, World world) {
+    if (LIFT_OFF.has(key)) {
+      return MarkScreen.liftOff(flight, sending, world);
+    }
+    // Other keys beside it may be hit without looking: the rocket may be leaving just now.
+    return Step.stay(LAUNCH_HOLD.has(key) ? held(world) : this);
+  }
+
+  private CountScreen held(World world) {
+    return new CountScreen(flight, Phase.HELD, left(world), sending, space);
+  }
+
+  /** The key is out again: what comes last on the checklist is read anew. */
+  private Step scrubbed(World world) {
+    if (phase == Phase.READY) {
+      return Step.close().open(PadScreen.of(flight, sending, world));
+    }
+    Sending.Sent sent =
+        sending.keep(
+            "scrub the count", flight, PadList.unticked(flight, world, CheckLine.Part.KEY));
+    return Step.close().open(PadScreen.of(flight, sent.sending(), world)).and(sent.save());
+  }
+
+  private static double whole(World world) {
+    return PadTimes.of(world.settings()).count().seconds();
+  }
+
+  /** What is left of the count, nothing once it is over. */
+  private TimeSpan left(World world) {
+    return switch (phase) {
+      case READY -> new TimeSpan(whole(world));
+      case HELD -> time;
+      case LAUNCH -> new TimeSpan(0);
+      case COUNTING -> new TimeSpan(Math.max(0, time.seconds() - world.moment().up().seconds()));
+    };
+  }
+
+  @Override
+  public Optional<TimeSpan> untilTick(World world) {
+    return phase == Phase.COUNTING
+        ? Optional.of(MisfireWait.untilNext(left(world)))
+        : Optional.empty();
+  }
+
+  @Override
+  public void draw(Canvas canvas, World world) {
+    world.log().flight(flight).ifPresent(card -> PadView.stand(canvas, card, world));
+    String figure = String.format(Locale.ROOT, "%.0f", Math.ceil(left(world).seconds()));
+    int middle = (canvas.size().rows() - Figures.rows(canvas.size())) / 2;
+    int row = Figures.draw(canvas, middle, figure, Style.STRONG);
+    PadView.middle(canvas, row + 1, word(), Style.STRONG);
+    PadView.middle(canvas, row + 2, next(), Style.PLAIN);
+  }
+
+  private String word() {
+    return switch (phase) {
+      case READY -> "ARMED";
+      case HELD -> "HOLD";
+      case COUNTING -> "COUNT";
+      case LAUNCH -> "LAUNCH";
+    };
+  }
+
+  private String next() {
+    return switch (phase) {
+      case READY -> "Space begins the count; count aloud.";
+      case HELD -> "Key out. Space counts anew; g if it left all the same.";
+      case COUNTING -> "Any key holds.";
+      case LAUNCH -> "Space the moment it leaves the rod. m when it does not light.";
+    };
+  }
+
+  @Override
+  public String title(World world) {
+    return world
+        .log()
+        .flight(flight)
+        .map(card -> PadScreen.title("Count", card, world))
+        .orElse("Count");
+  }
+
+  @Override
+  public List<Binding> bindings() {
+    return switch (phase) {
+      case READY -> List.of(COUNT, MISFIRE, SCRUB);
+      case HELD -> List.of(COUNT, LEFT, MISFIRE, SCRUB);
+      case COUNTING -> List.of(HOLD, MISFIRE, SCRUB);
+      case LAUNCH -> List.of(LIFT_OFF, LAUNCH_HOLD, MISFIRE, SCRUB);
+    };
+  }
+
+  /** While it counts the key for help holds like any other. */
+  @Override
+  public boolean takesText() {
+    return phase == Phase.COUNTING;
+  }
+}

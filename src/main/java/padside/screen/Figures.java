@@ -1,0 +1,78 @@
+package padside.screen;
+
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Figures large enough to be read from some steps away, in full blocks; a terminal without blocks
+ * shows another solid character in their place.
+ */
+final class Figures {
+  /** Rows of the smallest figure. */
+  static final int ROWS = 5;
+
+  private static final int TALL = 34;
+  private static final char BLOCK = '█';
+
+  /** Top row first, one character a block. */
+  private static final Map<Character, List<String>> SHAPES =
+      Map.ofEntries(
+          Map.entry('0', List.of("###", "# #", "# #", "# #", "###")),
+          Map.entry('1', List.of(" # ", "## ", " # ", " # ", "###")),
+          Map.entry('2', List.of("###", "  #", "###", "#  ", "###")),
+          Map.entry('3', List.of("###", "  #", "###", "  #", "###")),
+          Map.entry('4', List.of("# #", "# #", "###", "  #", "  #")),
+          Map.entry('5', List.of("###", "#  ", "###", "  #", "###")),
+          Map.entry('6', List.of("###", "#  ", "###", "# #", "###")),
+          Map.entry('7', List.of("###", "  #", "  #", "  #", "  #")),
+          Map.entry('8', List.of("###", "# #", "###", "# #", "###")),
+          Map.entry('9', List.of("###", "# #", "###", "  #", "###")),
+          Map.entry('.', List.of(" ", " ", " ", " ", "#")));
+
+  private Figures() {}
+
+  /** How many rows figures take on a canvas of that size. */
+  static int rows(Size size) {
+    return ROWS * scale(size);
+  }
+
+  /** Draws digits and points in the middle of the row; returns the row below them. */
+  static int draw(Canvas canvas, int row, String text, Style style) {
+    int scale = scale(canvas.size());
+    int width = text.chars().map(c -> (shape(c).get(0).length() + 1) * 2 * scale).sum() - 2 * scale;
+    int left = Math.max(0, (canvas.size().columns() - width) / 2);
+    for (int c : text.chars().toArray()) {
+      figure(canvas, shape(c), new FormPane.Area(left, row, 2 * scale, scale), style);
+      left += (shape(c).get(0).length() + 1) * 2 * scale;
+    }
+    return row + rows(canvas.size());
+  }
+
+  private static int scale(Size size) {
+    return size.rows() >= TALL ? 2 : 1;
+  }
+
+  private static List<String> shape(int character) {
+    List<String> shape = SHAPES.get((char) character);
+    if (shape == null) {
+      throw new IllegalArgumentException("no figure for character " + character);
+    }
+    return shape;
+  }
+
+  /**
+   * Draws one figure.
+   *
+   * @param block its upper left block
+   */
+  private static void figure(Canvas canvas, List<String> shape, FormPane.Area block, Style style) {
+    for (int y = 0; y < shape.size() * block.height(); y++) {
+      String line = shape.get(y / block.height());
+      for (int x = 0; x < line.length(); x++) {
+        boolean filled = line.charAt(x) == '#';
+        String cells = String.valueOf(filled ? BLOCK : ' ').repeat(block.width());
+        canvas.put(block.left() + x * block.width(), block.top() + y, cells, style);
+      }
+    }
+  }
+}

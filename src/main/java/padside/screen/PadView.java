@@ -1,0 +1,143 @@
+package padside.screen;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import padside.flight.Flight;
+import padside.form.Form;
+import padside.units.Notations;
+
+/**
+ * Draws the checklist under the verdict, with the whole check beside it where both fit; and what
+ * other screens at the pad have in common.
+ */
+final class PadView {
+  private static final int LEFT = 2;
+  private static final int PART_WIDTH = 7;
+  private static final int WIDE = 110;
+  private static final int LIST_WIDTH = 62;
+
+  private PadView() {}
+
+  static void draw(Canvas canvas, PadScreen pad, Flight card, World world) {
+    Size size = canvas.size();
+    boolean wide = size.columns() >= WIDE;
+    int width = wide ? LIST_WIDTH : size.columns();
+    if (wide) {
+      for (int row = 1; row < size.rows() - 1; row++) {
+        canvas.put(LIST_WIDTH, row, "│", Style.LABEL);
+      }
+      int left = LIST_WIDTH + 2;
+      FormPane.Area area = new FormPane.Area(left, 1, size.columns() - left - 1, size.rows() - 3);
+      CheckPane.draw(canvas, pad.check(), world, area);
+    }
+    int row =
+        wide ? 1 : CheckPane.verdict(canvas, pad.check(), new FormPane.Area(0, 1, width, 3));
+    row = wind(canvas, row, pad, card, world);
+    PadList list = pad.list(card, world);
+    lines(canvas, list, list.index(pad.at()), new FormPane.Area(0, row, width, size.rows() - 3 - row));
+    foot(canvas, pad, list, world);
+  }
+
+  /** The wind the check looks at and how old it is, or the wind being typed; the row below. */
+  private static int wind(Canvas canvas, int row, PadScreen pad, Flight card, World world) {
+    if (pad.wind().isPresent()) {
+      return typing(canvas, row, pad.wind().get());
+    }
+    String wind =
+        card.wind().map(Notations.wind(world.settings().units())::show).orElse("no wind read");
+    Optional<Duration> age =
+        card.day().flatMap(world.log()::latestWeather).flatMap(read -> Ages.since(read, world));
+    boolean old =
+        age.map(a -> a.isNegative() || a.compareTo(CardFields.WIND_KEEPS) > 0).orElse(true);
+    String when = age.map(Ages::words).map(" · read "::concat).orElse("");
+    canvas.put(LEFT, row, wind, Style.STRONG);
+    canvas.put(
+        LEFT + wind.length(),
+        row,
+        when + (old ? ": w reads it anew" : ""),
+        old ? Style.OBJECTION : Style.PLAIN);
+    return row + 1;
+  }
+
+  private static int typing(Canvas canvas, int row, Form form) {
+    int width = 18;
+    String label = "Wind ";
+    canvas.put(LEFT, row, label, Style.LABEL);
+    canvas.fill(LEFT + label.length(), row, width, Style.FOCUS);
+    canvas.put(LEFT + label.length(), row, form.entry().typed(), Style.FOCUS);
+    canvas.cursorAt(LEFT + label.length() + form.entry().cursor(), row);
+    Optional<String> objection = form.entry().fresh() ? Optional.empty() : form.objection(0);
+    String beside = objection.or(() -> form.understood(0).map("= "::concat)).orElse(form.field().hint());
+    List<String> told = Paragraph.lines(beside, canvas.size().columns() - LEFT - label.length() - width - 2);
+    for (int i = 0; i < Math.min(2, told.size()); i++) {
+      canvas.put(
+          LEFT + label.length() + width + 1,
+          row + i,
+          told.get(i),
+          objection.isPresent() ? Style.OBJECTION : Style.LABEL);
+    }
+    return row + 2;
+  }
+
+  private static void lines(Canvas canvas, PadList list, int index, FormPane.Area area) {
+    int middle = index - area.height() / 2;
+    int first = Math.max(0, Math.min(middle, list.lines().size() - area.height()));
+    for (int i = first; i < list.lines().size() && i - first < area.height(); i++) {
+      PadLine line = list.lines().get(i);
+      int row = area.top() + i - first;
+      boolean here = i == index;
+      boolean heads = i == first || list.lines().get(i - 1).part() != line.part();
+      Style style = here ? Style.FOCUS : line.warns() ? Style.OBJECTION : Style.PLAIN;
+      if (here) {
+        canvas.fill(0, row, area.width(), style);
+        canvas.put(0, row, ">", style);
+      }
+      canvas.put(LEFT, row, heads ? line.part().words() : "", here ? style : Style.LABEL);
+      String text = text(list, line);
+      int width = area.width() - LEFT - PART_WIDTH - 1;
+      canvas.put(LEFT + PART_WIDTH, row, cut(text, width), style);
+      if (here && text.length() > width) {
+        canvas.put(LEFT, area.top() + area.height(), line.text(), Style.LABEL);
+      }
+    }
+  }
+
+  private static String text(PadList list, PadLine line) {
+    return (list.isTicked(line) ? "[x] " : "[ ] ") + (line.warns() ? "! " : "") + line.text();
+  }
+
+  private static void foot(Canvas canvas, PadScreen pad, PadList list, World world) {
+    int row = canvas.size().rows() - 2;
+    Optional<MisfireWait> wait = MisfireWait.of(pad.flight(), world);
+    if (wait.isPresent()) {
+      canvas.fill(0, row - 1, canvas.size().columns(), Style.PLAIN);
+      canvas.put(LEFT, row - 1, wait.get().words(world), Style.OBJECTION);
+    }
+    int open = list.open().size();
+    String left = open == 0 ? "All ticked: a goes on to the count" : open + " to tick";
+    String told = pad.arming() ? "checking… the count follows" : left;
+    canvas.put(LEFT, row, told, Style.STRONG);
+    String kept = pad.sending().words();
+    int edge = canvas.size().columns() >= WIDE ? LIST_WIDTH : canvas.size().columns();
+    canvas.put(edge - kept.length() - LEFT, row, kept, Style.LABEL);
+  }
+
+  /** What the card stands on when the count begins, at the top. */
+  static void stand(Canvas canvas, Flight card, World world) {
+    String reason = card.facts().get(Flight.REASON).map(" · "::concat).orElse("");
+    int row = Paragraph.draw(canvas, 1, FlightText.verdict(card) + reason, Style.STRONG);
+    card.facts()
+        .get(Flight.AGAINST)
+        .ifPresent(why -> Paragraph.draw(canvas, row, "Against NO-GO: " + why, Style.OBJECTION));
+  }
+
+  /** Draws a text in the middle of a row. */
+  static void middle(Canvas canvas, int row, String text, Style style) {
+    canvas.put(Math.max(0, (canvas.size().columns() - text.length()) / 2), row, text, style);
+  }
+
+  private static String cut(String text, int width) {
+    return text.length() <= width ? text : text.substring(0, Math.max(0, width - 1)) + "…";
+  }
+}
