@@ -43,10 +43,14 @@ record PadRules(Basis basis) {
         .ifPresentOrElse(
             far ->
                 out.told(
-                    Rules.STAND_BACK, "stand back " + basis.shown().distance(far.value()), far.cited()),
+                    Rules.STAND_BACK,
+                    "stand back " + basis.shown().distance(far.value()),
+                    far.cited()),
             () ->
                 out.told(
-                    Rules.STAND_BACK, "no distance to stand back is known here", basis.code().title()));
+                    Rules.STAND_BACK,
+                    "no distance to stand back is known here",
+                    basis.code().title()));
   }
 
   private static String angle(double degrees) {

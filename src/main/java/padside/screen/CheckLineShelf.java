@@ -50,7 +50,8 @@ record CheckLineShelf(Optional<RecordId> rocket) implements Shelf {
             line ->
                 new ListPane.Item(
                     line.id(),
-                    List.of(line.part().words(), line.text(), who(line, world), state(line, world))))
+                    List.of(
+                        line.part().words(), line.text(), who(line, world), state(line, world))))
         .toList();
   }
 
@@ -163,7 +164,6 @@ record CheckLineShelf(Optional<RecordId> rocket) implements Shelf {
         .filter(line -> isShipped(line) && isOwnRecord(line, world))
         .map(
             line ->
-                list.saving(
-                    Action.remove("put back checklist line", Kind.CHECKLINE, line.id())));
+                list.saving(Action.remove("put back checklist line", Kind.CHECKLINE, line.id())));
   }
 }

@@ -69,9 +69,7 @@ record CountScreen(RecordId flight, Phase phase, TimeSpan time, Sending sending,
 
   private Step pressed(Key key, World world) {
     CountScreen now =
-        COUNT.has(key)
-            ? new CountScreen(flight, phase, time, sending, space.pressed(world))
-            : this;
+        COUNT.has(key) ? new CountScreen(flight, phase, time, sending, space.pressed(world)) : this;
     if (MISFIRE.has(key)) {
       return MisfireScreen.begin(flight, world);
     }

@@ -56,7 +56,7 @@ final class DayView {
   private static void next(Canvas canvas, int row, World world) {
     Optional<MisfireWait> wait = MisfireWait.longest(world);
     if (wait.isPresent()) {
-      String text = cut(wait.get().words(world), canvas.size().columns() - 2 * LEFT);
+      String text = Paragraph.cut(wait.get().words(world), canvas.size().columns() - 2 * LEFT);
       canvas.put(LEFT, row, text, Style.OBJECTION);
       return;
     }

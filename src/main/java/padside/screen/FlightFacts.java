@@ -108,11 +108,15 @@ final class FlightFacts {
 
   private void pad() {
     List<Fact> before = List.copyOf(lines);
-    line("Ticked", facts.get(Flight.TICKED).map(keys -> keys.isEmpty() ? "" : keys.size() + " lines"));
+    line(
+        "Ticked",
+        facts.get(Flight.TICKED).map(keys -> keys.isEmpty() ? "" : keys.size() + " lines"));
     line("Left open", Flight.UNTICKED, open -> String.join("; ", open));
     line("Went on", Flight.WENT_ON, Function.identity());
-    world.log().attemptsOf(flight.id()).forEach(
-        attempt -> line("Misfire", Optional.of(MisfireText.told(attempt, world))));
+    world
+        .log()
+        .attemptsOf(flight.id())
+        .forEach(attempt -> line("Misfire", Optional.of(MisfireText.told(attempt, world))));
     if (lines.size() > before.size()) {
       lines.add(before.size(), new Fact("PAD", "", true));
     }

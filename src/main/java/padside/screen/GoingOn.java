@@ -59,7 +59,8 @@ record GoingOn(Flight flight, Facts checked, List<String> open, boolean against)
   @Override
   public String text(World world) {
     String said = against ? "The check says NO-GO" + because() + ". " : "";
-    String lines = open.isEmpty() ? "" : open.size() + " not ticked: " + String.join("; ", open) + ". ";
+    String lines =
+        open.isEmpty() ? "" : open.size() + " not ticked: " + String.join("; ", open) + ". ";
     return said + lines + "To go on to the count say why:";
   }
 

@@ -144,8 +144,7 @@ record MarkScreen(
 
   private Step keeping(String label, Facts facts) {
     Sending.Sent sent = sending.keep(label, flight, facts);
-    return Step.stay(new MarkScreen(flight, sent.sending(), unseen, space, bound))
-        .and(sent.save());
+    return Step.stay(new MarkScreen(flight, sent.sending(), unseen, space, bound)).and(sent.save());
   }
 
   private Step takenBack(World world) {

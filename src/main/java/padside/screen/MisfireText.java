@@ -20,7 +20,8 @@ final class MisfireText {
 
   private static String ordinal(int number) {
     boolean teen = number / 10 % 10 == 1;
-    String end = teen ? "th" : List.of("th", "st", "nd", "rd").get(number % 10 > 3 ? 0 : number % 10);
+    String end =
+        teen ? "th" : List.of("th", "st", "nd", "rd").get(number % 10 > 3 ? 0 : number % 10);
     return number + end;
   }
 
@@ -32,7 +33,11 @@ final class MisfireText {
         .get(Attempt.CAUSE)
         .map(code -> world.outcomes().words(Attempt.CAUSE.name(), code))
         .ifPresent(parts::add);
-    facts.get(Attempt.IGNITER).filter(text -> !text.isBlank()).map("igniter "::concat).ifPresent(parts::add);
+    facts
+        .get(Attempt.IGNITER)
+        .filter(text -> !text.isBlank())
+        .map("igniter "::concat)
+        .ifPresent(parts::add);
     facts.get(Attempt.NOTE).filter(text -> !text.isBlank()).ifPresent(parts::add);
     String time =
         facts

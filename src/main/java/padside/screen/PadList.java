@@ -44,8 +44,7 @@ record PadList(List<PadLine> lines, Set<String> ticked) {
     return new PadList(lines, Set.copyOf(flight.facts().get(Flight.TICKED).orElse(List.of())));
   }
 
-  private static PadLine line(
-      CheckLine line, Flight flight, Optional<Answer> answer, World world) {
+  private static PadLine line(CheckLine line, Flight flight, Optional<Answer> answer, World world) {
     Optional<Boolean> ban = flight.day().flatMap(world.log()::day).flatMap(Day::fireBan);
     boolean warns = line.key().equals(FIRE) && ban.orElse(false);
     Optional<String> known =
@@ -56,7 +55,9 @@ record PadList(List<PadLine> lines, Set<String> ticked) {
           default -> Optional.empty();
         };
     String text =
-        warns ? "FIRE BAN noted · " + line.text() : line.text() + known.map(" · "::concat).orElse("");
+        warns
+            ? "FIRE BAN noted · " + line.text()
+            : line.text() + known.map(" · "::concat).orElse("");
     return new PadLine(line.key(), line.part(), text, warns);
   }
 
@@ -83,8 +84,11 @@ record PadList(List<PadLine> lines, Set<String> ticked) {
   int index(Optional<String> key) {
     List<String> keys = lines.stream().map(PadLine::key).toList();
     Optional<String> from = key.filter(keys::contains);
-    return Math.max(0, from.or(() -> open().stream().map(PadLine::key).findFirst())
-        .map(keys::indexOf).orElse(keys.size() - 1));
+    return Math.max(
+        0,
+        from.or(() -> open().stream().map(PadLine::key).findFirst())
+            .map(keys::indexOf)
+            .orElse(keys.size() - 1));
   }
 
   /** The first line of the part behind that of a line; the last line where none follows. */
@@ -117,7 +121,8 @@ record PadList(List<PadLine> lines, Set<String> ticked) {
   private PadList with(List<PadLine> more) {
     return new PadList(
         lines,
-        Set.copyOf(Stream.concat(ticked.stream(), more.stream().map(PadLine::key)).distinct().toList()));
+        Set.copyOf(
+            Stream.concat(ticked.stream(), more.stream().map(PadLine::key)).distinct().toList()));
   }
 
   private PadList without(List<PadLine> some) {

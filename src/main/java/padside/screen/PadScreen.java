@@ -156,8 +156,7 @@ record PadScreen(
   private Step armed(World world) {
     return MisfireWait.of(flight, world)
         .map(wait -> Step.stay(this).and(new Effect.Tell(wait.words(world) + ".")))
-        .orElseGet(
-            () -> new PadScreen(flight, at, wind, sending, check, true).settled(world));
+        .orElseGet(() -> new PadScreen(flight, at, wind, sending, check, true).settled(world));
   }
 
   private Step goingOn(Flight card, Answer answer, World world) {

@@ -31,11 +31,14 @@ final class PadView {
       FormPane.Area area = new FormPane.Area(left, 1, size.columns() - left - 1, size.rows() - 3);
       CheckPane.draw(canvas, pad.check(), world, area);
     }
-    int row =
-        wide ? 1 : CheckPane.verdict(canvas, pad.check(), new FormPane.Area(0, 1, width, 3));
+    int row = wide ? 1 : CheckPane.verdict(canvas, pad.check(), new FormPane.Area(0, 1, width, 3));
     row = wind(canvas, row, pad, card, world);
     PadList list = pad.list(card, world);
-    lines(canvas, list, list.index(pad.at()), new FormPane.Area(0, row, width, size.rows() - 3 - row));
+    lines(
+        canvas,
+        list,
+        list.index(pad.at()),
+        new FormPane.Area(0, row, width, size.rows() - 3 - row));
     foot(canvas, pad, list, world);
   }
 
@@ -68,8 +71,10 @@ final class PadView {
     canvas.put(LEFT + label.length(), row, form.entry().typed(), Style.FOCUS);
     canvas.cursorAt(LEFT + label.length() + form.entry().cursor(), row);
     Optional<String> objection = form.entry().fresh() ? Optional.empty() : form.objection(0);
-    String beside = objection.or(() -> form.understood(0).map("= "::concat)).orElse(form.field().hint());
-    List<String> told = Paragraph.lines(beside, canvas.size().columns() - LEFT - label.length() - width - 2);
+    String beside =
+        objection.or(() -> form.understood(0).map("= "::concat)).orElse(form.field().hint());
+    List<String> told =
+        Paragraph.lines(beside, canvas.size().columns() - LEFT - label.length() - width - 2);
     for (int i = 0; i < Math.min(2, told.size()); i++) {
       canvas.put(
           LEFT + label.length() + width + 1,
@@ -96,9 +101,13 @@ final class PadView {
       canvas.put(LEFT, row, heads ? line.part().words() : "", here ? style : Style.LABEL);
       String text = text(list, line);
       int width = area.width() - LEFT - PART_WIDTH - 1;
-      canvas.put(LEFT + PART_WIDTH, row, cut(text, width), style);
+      canvas.put(LEFT + PART_WIDTH, row, Paragraph.cut(text, width), style);
       if (here && text.length() > width) {
-        canvas.put(LEFT, area.top() + area.height(), line.text(), Style.LABEL);
+        canvas.put(
+            LEFT,
+            area.top() + area.height(),
+            Paragraph.cut(line.text(), area.width() - LEFT),
+            Style.LABEL);
       }
     }
   }
@@ -135,9 +144,5 @@ final class PadView {
   /** Draws a text in the middle of a row. */
   static void middle(Canvas canvas, int row, String text, Style style) {
     canvas.put(Math.max(0, (canvas.size().columns() - text.length()) / 2), row, text, style);
-  }
-
-  private static String cut(String text, int width) {
-    return text.length() <= width ? text : text.substring(0, Math.max(0, width - 1)) + "…";
   }
 }

@@ -27,8 +27,7 @@ record Since(Optional<Instant> wall, Optional<TimeSpan> up, Optional<String> boo
 
   /** When a misfire was told. */
   static Since told(Facts attempt) {
-    return new Since(
-        attempt.get(Attempt.AT), attempt.get(Attempt.UP), attempt.get(Attempt.BOOT));
+    return new Since(attempt.get(Attempt.AT), attempt.get(Attempt.UP), attempt.get(Attempt.BOOT));
   }
 
   /** Whether it is told by the clock that never jumps; by the wall clock when not. */

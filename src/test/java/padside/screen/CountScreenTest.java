@@ -136,8 +136,7 @@ class CountScreenTest {
 
     Flight flown = flight();
     assertThat(flown.status()).isEqualTo(Flight.Status.FLOWN);
-    assertThat(flown.facts().get(Flight.LIFTOFF_AT))
-        .contains(Desk.MORNING.plus(seconds(6.37)));
+    assertThat(flown.facts().get(Flight.LIFTOFF_AT)).contains(Desk.MORNING.plus(seconds(6.37)));
     assertThat(flown.facts().get(Flight.LIFTOFF_UP)).contains(new TimeSpan(3606.37));
     assertThat(flown.facts().get(Flight.LIFTOFF_BOOT)).contains("boot-1");
     assertThat(flown.verdict()).contains(Verdict.GO);

@@ -109,8 +109,7 @@ class PadScreenTest {
 
   @Test
   void people_are_told_how_far_to_stand_back_and_a_fire_ban_stands_out() {
-    meadow.log.save(
-        Action.change("", Kind.DAY, meadow.day, Facts.none().with(Day.FIRE_BAN, true)));
+    meadow.log.save(Action.change("", Kind.DAY, meadow.day, Facts.none().with(Day.FIRE_BAN, true)));
     Desk desk = meadow.desk().checking(card -> FixedPad.standingBack(Fixed.check(card)));
 
     assertThat(desk.press("nher<enter>6g9 SW<f5>").frame())

@@ -36,9 +36,9 @@ class ReadmeTest {
     TOUR.put("card", "c7g10 NW");
     TOUR.put("reasons", "c7g10 NW<f3>");
     TOUR.put("chart", "c7g10 NW<f4>");
-    TOUR.put("pad", "<enter><enter><enter> ");
-    TOUR.put("count", "<enter><enter><enter><enter><enter>a ");
-    TOUR.put("misfire", "<enter><enter><enter><enter><enter>a m<down>");
+    TOUR.put("pad", "<enter>w2g3 NW<enter><enter><enter>  ");
+    TOUR.put("count", "<enter>w2g3 NW<enter><enter><enter><enter><enter>a ");
+    TOUR.put("misfire", "<enter>w2g3 NW<enter><enter><enter><enter><enter>a m<down>");
     TOUR.put("debrief", "<home><down><down><down><down>d");
     TOUR.put("box", "b");
     TOUR.put("field", "p<enter>");
@@ -49,8 +49,8 @@ class ReadmeTest {
     KEYS.put("Check", "n<f3>");
     KEYS.put("Chart", "n<f4>");
     KEYS.put("Pad", "<enter>");
-    KEYS.put("Count", "<enter><enter><enter><enter><enter>a ");
-    KEYS.put("Marks", "<enter><enter><enter><enter><enter>a hg");
+    KEYS.put("Count", "<enter>w2g3 NW<enter><enter><enter><enter><enter>a h");
+    KEYS.put("Marks", "<enter>w2g3 NW<enter><enter><enter><enter><enter>a hg");
     KEYS.put("Misfire", "<enter>m");
     KEYS.put("Checklist", "<enter>l");
     KEYS.put("Fleet", "f");
