@@ -102,6 +102,11 @@ public record Operation(
     }
   }
 
+  /** Whether it is the taking back of another. */
+  public boolean isUndo() {
+    return label.startsWith(UNDO);
+  }
+
   /** Whether it made the record, rather than changed it. */
   public boolean made(RecordId record) {
     return record.equals(id) || record.text().startsWith(id.text() + ".");
@@ -190,7 +195,7 @@ public record Operation(
   public static Optional<Operation> last(List<Operation> history) {
     Map<RecordId, Operation> back = takenBack(history);
     return history.stream()
-        .filter(done -> !done.label.startsWith(UNDO) && !back.containsKey(done.id))
+        .filter(done -> !done.isUndo() && !back.containsKey(done.id))
         .reduce((older, newer) -> newer);
   }
 }

@@ -68,7 +68,7 @@ public record FormField<T>(
   }
 
   /** What the entry shows at first: the text once typed, else the value as shown. */
-  String textIn(Facts facts) {
+  public String textIn(Facts facts) {
     Optional<T> value = place.get(facts);
     Optional<String> typed =
         place.typed(facts).filter(text -> value.isEmpty() || stillMeans(text, value));
@@ -95,7 +95,7 @@ public record FormField<T>(
   }
 
   /** How a number without a unit was understood, where that says more than the text itself. */
-  Optional<String> understood(String typed) {
+  public Optional<String> understood(String typed) {
     String text = typed.strip();
     return notation instanceof Choices || !BARE.matcher(text).matches()
         ? Optional.empty()

@@ -13,6 +13,11 @@ import padside.flight.Logbook;
 /** The altimeters in the range box. */
 record AltimeterShelf() implements Shelf {
   @Override
+  public Kind kind() {
+    return Kind.ALTIMETER;
+  }
+
+  @Override
   public String title(World world) {
     return RangeBoxScreen.title();
   }

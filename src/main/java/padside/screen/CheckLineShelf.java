@@ -29,6 +29,11 @@ record CheckLineShelf(Optional<RecordId> rocket) implements Shelf {
   }
 
   @Override
+  public Kind kind() {
+    return Kind.CHECKLINE;
+  }
+
+  @Override
   public String title(World world) {
     return "Checklist";
   }

@@ -42,7 +42,7 @@ final class DayForm {
     return RecordForm.of(sheet(world), day.id(), day.facts(), world);
   }
 
-  private static RecordForm.Sheet sheet(World world) {
+  static RecordForm.Sheet sheet(World world) {
     Choices<Boolean> yesNo =
         new Choices<>(
             "answer",

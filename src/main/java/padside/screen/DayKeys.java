@@ -19,7 +19,8 @@ enum DayKeys {
   SCRUB("s", "scrub", "call the marked card off"),
   OPEN_DAY("o", "day", "open a new day: date and field"),
   EDIT_DAY("e", "", "change the day: field, permission, fire ban"),
-  UNDO("u", "", "take back scrub, or gone before its debrief"),
+  UNDO("u", "", "undo the last change of the marked flight"),
+  HISTORY("h", "", "history of the marked flight: undo, redo"),
   CARD("c", "", "the card of the marked flight, flown or not"),
   QUIT("q", "quit", "leave Padside");
 

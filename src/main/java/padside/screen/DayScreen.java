@@ -123,7 +123,8 @@ record DayScreen(ListCursor cursor, Optional<Ticket> gone) implements Screen {
       case GONE -> onMarked(world, flight -> leavesThePad(flight, world));
       case DEBRIEF -> debrief(world);
       case SCRUB -> onMarked(world, flight -> scrubbed(flight, world));
-      case UNDO -> onMarked(world, flight -> waitsAgain(flight, world));
+      case UNDO -> onMarked(world, flight -> opening(QuickUndo.of(flight, world)));
+      case HISTORY -> onMarked(world, flight -> opening(FlightScreen.history(flight, world)));
       case CARD -> onMarked(world, flight -> opening(CardScreen.open(flight, world)));
       case MEND ->
           onMarked(
@@ -213,16 +214,6 @@ record DayScreen(ListCursor cursor, Optional<Ticket> gone) implements Screen {
     return flight.status() == Flight.Status.CARD || flight.status() == Flight.Status.DRAFT
         ? changing("scrub", flight, Facts.none().with(Flight.STATUS, Flight.Status.SCRUBBED), world)
         : Step.stay(this);
-  }
-
-  /** Takes back "gone" as long as nothing was told of the flight, and "scrub". */
-  private Step waitsAgain(Flight flight, World world) {
-    if (!flight.awaitsDebrief() && flight.status() != Flight.Status.SCRUBBED) {
-      return Step.stay(this);
-    }
-    Flight.Status status = flight.verdict().isPresent() ? Flight.Status.CARD : Flight.Status.DRAFT;
-    Facts facts = MarkScreen.noMarks().with(PadList.none()).with(Flight.STATUS, status);
-    return changing("back in the queue", flight, facts, world);
   }
 
   private Step changing(String label, Flight flight, Facts facts, World world) {

@@ -14,6 +14,11 @@ import padside.units.Notations;
 /** The parachutes and streamers in the range box. */
 record DeviceShelf() implements Shelf {
   @Override
+  public Kind kind() {
+    return Kind.DEVICE;
+  }
+
+  @Override
   public String title(World world) {
     return RangeBoxScreen.title();
   }

@@ -24,6 +24,11 @@ record FieldsScreen() implements Shelf {
   }
 
   @Override
+  public Kind kind() {
+    return Kind.FIELD;
+  }
+
+  @Override
   public String title(World world) {
     return "Fields";
   }
@@ -93,7 +98,7 @@ record FieldsScreen() implements Shelf {
     return List.of(RecordList.toAdd("a field"), RecordList.toRemove("the field"));
   }
 
-  private static RecordForm.Sheet sheet(World world) {
+  static RecordForm.Sheet sheet(World world) {
     UnitSystem units = world.settings().units();
     return new RecordForm.Sheet(
         Kind.FIELD,

@@ -36,7 +36,7 @@ record FixShelf(RecordId rocket) implements Shelf {
                 "no flight until it is mended")));
   }
 
-  private static RecordForm.Sheet sheet() {
+  static RecordForm.Sheet sheet() {
     return new RecordForm.Sheet(
         Kind.FIX,
         "fix",
@@ -57,6 +57,11 @@ record FixShelf(RecordId rocket) implements Shelf {
                 "What was done",
                 new Texts(""),
                 "Told once it is mended; d in the list marks it.")));
+  }
+
+  @Override
+  public Kind kind() {
+    return Kind.FIX;
   }
 
   @Override
@@ -93,6 +98,11 @@ record FixShelf(RecordId rocket) implements Shelf {
   static String state(Fix fix) {
     String date = fix.facts().get(Fix.DONE_ON).map(on -> " " + on).orElse("");
     return fix.open() ? fix.severity().words() : "mended" + date;
+  }
+
+  @Override
+  public String name(ListPane.Item item) {
+    return item.cells().get(1);
   }
 
   @Override

@@ -23,6 +23,11 @@ record FleetScreen() implements Shelf {
   }
 
   @Override
+  public Kind kind() {
+    return Kind.ROCKET;
+  }
+
+  @Override
   public String title(World world) {
     return "Fleet";
   }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import padside.fact.RecordId;
 import padside.flight.Flight;
+import padside.flight.Kind;
 
 /**
  * Everything kept about one flight: its card, the check as it stood, prediction beside measurement,
@@ -24,6 +25,7 @@ record FlightScreen(RecordId id, int first) implements Screen {
           "debrief",
           "tell what came of the flight, or correct it; the card while it has not flown");
   private static final Binding CARD = Binding.of("c", "card", "the card in its form");
+  private static final Binding HISTORY = Binding.of("h", "history", HistoryScreen.OPEN.meaning());
   private static final Binding BACK = Binding.of("<esc>", "back", "back to the screen before");
   private static final Binding DOWN = Binding.of("<down><pagedown>", "", "further down");
   private static final Binding UP = Binding.of("<up><pageup><home>", "", "further up");
@@ -47,7 +49,15 @@ record FlightScreen(RecordId id, int first) implements Screen {
     if (CARD.has(key)) {
       return opening(world, flight -> CardScreen.open(flight, world));
     }
+    if (HISTORY.has(key)) {
+      return opening(world, flight -> history(flight, world));
+    }
     return Step.stay(new FlightScreen(id, Math.max(0, scrolled(key, world))));
+  }
+
+  static Screen history(Flight flight, World world) {
+    String name = FlightText.date(flight, world) + " " + FlightText.name(flight, world);
+    return HistoryScreen.of(new HistoryScreen.Subject(Kind.FLIGHT, flight.id(), name), world);
   }
 
   private Step opening(World world, Function<Flight, Screen> screen) {
@@ -105,6 +115,6 @@ record FlightScreen(RecordId id, int first) implements Screen {
 
   @Override
   public List<Binding> bindings() {
-    return List.of(DEBRIEF, CARD, BACK, DOWN, UP);
+    return List.of(DEBRIEF, CARD, HISTORY, BACK, DOWN, UP);
   }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import padside.fact.RecordId;
 import padside.flight.Flight;
+import padside.flight.Kind;
 import padside.units.Notations;
 
 /** Every flight, the newest first. */
@@ -13,6 +14,11 @@ record LogScreen() implements Shelf {
 
   static RecordList open(World world) {
     return RecordList.of(new LogScreen(), world);
+  }
+
+  @Override
+  public Kind kind() {
+    return Kind.FLIGHT;
   }
 
   @Override
@@ -46,6 +52,11 @@ record LogScreen() implements Shelf {
             FlightText.verdict(flight),
             flight.altitude().map(Notations.altitude(world.settings().units())::show).orElse(""),
             FlightText.outcome(flight, world)));
+  }
+
+  @Override
+  public String name(ListPane.Item item) {
+    return item.cells().get(0) + " · " + item.cells().get(1);
   }
 
   @Override

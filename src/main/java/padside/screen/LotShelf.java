@@ -31,6 +31,11 @@ record LotShelf(Map<RecordId, Integer> corrections) implements Shelf {
   }
 
   @Override
+  public Kind kind() {
+    return Kind.LOT;
+  }
+
+  @Override
   public String title(World world) {
     return RangeBoxScreen.title();
   }
@@ -82,6 +87,11 @@ record LotShelf(Map<RecordId, Integer> corrections) implements Shelf {
 
   private int correction(Lot lot) {
     return corrections.getOrDefault(lot.id(), lot.facts().get(Lot.CORRECTION).orElse(0));
+  }
+
+  @Override
+  public String name(ListPane.Item item) {
+    return item.cells().get(0) + " · " + item.cells().get(1);
   }
 
   @Override

@@ -18,6 +18,11 @@ record MotorTypesScreen() implements Shelf {
   }
 
   @Override
+  public Kind kind() {
+    return Kind.MOTOR;
+  }
+
+  @Override
   public String title(World world) {
     return "Motor types";
   }

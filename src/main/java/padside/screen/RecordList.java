@@ -100,7 +100,24 @@ record RecordList(
       Optional<RecordId> going = current(world).filter(id -> removal(id, world).isPresent());
       return Step.stay(new RecordList(shelf, cursor, going, serials, child));
     }
+    if (HistoryScreen.OPEN.has(key)) {
+      return current(world).map(id -> history(id, world)).orElse(Step.stay(this));
+    }
+    if (RemovedScreen.OPEN.has(key)) {
+      return opening(RemovedScreen.of(shelf.kind(), world), world);
+    }
     return shelf.press(key, this, world).orElse(Step.stay(this));
+  }
+
+  private Step history(RecordId id, World world) {
+    String name =
+        shelf.items(world).stream()
+            .filter(item -> item.id().equals(id))
+            .map(shelf::name)
+            .findFirst()
+            .orElse("");
+    return opening(
+        HistoryScreen.of(new HistoryScreen.Subject(shelf.kind(), id, name), world), world);
   }
 
   private Step removing(Key key, World world) {
@@ -231,7 +248,7 @@ record RecordList(
     }
     List<Binding> table = new ArrayList<>(List.of(OPEN));
     table.addAll(shelf.ownBindings());
-    table.addAll(List.of(BACK, FIND, MOVE));
+    table.addAll(List.of(BACK, FIND, HistoryScreen.OPEN, RemovedScreen.OPEN, MOVE));
     return List.copyOf(table);
   }
 

@@ -182,7 +182,7 @@ public record Session(
     }
     boolean help = key.equals(HELP) || (key.equals(HELP_TOO) && !top().takesText());
     if (help && !(top() instanceof HelpScreen)) {
-      return new Turn(over(new HelpScreen(top().title(world), top().bindings())), List.of());
+      return new Turn(over(HelpScreen.of(top().title(world), top().bindings())), List.of());
     }
     return step(topmost(), pressed);
   }

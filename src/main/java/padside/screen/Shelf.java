@@ -4,9 +4,13 @@ import java.util.List;
 import java.util.Optional;
 import padside.fact.RecordId;
 import padside.flight.Action;
+import padside.flight.Kind;
 
 /** What a {@link RecordList} lists and what its keys do. */
 interface Shelf {
+  /** What kind of record a line stands for. */
+  Kind kind();
+
   /** The title bar's text. */
   String title(World world);
 
@@ -18,6 +22,11 @@ interface Shelf {
   List<ListPane.Heading> headings(World world);
 
   List<ListPane.Item> items(World world);
+
+  /** What the record of a line is called where it stands alone. */
+  default String name(ListPane.Item item) {
+    return item.cells().get(0);
+  }
 
   /** What to do when there is nothing yet. */
   String empty();

@@ -23,12 +23,13 @@ final class WeatherScreen {
 
   /** A reading of now; all but the wind starts from the day's reading before. */
   static Screen create(Day day, World world) {
-    return RecordForm.ofNew(sheet(day, world), CardStart.weather(day.id(), world), world);
+    return RecordForm.ofNew(
+        sheet(Optional.of(day), world), CardStart.weather(day.id(), world), world);
   }
 
-  private static RecordForm.Sheet sheet(Day day, World world) {
+  static RecordForm.Sheet sheet(Optional<Day> day, World world) {
     UnitSystem units = world.settings().units();
-    Optional<Field> field = day.field().flatMap(world.log()::field);
+    Optional<Field> field = day.flatMap(Day::field).flatMap(world.log()::field);
     return new RecordForm.Sheet(
         Kind.WEATHER, "weather reading", fields(units), facts -> air(facts, field, units));
   }

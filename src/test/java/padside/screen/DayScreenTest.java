@@ -228,8 +228,11 @@ class DayScreenTest {
 
   @Test
   void every_key_is_told_in_the_smallest_terminal() {
-    String help = meadow.desk().press("?").frame(Size.SMALLEST);
+    Desk desk = meadow.desk().press("?");
+    String first = desk.frame(Size.SMALLEST);
+    String help = first + desk.press("<down><down><down><down>").frame(Size.SMALLEST);
 
+    assertThat(first).contains("… more: Down");
     for (DayKeys key : DayKeys.values()) {
       assertThat(help).contains(key.binding().meaning());
     }

@@ -144,10 +144,20 @@ final class Desk {
     return this;
   }
 
-  /** Does all saves that wait, and those they lead to. */
+  /** Does all saves that wait, and those they lead to; what is to be read comes in its turn. */
   Desk answerSaves() {
+    log.at(now);
     while (!saves.isEmpty()) {
-      Effect.Save save = (Effect.Save) saves.remove();
+      Effect next = saves.remove();
+      if (next instanceof Effect.ReadHistory read) {
+        take(new Event.HistoryRead(read.ticket(), log.history(read.kind(), read.id())));
+        continue;
+      }
+      if (next instanceof Effect.ReadRemoved read) {
+        take(new Event.RemovedRead(read.ticket(), log.removed(read.kind())));
+        continue;
+      }
+      Effect.Save save = (Effect.Save) next;
       if (fault.isPresent()) {
         take(new Event.NotSaved(save.ticket(), fault.get()));
         fault = Optional.empty();
@@ -275,7 +285,9 @@ final class Desk {
   private void take(Session.Turn turn) {
     session = turn.session();
     for (Effect effect : turn.effects()) {
-      if (effect instanceof Effect.Save) {
+      if (effect instanceof Effect.Save
+          || effect instanceof Effect.ReadHistory
+          || effect instanceof Effect.ReadRemoved) {
         saves.add(effect);
       } else if (effect instanceof Effect.Check) {
         checks.add(effect);

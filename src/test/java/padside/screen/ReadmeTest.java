@@ -59,6 +59,7 @@ class ReadmeTest {
     KEYS.put("Log", "l");
     KEYS.put("Plan", "t");
     KEYS.put("Packing list", "tk");
+    KEYS.put("History", "h");
     KEYS.put("Any form", "w");
   }
 
