@@ -31,8 +31,7 @@ record HelpScreen(String about, List<Binding> table, int first) implements Scree
     }
     if (SCROLL.has(pressed.key())) {
       int to = first + (pressed.key().equals(Key.DOWN) ? 1 : -1);
-      return Step.stay(
-          new HelpScreen(about, table, Math.max(0, Math.min(to, table.size() - 1))));
+      return Step.stay(new HelpScreen(about, table, Math.max(0, Math.min(to, table.size() - 1))));
     }
     return BACK.has(pressed.key()) ? Step.close() : Step.stay(this);
   }
