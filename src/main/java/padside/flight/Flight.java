@@ -141,6 +141,21 @@ public record Flight(RecordId id, Facts facts) {
           Length::new,
           Length::metres);
 
+  public static final Column<Length> PREDICTED_SPREAD_LONG =
+      Column.quantity(
+          "predicted_spread_long_m",
+          "half the longest diameter of the ellipse that nine of ten landings lie in",
+          Length::new,
+          Length::metres);
+  public static final Column<Length> PREDICTED_SPREAD_SHORT =
+      Column.quantity(
+          "predicted_spread_short_m", "half its shortest diameter", Length::new, Length::metres);
+  public static final Column<Bearing> PREDICTED_SPREAD_ALONG =
+      Column.quantity(
+          "predicted_spread_along_deg",
+          "where its longest diameter points to",
+          Bearing::new,
+          Bearing::degrees);
   public static final Column<TimeSpan> PREDICTED_EJECTION =
       Column.quantity(
           "predicted_ejection_s",
@@ -253,6 +268,9 @@ public record Flight(RecordId id, Facts facts) {
           PREDICTED_DESCENT,
           PREDICTED_BEARING,
           PREDICTED_DISTANCE,
+          PREDICTED_SPREAD_LONG,
+          PREDICTED_SPREAD_SHORT,
+          PREDICTED_SPREAD_ALONG,
           PREDICTED_EJECTION,
           PREDICTED_ALOFT,
           TICKED,

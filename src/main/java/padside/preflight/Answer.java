@@ -70,6 +70,9 @@ public record Answer(
           Flight.PREDICTED_DESCENT,
           Flight.PREDICTED_BEARING,
           Flight.PREDICTED_DISTANCE,
+          Flight.PREDICTED_SPREAD_LONG,
+          Flight.PREDICTED_SPREAD_SHORT,
+          Flight.PREDICTED_SPREAD_ALONG,
           Flight.PREDICTED_EJECTION,
           Flight.PREDICTED_ALOFT);
 
@@ -77,6 +80,7 @@ public record Answer(
   public Facts facts() {
     Facts facts =
         noFacts().with(Flight.VERDICT, ruling.verdict()).with(Flight.REASON, ruling.reason());
+    Optional<Spread.Area> landing = outlook.flatMap(Outlook::spread).map(Spread::landing90);
     return facts
         .with(Flight.LIMIT, ruling.limit())
         .with(Flight.PREDICTED_APOGEE, outlook.map(Outlook::apogee))
@@ -86,6 +90,9 @@ public record Answer(
             Flight.PREDICTED_BEARING,
             outlook.filter(Outlook::bearingKnown).map(Outlook::landingBearing))
         .with(Flight.PREDICTED_DISTANCE, outlook.map(Outlook::landingDistance))
+        .with(Flight.PREDICTED_SPREAD_LONG, landing.map(Spread.Area::longHalf))
+        .with(Flight.PREDICTED_SPREAD_SHORT, landing.map(Spread.Area::shortHalf))
+        .with(Flight.PREDICTED_SPREAD_ALONG, landing.map(Spread.Area::along))
         .with(
             Flight.PREDICTED_EJECTION,
             outlook.flatMap(Outlook::ejection).map(Outlook.Ejection::time))

@@ -16,6 +16,7 @@ enum DayKeys {
   RANGE_BOX("b", "box", "range box: motors, parachutes, altimeters"),
   FIELDS("p", "places", "the fields and their edges"),
   MEND("m", "mend", "what to mend on the marked rocket"),
+  SIGHTS("i", "", SightShelf.MEANING),
   SCRUB("s", "scrub", "call the marked card off"),
   OPEN_DAY("o", "day", "open a new day: date and field"),
   EDIT_DAY("e", "", "change the day: field, permission, fire ban"),

@@ -122,6 +122,7 @@ record DayScreen(ListCursor cursor, Optional<Ticket> gone) implements Screen {
       case WEATHER -> onDay(world, day -> opening(WeatherScreen.create(day, world)));
       case GONE -> onMarked(world, flight -> leavesThePad(flight, world));
       case DEBRIEF -> debrief(world);
+      case SIGHTS -> onMarked(world, flight -> opening(SightShelf.of(flight.id(), world)));
       case SCRUB -> onMarked(world, flight -> scrubbed(flight, world));
       case UNDO -> onMarked(world, flight -> opening(QuickUndo.of(flight, world)));
       case HISTORY -> onMarked(world, flight -> opening(FlightScreen.history(flight, world)));

@@ -25,6 +25,7 @@ record FlightScreen(RecordId id, int first) implements Screen {
           "debrief",
           "tell what came of the flight, or correct it; the card while it has not flown");
   private static final Binding CARD = Binding.of("c", "card", "the card in its form");
+  private static final Binding SIGHTS = Binding.of("i", "sights", SightShelf.MEANING);
   private static final Binding HISTORY = Binding.of("h", "history", HistoryScreen.OPEN.meaning());
   private static final Binding BACK = Binding.of("<esc>", "back", "back to the screen before");
   private static final Binding DOWN = Binding.of("<down><pagedown>", "", "further down");
@@ -48,6 +49,9 @@ record FlightScreen(RecordId id, int first) implements Screen {
     }
     if (CARD.has(key)) {
       return opening(world, flight -> CardScreen.open(flight, world));
+    }
+    if (SIGHTS.has(key)) {
+      return opening(world, flight -> SightShelf.of(flight.id(), world));
     }
     if (HISTORY.has(key)) {
       return opening(world, flight -> history(flight, world));
@@ -115,6 +119,6 @@ record FlightScreen(RecordId id, int first) implements Screen {
 
   @Override
   public List<Binding> bindings() {
-    return List.of(DEBRIEF, CARD, HISTORY, BACK, DOWN, UP);
+    return List.of(DEBRIEF, CARD, SIGHTS, HISTORY, BACK, DOWN, UP);
   }
 }

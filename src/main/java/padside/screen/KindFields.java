@@ -69,7 +69,8 @@ final class KindFields {
       case DAY -> Optional.of(DayForm.sheet(world));
       case WEATHER -> Optional.of(WeatherScreen.sheet(Optional.empty(), world));
       case FIX -> Optional.of(FixShelf.sheet());
-      case FLIGHT, ATTEMPT, SIGHTING, CHECKLINE -> Optional.empty();
+      case SIGHTING -> Optional.of(SightShelf.sheet(world));
+      case FLIGHT, ATTEMPT, CHECKLINE -> Optional.empty();
     };
   }
 
@@ -88,6 +89,10 @@ final class KindFields {
             Flight.PREDICTED_DESCENT, "Predicted descent", Notations.descentRate(units), ""),
         bearing(Flight.PREDICTED_BEARING, "Expected toward"),
         FormField.of(Flight.PREDICTED_DISTANCE, "Expected at", Notations.distance(units), ""),
+        FormField.of(
+            Flight.PREDICTED_SPREAD_LONG, "Nine in ten along", Notations.distance(units), ""),
+        FormField.of(Flight.PREDICTED_SPREAD_SHORT, "and across", Notations.distance(units), ""),
+        bearing(Flight.PREDICTED_SPREAD_ALONG, "which points"),
         seconds(Flight.PREDICTED_EJECTION, "Expected ejection"),
         seconds(Flight.PREDICTED_ALOFT, "Expected aloft"),
         text(Flight.WENT_ON, "Went on"));

@@ -200,7 +200,21 @@ record RecordList(
     } else {
       drawLines(canvas, shown, world);
     }
+    if (asked.isEmpty()) {
+      drawTold(canvas, last, world);
+    }
     drawLastLine(canvas, last, world);
+  }
+
+  /** In a few lines above the last. */
+  private void drawTold(Canvas canvas, int last, World world) {
+    List<String> lines =
+        shelf.told(world).stream()
+            .flatMap(text -> Paragraph.lines(text, canvas.size().columns() - 4).stream())
+            .toList();
+    for (int i = 0; i < lines.size(); i++) {
+      canvas.put(2, last - lines.size() + i, lines.get(i), Style.STRONG);
+    }
   }
 
   /** The lines, and the end of the current one whole below them when it has to be cut. */

@@ -19,6 +19,11 @@ interface Shelf {
     return "";
   }
 
+  /** What all lines come to, below them; sentences. */
+  default List<String> told(World world) {
+    return List.of();
+  }
+
   List<ListPane.Heading> headings(World world);
 
   List<ListPane.Item> items(World world);

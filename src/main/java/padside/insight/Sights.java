@@ -1,0 +1,193 @@
+package padside.insight;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import padside.fact.Facts;
+import padside.flight.Flight;
+import padside.flight.Sighting;
+import padside.physics.Ellipse;
+import padside.physics.RefusedInput;
+import padside.physics.Tracking;
+import padside.units.Angle;
+import padside.units.Bearing;
+import padside.units.Length;
+
+/**
+ * What lines of sight to a rocket come to: where to look for it, and how high it went.
+ *
+ * @param remarks what stands in the way of an answer, and what it takes for granted; sentences
+ */
+public record Sights(Optional<Search> search, Optional<Height> height, List<String> remarks) {
+  /** Nine of ten times it lies within the ellipse. */
+  private static final double SHARE = 0.9;
+
+  /** One standard deviation of a bearing by hand compass: common practice, no source. */
+  private static final Angle BY_HAND = Angle.ofDegrees(3);
+
+  /**
+   * Without a spread kept with the card: half the distance and this; common practice, no source.
+   */
+  private static final double USUAL_M = 20;
+
+  /**
+   * Where to look: the middle and the ellipse that holds nine of ten places.
+   *
+   * @param toward of the middle from the pad
+   * @param along where the longest diameter points to
+   * @param fromLast from the spot of the last line of sight, where somebody may still stand
+   * @param lines how many lines of sight it stands on
+   * @param expectation whether the predicted landing counted as well
+   */
+  public record Search(
+      Bearing toward,
+      Length distance,
+      Length longHalf,
+      Length shortHalf,
+      Bearing along,
+      Optional<Way> fromLast,
+      int lines,
+      boolean expectation) {}
+
+  /** Bearing and distance. */
+  public record Way(Bearing toward, Length distance) {}
+
+  /**
+   * Altitude above the stations.
+   *
+   * @param closure of two stations, difference over sum of their heights; absent of one alone
+   * @param counts false where two stations disagree by more than contests allow
+   */
+  public record Height(Length above, Optional<Double> closure, boolean counts) {}
+
+  /** Keeps its own list. */
+  public Sights {
+    remarks = List.copyOf(remarks);
+  }
+
+  /**
+   * Of all lines of sight to one flight, in the order they were told.
+   *
+   * @param flight for where the landing was predicted
+   */
+  public static Sights of(List<Sighting> sightings, Facts flight) {
+    List<String> remarks = new ArrayList<>();
+    Optional<Search> search = search(of(Sighting.Target.LANDING, sightings), flight, remarks);
+    Optional<Height> height = height(of(Sighting.Target.APOGEE, sightings), remarks);
+    return new Sights(search, height, remarks);
+  }
+
+  private static List<Sighting> of(Sighting.Target target, List<Sighting> sightings) {
+    return sightings.stream()
+        .filter(each -> each.target().equals(Optional.of(target)))
+        .filter(each -> each.facts().get(Sighting.BEARING).isPresent())
+        .toList();
+  }
+
+  private static Optional<Search> search(List<Sighting> seen, Facts flight, List<String> remarks) {
+    List<Tracking.Line> lines = seen.stream().map(Sights::line).toList();
+    Optional<Ellipse> expected = expected(flight);
+    if (lines.isEmpty() && expected.isEmpty()) {
+      return Optional.empty();
+    }
+    try {
+      Ellipse area = Tracking.search(lines, expected, SHARE);
+      Tracking.Way way = Tracking.way(area, new Length(0), new Length(0));
+      Optional<Way> last =
+          lines.stream()
+              .reduce((first, second) -> second)
+              .filter(line -> Math.hypot(line.east().metres(), line.north().metres()) > 0)
+              .map(line -> Tracking.way(area, line.east(), line.north()))
+              .map(each -> new Way(each.toward(), each.distance()));
+      return Optional.of(
+          new Search(
+              way.toward(),
+              way.distance(),
+              area.longHalf(),
+              area.shortHalf(),
+              area.along(),
+              last,
+              lines.size(),
+              expected.isPresent()));
+    } catch (RefusedInput refused) {
+      remarks.add(refused.getMessage());
+      return Optional.empty();
+    }
+  }
+
+  private static Tracking.Line line(Sighting sighting) {
+    Bearing toward = sighting.facts().get(Sighting.BEARING).orElseThrow();
+    return new Tracking.Line(east(sighting), north(sighting), toward, BY_HAND);
+  }
+
+  private static Length east(Sighting sighting) {
+    return new Length(distanceM(sighting) * Math.sin(stationRadians(sighting)));
+  }
+
+  private static Length north(Sighting sighting) {
+    return new Length(distanceM(sighting) * Math.cos(stationRadians(sighting)));
+  }
+
+  private static double distanceM(Sighting sighting) {
+    return sighting.facts().get(Sighting.STATION_DISTANCE).map(Length::metres).orElse(0.0);
+  }
+
+  private static double stationRadians(Sighting sighting) {
+    return sighting.facts().get(Sighting.STATION_BEARING).map(Bearing::inRadians).orElse(0.0);
+  }
+
+  /** The predicted landing as far as the card kept it. */
+  private static Optional<Ellipse> expected(Facts flight) {
+    Optional<Bearing> toward = flight.get(Flight.PREDICTED_BEARING);
+    Optional<Length> distance = flight.get(Flight.PREDICTED_DISTANCE);
+    if (toward.isEmpty() || distance.isEmpty()) {
+      return Optional.empty();
+    }
+    double metres = distance.get().metres();
+    Length usual = new Length(metres / 2 + USUAL_M);
+    return Optional.of(
+        new Ellipse(
+            new Length(metres * Math.sin(toward.get().inRadians())),
+            new Length(metres * Math.cos(toward.get().inRadians())),
+            flight.get(Flight.PREDICTED_SPREAD_LONG).orElse(usual),
+            flight.get(Flight.PREDICTED_SPREAD_SHORT).orElse(usual),
+            flight.get(Flight.PREDICTED_SPREAD_ALONG).orElse(new Bearing(0))));
+  }
+
+  private static Optional<Height> height(List<Sighting> seen, List<String> remarks) {
+    List<Sighting> raised =
+        seen.stream().filter(each -> each.facts().get(Sighting.ELEVATION).isPresent()).toList();
+    if (raised.isEmpty()) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(raised.size() == 1 ? single(raised.get(0), remarks) : both(raised));
+    } catch (RefusedInput refused) {
+      remarks.add(refused.getMessage());
+      return Optional.empty();
+    }
+  }
+
+  private static Height single(Sighting only, List<String> remarks) {
+    Length height =
+        Tracking.single(
+            new Length(distanceM(only)), only.facts().get(Sighting.ELEVATION).orElseThrow());
+    remarks.add("One station alone: true only if it rose straight up.");
+    return new Height(height, Optional.empty(), true);
+  }
+
+  /** The two told last. */
+  private static Height both(List<Sighting> raised) {
+    Tracking.Reduction reduction =
+        Tracking.reduce(sight(raised.get(raised.size() - 2)), sight(raised.get(raised.size() - 1)));
+    return new Height(reduction.height(), Optional.of(reduction.closure()), reduction.closes());
+  }
+
+  private static Tracking.Sight sight(Sighting sighting) {
+    return new Tracking.Sight(
+        east(sighting),
+        north(sighting),
+        sighting.facts().get(Sighting.BEARING).orElseThrow(),
+        sighting.facts().get(Sighting.ELEVATION).orElseThrow());
+  }
+}
