@@ -17,6 +17,8 @@ import padside.form.FormField;
  * @param leaving the flier has left, the last save is under way
  */
 record RecordForm(Sheet sheet, Form form, Draft draft, boolean leaving) implements Screen {
+  private static final int TOP = 2;
+
   private static final Binding DONE =
       Binding.of("<f2><esc>", "done", "leave the form, as Esc does; all that was typed is kept");
   private static final Binding NEXT =
@@ -125,11 +127,13 @@ record RecordForm(Sheet sheet, Form form, Draft draft, boolean leaving) implemen
 
   @Override
   public void draw(Canvas canvas, World world) {
-    sheet
-        .told()
-        .apply(form.facts())
-        .ifPresent(text -> Paragraph.draw(canvas, 1, text, Style.STRONG));
-    drawFrom(2, canvas);
+    int below =
+        sheet
+            .told()
+            .apply(form.facts())
+            .map(text -> Paragraph.draw(canvas, 1, text, Style.STRONG))
+            .orElse(TOP);
+    drawFrom(Math.max(TOP, below), canvas);
   }
 
   /** Draws from a row down, for screens that tell something above. */

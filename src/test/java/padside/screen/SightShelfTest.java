@@ -35,6 +35,7 @@ class SightShelfTest {
         meadow.desk().press("<up>i").press("n45<tab><f2>").press("n315<tab>200m<tab>90<tab>");
 
     assertThat(desk.frame()).contains("Look 464 ft from the pad toward 45° NE");
+    Golden.holds("sighting-60x20", desk.frame(Size.SMALLEST));
   }
 
   @Test
