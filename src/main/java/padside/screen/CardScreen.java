@@ -247,7 +247,8 @@ record CardScreen(Form form, Facts finished, Draft draft, LiveCheck check, Phase
 
   @Override
   public boolean leaving() {
-    return phase == Phase.LEAVING;
+    // On the way to the pad, too, so that keys pressed early are the checklist's.
+    return phase == Phase.LEAVING || phase == Phase.SAVING_FOR_PAD;
   }
 
   @Override

@@ -3,6 +3,7 @@ package padside.screen;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import padside.fact.Column;
 import padside.fact.Facts;
 import padside.fact.RecordId;
 import padside.flight.Flight;
@@ -26,6 +27,22 @@ record MarkScreen(
 
   /** A flight that is marked no further is over by then (common practice, no source). */
   private static final double LONGEST_S = 600;
+
+  /** Whoever tells one of these has seen the end of the flight. */
+  private static final List<Column<?>> TOLD =
+      List.of(
+          Flight.TOUCHDOWN_MARK,
+          Flight.ALTITUDE,
+          Flight.BOOST,
+          Flight.BURN,
+          Flight.EJECTION,
+          Flight.RECOVERY,
+          Flight.LANDING,
+          Flight.LANDED_ON,
+          Flight.LANDING_BEARING,
+          Flight.LANDING_DISTANCE,
+          Flight.CONDITION,
+          Flight.TO_MEND);
 
   private static final TimeSpan TENTH = new TimeSpan(0.1);
 
@@ -66,9 +83,9 @@ record MarkScreen(
 
   static boolean isInTheAir(Flight flight, World world) {
     Facts facts = flight.facts();
-    return flight.awaitsDebrief()
+    return flight.status() == Flight.Status.FLOWN
         && facts.get(Flight.LIFTOFF_UP).isPresent()
-        && facts.get(Flight.TOUCHDOWN_MARK).isEmpty()
+        && TOLD.stream().allMatch(column -> facts.get(column).isEmpty())
         && Since.liftOff(facts)
             .ago(world.moment())
             .filter(ago -> ago.seconds() <= LONGEST_S)

@@ -64,6 +64,14 @@ class PadScreenTest {
   }
 
   @Test
+  void keys_pressed_before_the_card_is_kept_are_those_of_the_checklist() {
+    Desk desk = meadow.desk().press("nher<enter>6g9 SW").holdSaves().press("<f5><enter> ");
+
+    assertThat(desk.answerSaves().top()).isInstanceOf(PadScreen.class);
+    assertThat(ticked()).containsExactly("wadding", "nose", "body", "altimeter", "lug");
+  }
+
+  @Test
   void frames_of_the_checklist() {
     fix("shock cord frayed", Fix.Severity.LOOK_AT);
     fix("reglue fin 2", Fix.Severity.GROUNDS_IT);
