@@ -19,6 +19,8 @@ import padside.preflight.Answer;
  */
 record GoingOn(Flight flight, Facts checked, List<String> open, boolean against)
     implements AgainstScreen.Question {
+  private static final int NAMED = 5;
+
   GoingOn {
     open = List.copyOf(open);
   }
@@ -59,9 +61,22 @@ record GoingOn(Flight flight, Facts checked, List<String> open, boolean against)
   @Override
   public String text(World world) {
     String said = against ? "The check says NO-GO" + because() + ". " : "";
-    String lines =
-        open.isEmpty() ? "" : open.size() + " not ticked: " + String.join("; ", open) + ". ";
-    return said + lines + "To go on to the count say why:";
+    return said + unticked() + "To go on to the count say why:";
+  }
+
+  /** As many by name as leave room for the answer. */
+  private String unticked() {
+    if (open.isEmpty()) {
+      return "";
+    }
+    int named = Math.min(NAMED, open.size());
+    int more = open.size() - named;
+    String lines = String.join("; ", open.subList(0, named));
+    return open.size()
+        + " not ticked: "
+        + lines
+        + (more == 0 ? "" : " and " + more + " more")
+        + ". ";
   }
 
   private String because() {

@@ -223,6 +223,14 @@ class PadScreenTest {
   }
 
   @Test
+  void many_open_lines_leave_room_for_the_answer() {
+    assertThat(pad().press("a").frame(NARROW))
+        .contains("13 not ticked: wadding or blanket in;")
+        .contains("slides and 8")
+        .contains("> Why");
+  }
+
+  @Test
   void the_question_leads_back_to_the_checklist() {
     Desk desk = pad().press("a").press("<esc>");
 
