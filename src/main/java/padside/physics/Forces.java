@@ -13,7 +13,7 @@ package padside.physics;
  * change.
  */
 final class Forces {
-  /** Binomial series of (1 + d)^(1/7), second to seventh power. */
+  /** Binomial series of (1 + d)^(1/7), first to seventh power. */
   private static final double W1 = WindProfile.EXPONENT;
 
   private static final double W2 = W1 * (W1 - 1) / 2;
@@ -136,6 +136,11 @@ final class Forces {
   /** Speed at which drag balances the coasting mass, falling at a height. */
   double terminalMps(double z) {
     return Math.sqrt(massKg * gravityMps2 / dragKgpm(z));
+  }
+
+  /** How much the terminal speed grows with height, as a share of itself: half of ρ'/ρ, negated. */
+  double terminalGrowthPerM(double z) {
+    return N / 2 * thinningPerM / (1 - thinningPerM * z);
   }
 
   double windMps(double z) {

@@ -6,7 +6,8 @@ package padside.physics;
  *
  * <p>With the fall speed v steady, the horizontal equation of motion X' = (g/v)(W - X) integrates
  * to a drift of ∫W dt + (v/g)(X at the start - X at the ground). ∫W dt is ∫W dz/v. X at the ground
- * is the wind met before, weighed by how long ago: ∫ e^-q W(q v²/g) dq.
+ * is the wind met before, weighed by how long ago: ∫ e^-q W(q v²/g) dq. Both are worked out here
+ * from that equation, no source. Tested against an integrator: within 8 cm, 8 ms and 2.5 cm/s.
  */
 final class LastMetres {
   /** Largest trailing speed at the reading height as a share of the fall; its square slows it. */

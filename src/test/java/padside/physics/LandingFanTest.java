@@ -5,11 +5,14 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import padside.units.Angle;
 import padside.units.Bearing;
@@ -40,9 +43,13 @@ class LandingFanTest {
   }
 
   private static Dispersion flown(Launch launch, double testedMps) {
+    return flown(launch, testedMps, DRAWS);
+  }
+
+  private static Dispersion flown(Launch launch, double testedMps, Draws draws) {
     Wind scaled = launch.wind().wind().scaledTo(new Speed(testedMps));
     return Dispersion.fly(
-        with(launch, scaled, launch.rod()), Rockets.scatter(), DRAWS, () -> false);
+        with(launch, scaled, launch.rod()), Rockets.scatter(), draws, () -> false);
   }
 
   /** Rockets that lift off well and whose delay suits, half of them from a leaning rod. */
@@ -96,12 +103,41 @@ class LandingFanTest {
     assertThat(worst).isLessThan(6);
   }
 
+  /** Two of 1,024 flights are 0.2 percentage points. */
   @Test
-  void landings_at_a_level_are_the_flights_to_the_last_bit_and_no_higher_level_is_flown() {
+  void share_within_a_circle_is_that_of_the_flights_themselves_to_two_in_a_thousand() {
+    int flights = 1024;
+    Draws draws = Draws.of(flights, 1);
+    double[] east = new double[flights];
+    double[] north = new double[flights];
+    for (Launch launch : usable(8, 23)) {
+      LandingFan fan = LandingFan.of(launch, Rockets.scatter(), draws, () -> false);
+      for (double tested = 0.35; tested < 20; tested += 1.3 + tested / 5) {
+        fan.land(new Speed(tested), east, north);
+        double[] told = distances(i -> Math.hypot(east[i], north[i]), flights);
+        Dispersion flown = flown(launch, tested, draws);
+        double[] fact =
+            distances(i -> Math.hypot(flown.landingEastM(i), flown.landingNorthM(i)), flights);
+        for (double share : new double[] {0.5, 0.8, 0.9, 0.95}) {
+          int wanted = (int) (share * flights);
+          double radiusM = (fact[wanted - 1] + fact[wanted]) / 2;
+          long inside = Arrays.stream(told).filter(distance -> distance < radiusM).count();
+          assertThat(inside).as("%s m/s, %s", tested, launch).isBetween(wanted - 2L, wanted + 2L);
+        }
+      }
+    }
+  }
+
+  private static double[] distances(IntToDoubleFunction of, int flights) {
+    return IntStream.range(0, flights).mapToDouble(of).sorted().toArray();
+  }
+
+  @Test
+  void landings_at_a_level_are_the_flights_to_the_last_bit_and_only_missing_levels_are_flown() {
     Launch launch = usable(1, 3).get(0);
     LandingFan fan = fan(launch);
     fan.land(new Speed(0), eastM, northM);
-    assertThat(fan.levelsFlown()).isEqualTo(5);
+    assertThat(fan.levelsFlown()).isEqualTo(3);
     Dispersion calm = flown(launch, 0);
     for (int i = 0; i < FLIGHTS; i++) {
       assertThat(eastM[i]).isCloseTo(calm.landingEastM(i), within(1e-9));
@@ -110,7 +146,9 @@ class LandingFanTest {
     fan.land(new Speed(4), eastM, northM);
     assertThat(fan.levelsFlown()).isEqualTo(6);
     fan.land(new Speed(1), eastM, northM);
-    assertThat(fan.levelsFlown()).isEqualTo(6);
+    assertThat(fan.levelsFlown()).isEqualTo(7);
+    fan.land(new Speed(3.6), eastM, northM);
+    assertThat(fan.levelsFlown()).isEqualTo(7);
   }
 
   @Test

@@ -5,6 +5,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Random;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import org.hipparchus.ode.ODEIntegrator;
 import org.hipparchus.ode.nonstiff.DormandPrince853Integrator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -33,6 +36,19 @@ class ReferenceIntegratorTest {
     Random random = new Random(seed);
     for (int i = 0; i < FLIGHTS; i++) {
       Trial trial = Trial.stacked(random);
+      agree("seed %d, flight %d, %s".formatted(seed, i, trial), trial);
+    }
+  }
+
+  /** From a chute that falls at 1 m/s to a streamer that falls at 12, in winds up to 10 m/s. */
+  @ParameterizedTest
+  @ValueSource(longs = {5, 6})
+  void light_chutes_and_streamers_in_any_wind_agree_with_the_reference(long seed) {
+    Random random = new Random(seed);
+    for (int i = 0; i < FLIGHTS; i++) {
+      Trial some = i % 3 == 0 ? Trial.stacked(random) : Trial.random(random);
+      double fallMps = Math.pow(12, random.nextDouble());
+      Trial trial = some.fallingAt(fallMps, 10 * random.nextDouble());
       agree("seed %d, flight %d, %s".formatted(seed, i, trial), trial);
     }
   }
@@ -67,10 +83,62 @@ class ReferenceIntegratorTest {
     agree("hop", hop);
   }
 
+  /**
+   * The benchmark compares times at equal accuracy: neither rival's apogees, nor by much its
+   * landings, are nearer to the reference in the root mean square. Measured: ours 0.0003 % and 0.8
+   * cm, the 5(4) pair 0.0014 % and 1.2 cm, the 8(5,3) pair 0.0009 % and 0.6 cm.
+   */
+  @Test
+  void rivals_of_the_benchmark_are_no_nearer_to_the_reference() {
+    List<Landed> exact = flown(trial -> Landed.of(reference(trial)));
+    Miss ours = Miss.of(flown(trial -> Landed.of(Flight.predict(trial.launch()))), exact);
+    for (Supplier<ODEIntegrator> rival :
+        List.<Supplier<ODEIntegrator>>of(PredictBenchmark::equal54, PredictBenchmark::equal853)) {
+      Miss theirs =
+          Miss.of(flown(trial -> Landed.of(new ReferenceFlight(trial, rival.get()).fly())), exact);
+      assertThat(ours.apogeeShare).isLessThan(theirs.apogeeShare);
+      assertThat(ours.landingM).isLessThan(1.6 * theirs.landingM);
+    }
+  }
+
+  private static List<Landed> flown(Function<Trial, Landed> by) {
+    return PredictBenchmark.trials().stream().map(by).toList();
+  }
+
+  private record Landed(double apogeeM, double eastM, double northM) {
+    static Landed of(Prediction flight) {
+      Prediction.Landing landing = flight.landing();
+      return new Landed(
+          flight.apogee().metres(), landing.east().metres(), landing.north().metres());
+    }
+
+    static Landed of(ReferenceFlight flight) {
+      return new Landed(flight.apogeeM, flight.atLanding[0], flight.atLanding[1]);
+    }
+  }
+
+  /** Root mean squares. */
+  private record Miss(double apogeeShare, double landingM) {
+    static Miss of(List<Landed> flights, List<Landed> exact) {
+      double apogee = 0;
+      double landing = 0;
+      for (int i = 0; i < exact.size(); i++) {
+        Landed there = exact.get(i);
+        Landed here = flights.get(i);
+        apogee += Math.pow(here.apogeeM / there.apogeeM - 1, 2);
+        landing += Math.pow(here.eastM - there.eastM, 2) + Math.pow(here.northM - there.northM, 2);
+      }
+      return new Miss(Math.sqrt(apogee / exact.size()), Math.sqrt(landing / exact.size()));
+    }
+  }
+
+  private static ReferenceFlight reference(Trial trial) {
+    return new ReferenceFlight(trial, new DormandPrince853Integrator(1e-10, 5, 1e-10, 1e-10)).fly();
+  }
+
   private static void agree(String which, Trial trial) {
     Prediction ours = Flight.predict(trial.launch());
-    ReferenceFlight reference =
-        new ReferenceFlight(trial, new DormandPrince853Integrator(1e-10, 5, 1e-10, 1e-10)).fly();
+    ReferenceFlight reference = reference(trial);
     close(which + " rod", ours.rodExitSpeed().metresPerSecond(), reference.rodExitMps);
     close(which + " apogee", ours.apogee().metres(), reference.apogeeM);
     double best = reference.apogeeS - reference.burnoutS;

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import padside.units.Impulse;
 import padside.units.Length;
@@ -85,6 +86,37 @@ class StagesTest {
     assertThat(flight.burnoutAltitude().metres()).isCloseTo(62.903418, within(1e-3));
     assertThat(flight.bestDelay().seconds()).isCloseTo(4.774820, within(5e-4));
     assertThat(flight.apogee().metres()).isCloseTo(203.328513, within(3e-3));
+  }
+
+  /**
+   * Differences over 20 ms; at the corners of the thrust the speed bends by up to 2 m/s in them.
+   */
+  @Test
+  void track_of_a_stack_tells_the_speed_at_which_its_places_follow_each_other() {
+    Random random = new Random(8);
+    for (int i = 0; i < 20; i++) {
+      Launch launch = Trial.stacked(random).launch();
+      Prediction flight = Flight.predict(launch);
+      List<TrackPoint> track = Flight.track(launch, new TimeSpan(0.01));
+      double climbS = flight.timeToApogee().seconds();
+      double openS = flight.ejection().map(at -> at.time().seconds()).orElse(climbS);
+      double fastest = 0;
+      for (int k = 1; k < Math.min(climbS, openS) / 0.01 - 1; k++) {
+        TrackPoint now = track.get(k);
+        fastest = Math.max(fastest, now.speed().metresPerSecond());
+        double between = distanceM(track.get(k - 1), track.get(k + 1)) / 0.02;
+        assertThat(now.speed().metresPerSecond()).as("%d", k).isCloseTo(between, within(2.0));
+      }
+      double top = flight.maxSpeed().metresPerSecond();
+      assertThat(fastest).isBetween(0.985 * top, 1.0001 * top);
+    }
+  }
+
+  private static double distanceM(TrackPoint from, TrackPoint to) {
+    double aside =
+        Math.hypot(
+            to.east().metres() - from.east().metres(), to.north().metres() - from.north().metres());
+    return Math.hypot(aside, to.height().metres() - from.height().metres());
   }
 
   /** All forces and all masses are n times as large, so every acceleration is the same. */

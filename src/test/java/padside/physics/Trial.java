@@ -128,13 +128,26 @@ record Trial(
     return upper.on(List.of(below, above));
   }
 
+  /** The same in another wind under a canopy that falls at this speed in the air at the pad. */
+  Trial fallingAt(double fallMps, double windMps) {
+    Lit last = stages.get(stages.size() - 1);
+    double dropped = stages.stream().mapToDouble(Lit::droppedKg).sum();
+    double kg = rocketKg - dropped + last.count() * (last.motorKg() - last.propellantKg());
+    double areaM2 = 2 * kg * 9.80665 / (padPa / (287.05287 * padK) * chuteCd * fallMps * fallMps);
+    return with(rocketKg, stages, windMps, Math.sqrt(4 * areaM2 / Math.PI));
+  }
+
   private Trial on(List<Lit> lit) {
     double dropped = lit.stream().mapToDouble(Lit::droppedKg).sum();
+    return with(rocketKg + dropped, lit, windMps, chuteM);
+  }
+
+  private Trial with(double rocketKg, List<Lit> stages, double windMps, double chuteM) {
     return new Trial(
-        rocketKg + dropped,
+        rocketKg,
         diameterM,
         cd,
-        lit,
+        stages,
         rodM,
         tiltDeg,
         tiltTowardDeg,
