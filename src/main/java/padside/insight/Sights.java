@@ -3,6 +3,7 @@ package padside.insight;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import padside.fact.Column;
 import padside.fact.Facts;
 import padside.flight.Flight;
 import padside.flight.Sighting;
@@ -29,6 +30,13 @@ public record Sights(Optional<Search> search, Optional<Height> height, List<Stri
    * Without a spread kept with the card: half the distance and this; common practice, no source.
    */
   private static final double USUAL_M = 20;
+
+  private static final String NO_SPREAD =
+      "No spread was kept with the card: half the expected distance and 20 m is taken each way"
+          + " (common practice, no source).";
+
+  private static final String NOT_PLACED =
+      "A line of sight is left out: tell both how far and which way from the pad its spot lies.";
 
   /**
    * Where to look: the middle and the ellipse that holds nine of ten places.
@@ -78,15 +86,39 @@ public record Sights(Optional<Search> search, Optional<Height> height, List<Stri
   }
 
   private static List<Sighting> of(Sighting.Target target, List<Sighting> sightings) {
-    return sightings.stream()
-        .filter(each -> each.target().equals(Optional.of(target)))
-        .filter(each -> each.facts().get(Sighting.BEARING).isPresent())
-        .toList();
+    return sightings.stream().filter(each -> each.target().equals(Optional.of(target))).toList();
+  }
+
+  /** Those that point somewhere from a spot that is known; says so where one is left out. */
+  private static List<Sighting> aimed(List<Sighting> seen, List<String> remarks) {
+    List<Sighting> aimed =
+        seen.stream().filter(each -> each.facts().get(Sighting.BEARING).isPresent()).toList();
+    if (!aimed.stream().allMatch(Sights::placed)) {
+      remarks.add(NOT_PLACED);
+    }
+    return aimed.stream().filter(Sights::placed).toList();
+  }
+
+  /** At the pad, where nothing is told of the spot; never taken to lie north for want of a way. */
+  private static boolean placed(Sighting sighting) {
+    boolean far = tells(sighting, Sighting.STATION_DISTANCE);
+    boolean way = tells(sighting, Sighting.STATION_BEARING);
+    Optional<Length> distance = sighting.facts().get(Sighting.STATION_DISTANCE);
+    boolean both =
+        distance.isPresent() && sighting.facts().get(Sighting.STATION_BEARING).isPresent();
+    return both || (!far && !way) || distance.filter(length -> length.metres() == 0).isPresent();
+  }
+
+  private static boolean tells(Sighting sighting, Column<?> column) {
+    return sighting.facts().get(column).isPresent() || sighting.facts().typed(column).isPresent();
   }
 
   private static Optional<Search> search(List<Sighting> seen, Facts flight, List<String> remarks) {
-    List<Tracking.Line> lines = seen.stream().map(Sights::line).toList();
+    List<Tracking.Line> lines = aimed(seen, remarks).stream().map(Sights::line).toList();
     Optional<Ellipse> expected = expected(flight);
+    if (expected.isPresent() && flight.get(Flight.PREDICTED_SPREAD_LONG).isEmpty()) {
+      remarks.add(NO_SPREAD);
+    }
     if (lines.isEmpty() && expected.isEmpty()) {
       return Optional.empty();
     }
@@ -161,7 +193,9 @@ public record Sights(Optional<Search> search, Optional<Height> height, List<Stri
       return Optional.empty();
     }
     try {
-      return Optional.of(raised.size() == 1 ? single(raised.get(0), remarks) : both(raised));
+      List<Sighting> stations = raised.size() < 2 ? List.of() : aimed(raised, remarks);
+      return Optional.of(
+          stations.size() < 2 ? single(raised.get(raised.size() - 1), remarks) : both(stations));
     } catch (RefusedInput refused) {
       remarks.add(refused.getMessage());
       return Optional.empty();

@@ -16,9 +16,14 @@ record DebriefScreen(Flight flight, RecordForm record) implements Screen {
   private static final int LEFT = 2;
   private static final int STATE_WIDTH = 24;
 
+  /** Its word in the table of outcomes. */
+  private static final String LOST = "lost";
+
   private static final Binding KEEP =
       Binding.of("<f2>", "keep", "keep the debrief; Enter in the last field does too");
   private static final Binding NEXT = Binding.of("<tab><enter>", "next", FormKeys.NEXT.meaning());
+  private static final Binding FIND =
+      Binding.of("<f6>", "find it", "lines of sight to where it went down: where to look for it");
   private static final Binding LEAVE =
       Binding.of("<esc>", "leave", "leave it for later; all that was typed is kept");
 
@@ -37,11 +42,29 @@ record DebriefScreen(Flight flight, RecordForm record) implements Screen {
         return kept(record.form().accepted());
       }
     }
-    Step step = record.on(event, world);
+    if (event instanceof Event.Pressed pressed && FIND.has(pressed.key()) && lost()) {
+      return sent(world).open(SightShelf.of(flight.id(), world));
+    }
+    return told(record.on(event, world), world);
+  }
+
+  /** What stands in the field goes out now. */
+  private Step sent(World world) {
+    RecordForm accepted =
+        new RecordForm(record.sheet(), record.form().accepted(), record.draft(), false);
+    return told(accepted.on(new Event.Leaving(), world), world);
+  }
+
+  private Step told(Step step, World world) {
     return new Step(
         step.self().map(screen -> new DebriefScreen(flight, fitted((RecordForm) screen, world))),
         step.over(),
         step.effects());
+  }
+
+  /** Told so, or picked in the list and not left yet. */
+  private boolean lost() {
+    return record.form().accepted().facts().get(Flight.LANDED_ON).filter(LOST::equals).isPresent();
   }
 
   /** With the fields that what was typed asks for. */
@@ -98,7 +121,7 @@ record DebriefScreen(Flight flight, RecordForm record) implements Screen {
 
   @Override
   public List<Binding> bindings() {
-    List<Binding> table = new ArrayList<>(List.of(KEEP, NEXT));
+    List<Binding> table = new ArrayList<>(lost() ? List.of(KEEP, FIND, NEXT) : List.of(KEEP, NEXT));
     table.addAll(FormKeys.TABLE.subList(1, FormKeys.TABLE.size()));
     table.add(LEAVE);
     return List.copyOf(table);

@@ -15,6 +15,9 @@ import padside.flight.Action;
 record RecordList(
     Shelf shelf, ListCursor cursor, Optional<RecordId> asked, Serials serials, long child)
     implements Screen {
+  /** Rows of a screen that stay for title, list and footer. */
+  private static final int LEAST_LISTED = 9;
+
   private static final Binding OPEN = Binding.of("<enter>", "open", "open the line");
   private static final Binding NEW = toAdd("one");
   private static final Binding REMOVE = toRemove("the line");
@@ -201,20 +204,27 @@ record RecordList(
       drawLines(canvas, shown, world);
     }
     if (asked.isEmpty()) {
-      drawTold(canvas, last, world);
+      drawTold(canvas, told(canvas.size(), world));
     }
     drawLastLine(canvas, last, world);
   }
 
-  /** In a few lines above the last. */
-  private void drawTold(Canvas canvas, int last, World world) {
-    List<String> lines =
-        shelf.told(world).stream()
-            .flatMap(text -> Paragraph.lines(text, canvas.size().columns() - 4).stream())
-            .toList();
-    for (int i = 0; i < lines.size(); i++) {
-      canvas.put(2, last - lines.size() + i, lines.get(i), Style.STRONG);
+  private List<String> told(Size size, World world) {
+    return shelf.told(world).stream()
+        .flatMap(text -> Paragraph.lines(text, size.columns() - 4).stream())
+        .toList();
+  }
+
+  /** Above the last line, as many as leave the list a few. */
+  private static void drawTold(Canvas canvas, List<String> told) {
+    int top = canvas.size().rows() - 2 - told(canvas.size(), told);
+    for (int i = 0; i < told(canvas.size(), told); i++) {
+      canvas.put(2, top + i, told.get(i), Style.STRONG);
     }
+  }
+
+  private static int told(Size size, List<String> told) {
+    return Math.min(told.size(), size.rows() - LEAST_LISTED);
   }
 
   /** The lines, and the end of the current one whole below them when it has to be cut. */
@@ -222,8 +232,11 @@ record RecordList(
     int last = canvas.size().rows() - 2;
     int index = cursor.index(shown);
     List<ListPane.Heading> headings = shelf.headings(world);
-    ListPane.draw(canvas, headings, shown, index, new ListPane.Rows(2, last - 3));
-    Optional<String> cut = ListPane.cut(canvas.size(), headings, shown, index);
+    int told = told(canvas.size(), told(canvas.size(), world));
+    int bottom = last - Math.max(3, told + 1);
+    ListPane.draw(canvas, headings, shown, index, new ListPane.Rows(2, bottom));
+    Optional<String> cut =
+        ListPane.cut(canvas.size(), headings, shown, index).filter(text -> told == 0);
     List<String> lines =
         cut.map(text -> Paragraph.lines(text, canvas.size().columns() - 4)).orElse(List.of());
     for (int i = 0; i < Math.min(2, lines.size()); i++) {

@@ -78,9 +78,18 @@ record SightShelf(RecordId flight) implements Shelf {
 
   private static Optional<String> live(
       RecordId flight, List<Sighting> others, Facts typed, World world) {
-    List<Sighting> all = new ArrayList<>(others);
-    all.add(new Sighting(new RecordId("being filled"), typed));
-    return told(flight, all, world).stream().findFirst();
+    Sighting filled = new Sighting(new RecordId("being filled"), typed);
+    List<Sighting> same = new ArrayList<>(others);
+    same.removeIf(each -> !each.target().equals(filled.target()));
+    same.add(filled);
+    boolean search = filled.target().equals(Optional.of(Sighting.Target.LANDING));
+    Facts expected = search ? facts(flight, world) : Facts.none();
+    return Optional.of(String.join(" ", told(expected, same, world)))
+        .filter(text -> !text.isEmpty());
+  }
+
+  private static Facts facts(RecordId flight, World world) {
+    return world.log().flight(flight).map(Flight::facts).orElse(Facts.none());
   }
 
   @Override
@@ -141,12 +150,11 @@ record SightShelf(RecordId flight) implements Shelf {
 
   @Override
   public List<String> told(World world) {
-    return told(flight, world.log().sightingsOf(flight), world);
+    return told(facts(flight, world), world.log().sightingsOf(flight), world);
   }
 
-  private static List<String> told(RecordId flight, List<Sighting> sightings, World world) {
-    Facts facts = world.log().flight(flight).map(Flight::facts).orElse(Facts.none());
-    Sights sights = Sights.of(sightings, facts);
+  private static List<String> told(Facts flight, List<Sighting> sightings, World world) {
+    Sights sights = Sights.of(sightings, flight);
     List<String> lines = new ArrayList<>();
     sights.search().ifPresent(search -> lines.add(searched(search, world)));
     sights.height().ifPresent(height -> lines.add(high(height, world)));
@@ -175,14 +183,18 @@ record SightShelf(RecordId flight) implements Shelf {
                         + " from the last spot")
             .orElse("")
         + "; 9 in 10 within "
-        + Notations.distance(units).show(search.longHalf())
-        + " along "
-        + Notations.bearing().show(search.along())
-        + " and "
-        + Notations.distance(units).show(search.shortHalf())
-        + " across, by "
+        + within(search, units)
+        + ", by "
         + by
         + ".";
+  }
+
+  private static String within(Sights.Search search, UnitSystem units) {
+    String far = Notations.distance(units).show(search.longHalf());
+    String near = Notations.distance(units).show(search.shortHalf());
+    return far.equals(near)
+        ? far + " all round"
+        : far + " along " + Notations.bearing().show(search.along()) + " and " + near + " across";
   }
 
   private static String high(Sights.Height height, World world) {
@@ -243,8 +255,7 @@ record SightShelf(RecordId flight) implements Shelf {
 
   @Override
   public Optional<Step> press(Key key, RecordList list, World world) {
-    Facts facts = world.log().flight(flight).map(Flight::facts).orElse(Facts.none());
-    return Sights.of(world.log().sightingsOf(flight), facts)
+    return Sights.of(world.log().sightingsOf(flight), facts(flight, world))
         .height()
         .filter(height -> ALTITUDE.has(key))
         .map(

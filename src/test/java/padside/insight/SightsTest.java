@@ -131,4 +131,78 @@ class SightsTest {
     assertThat(sights.height().orElseThrow().closure()).isEqualTo(Optional.empty());
     assertThat(sights.remarks()).anyMatch(text -> text.contains("straight up"));
   }
+
+  @Test
+  void one_station_needs_no_bearing_for_a_height() {
+    Sighting only =
+        new Sighting(
+            new RecordId("sighting"),
+            Facts.none()
+                .with(Sighting.TARGET, Target.APOGEE)
+                .with(Sighting.STATION_DISTANCE, new Length(150))
+                .with(Sighting.ELEVATION, Angle.ofDegrees(35)));
+
+    // 150 m at 35 degrees: 105.0311 m (textbook formula, computed elsewhere).
+    assertThat(Sights.of(List.of(only), Facts.none()).height().orElseThrow().above().metres())
+        .isCloseTo(105.0311, within(1e-4));
+  }
+
+  @Test
+  void a_spot_known_by_its_distance_alone_is_left_out_and_never_taken_to_lie_north() {
+    Sighting halfTold =
+        new Sighting(
+            new RecordId("half told"),
+            Facts.none()
+                .with(Sighting.TARGET, Target.LANDING)
+                .with(Sighting.STATION_DISTANCE, new Length(200))
+                .with(Sighting.BEARING, new Bearing(315)));
+    Sights sights =
+        Sights.of(List.of(from(0, 0, Target.LANDING, 45), halfTold), expectedAt(45, 100));
+
+    assertThat(sights.search().orElseThrow().lines()).isEqualTo(1);
+    assertThat(sights.remarks()).anyMatch(text -> text.contains("how far and which way"));
+
+    Sighting unread =
+        new Sighting(
+            halfTold.id(),
+            halfTold.facts().with(Sighting.STATION_DISTANCE.name(), Facts.Cell.unread("some way")));
+    assertThat(Sights.of(List.of(unread), expectedAt(45, 100)).search().orElseThrow().lines())
+        .as("what cannot be read is not the pad")
+        .isZero();
+  }
+
+  @Test
+  void a_stated_default_stands_in_for_a_spread_that_was_not_kept() {
+    Sights sights = Sights.of(List.of(), expectedAt(90, 80));
+
+    assertThat(sights.search().orElseThrow().longHalf().metres())
+        .as("half the distance and 20 m")
+        .isCloseTo(60, within(1e-6));
+    assertThat(sights.remarks()).anyMatch(text -> text.contains("common practice, no source"));
+  }
+
+  // The two rows of a 300 m baseline in the contest rules' reduction (association contest rules,
+  // chapter 14, formulas from memory; rows computed elsewhere): azimuths inward from the baseline.
+  @Test
+  void two_stations_reduce_and_close_as_the_contest_rules_do() {
+    Sights.Height closing = onBaseline(33, 52, 29, 49);
+    assertThat(closing.above().metres()).isCloseTo(211.8580, within(1e-4));
+    assertThat(closing.closure().orElseThrow()).isCloseTo(0.004817, within(1e-6));
+    assertThat(closing.counts()).isTrue();
+
+    Sights.Height apart = onBaseline(32.7, 58.0, 29.4, 44.0);
+    assertThat(apart.above().metres()).isCloseTo(221.8882, within(1e-4));
+    assertThat(apart.closure().orElseThrow()).isCloseTo(0.201869, within(1e-6));
+    assertThat(apart.counts()).isFalse();
+  }
+
+  private static Sights.Height onBaseline(double a1, double e1, double a2, double e2) {
+    return Sights.of(
+            List.of(
+                raised(from(0, 0, Target.APOGEE, 90 - a1), e1),
+                raised(from(300, 90, Target.APOGEE, 270 + a2), e2)),
+            Facts.none())
+        .height()
+        .orElseThrow();
+  }
 }

@@ -3,7 +3,12 @@ package padside.screen;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
+import padside.fact.Facts;
+import padside.fact.RecordId;
+import padside.flight.Action;
 import padside.flight.Flight;
+import padside.flight.Kind;
+import padside.units.Bearing;
 import padside.units.Length;
 
 /** Lines of sight typed on the field, the answer beside them. */
@@ -58,5 +63,54 @@ class SightShelfTest {
     Desk desk = meadow.desk().press("<up>i").press("n45<tab><f2>");
 
     assertThat(desk.frame()).contains("One sight line alone tells no spot");
+  }
+
+  @Test
+  void while_a_height_is_typed_the_height_is_told_and_not_where_to_look() {
+    meadow.log.save(
+        Action.change(
+            "keep card",
+            Kind.FLIGHT,
+            meadow.flight(2).id(),
+            Facts.none()
+                .with(Flight.PREDICTED_BEARING, new Bearing(45))
+                .with(Flight.PREDICTED_DISTANCE, new Length(100))));
+    Desk desk =
+        meadow.desk().press("<up>i").press("n<s-tab>high<tab><tab>150m<tab><tab>35deg<tab>");
+
+    assertThat(desk.frame()).contains("Height 345 ft").contains("straight up");
+    assertThat(desk.frame()).doesNotContain("Look ");
+    desk.press("<f2>");
+    Golden.holds("sights-both-60x20", desk.frame(Size.SMALLEST));
+  }
+
+  @Test
+  void from_the_debrief_of_a_lost_rocket_one_key_leads_to_where_to_look() {
+    Desk desk = meadow.desk().press("d");
+    RecordId flight = ((DebriefScreen) desk.top()).flight().id();
+    assertThat(desk.press("<f6>").top())
+        .as("nothing is lost yet")
+        .isInstanceOf(DebriefScreen.class);
+    while (!((DebriefScreen) desk.top()).record().form().field().name().equals("landed_on")) {
+      desk.press("<tab>");
+    }
+    assertThat(desk.press("lost").frame()).contains("F6 find it");
+    assertThat(desk.press("<f6>").frame()).startsWith(" Sights");
+    assertThat(meadow.log.facts(Kind.FLIGHT, flight).get(Flight.LANDED_ON)).contains("lost");
+
+    desk.press("n45<tab><f2><esc>");
+    assertThat(desk.top()).as("as it was left").isInstanceOf(DebriefScreen.class);
+    assertThat(desk.frame()).contains("lost");
+    assertThat(desk.book().sightingsOf(flight)).hasSize(1);
+  }
+
+  @Test
+  void many_lines_of_sight_leave_the_answer_its_rows() {
+    Desk desk = lost();
+    for (int i = 0; i < 14; i++) {
+      desk.press("n" + (40 + i) + "<tab><f2>");
+    }
+
+    Golden.holds("sights-many-60x20", desk.frame(Size.SMALLEST));
   }
 }
