@@ -285,6 +285,25 @@ class PadMorningIT {
     pad.type("lost");
     pad.press("F2");
     pad.seesLine("Sparrow", "flown", "landed on lost");
+    lookForIt();
+  }
+
+  /** Two lines of sight that cross at a right angle. */
+  private void lookForIt() {
+    pad.press("i");
+    pad.sees("n adds");
+    pad.press("n");
+    pad.seesLine("> Toward");
+    pad.type("45");
+    pad.press("F2");
+    pad.sees("45° NE");
+    pad.press("n");
+    pad.seesLine("> Toward");
+    pad.fields("315", "200m", "90");
+    pad.press("F2");
+    // A base of 200 m under 45° at both ends: 200 m × sin 45° = 141.4 m, 464 ft.
+    pad.sees("Look 464 ft from the pad toward 45° NE");
+    pad.escape("Flown 4");
   }
 
   private void scrub() {
@@ -327,6 +346,12 @@ class PadMorningIT {
         .containsExactly("igniter_dead|own copper|1");
     assertThat(pad.sqlite("SELECT text, severity FROM fix"))
         .containsExactly("new body tube|grounds_it");
+    assertThat(
+            pad.sqlite(
+                "SELECT bearing_deg, station_distance_m FROM sighting JOIN flight"
+                    + " ON flight.id = sighting.flight WHERE landed_on = 'lost'"
+                    + " ORDER BY bearing_deg"))
+        .containsExactly("45.0|", "315.0|200.0");
     assertThat(pad.sqlite("SELECT count(*) FROM weather WHERE wind_mean_mps > 10"))
         .containsExactly("1");
   }
