@@ -31,6 +31,12 @@ public record Sights(Optional<Search> search, Optional<Height> height, List<Stri
    */
   private static final double USUAL_M = 20;
 
+  /** Lines that meet flatter than this are helped by the prediction: common practice, no source. */
+  private static final Angle FLATTEST = Angle.ofDegrees(15);
+
+  private static final String BEHIND =
+      "The place lies behind a spot as it was looked from; check the bearings.";
+
   private static final String NO_SPREAD =
       "No spread was kept with the card: half the expected distance and 20 m is taken each way"
           + " (common practice, no source).";
@@ -45,7 +51,8 @@ public record Sights(Optional<Search> search, Optional<Height> height, List<Stri
    * @param along where the longest diameter points to
    * @param fromLast from the spot of the last line of sight, where somebody may still stand
    * @param lines how many lines of sight it stands on
-   * @param expectation whether the predicted landing counted as well
+   * @param expectation whether the predicted landing counted as well, as it does until two lines
+   *     cross
    */
   public record Search(
       Bearing toward,
@@ -113,38 +120,60 @@ public record Sights(Optional<Search> search, Optional<Height> height, List<Stri
     return sighting.facts().get(column).isPresent() || sighting.facts().typed(column).isPresent();
   }
 
+  /** Lines that cross tell more than any prediction, which would only draw the place toward it. */
   private static Optional<Search> search(List<Sighting> seen, Facts flight, List<String> remarks) {
     List<Tracking.Line> lines = aimed(seen, remarks).stream().map(Sights::line).toList();
-    Optional<Ellipse> expected = expected(flight);
-    if (expected.isPresent() && flight.get(Flight.PREDICTED_SPREAD_LONG).isEmpty()) {
-      remarks.add(NO_SPREAD);
-    }
+    Optional<Ellipse> expected = expected(flight).filter(any -> !cross(lines));
     if (lines.isEmpty() && expected.isEmpty()) {
       return Optional.empty();
     }
+    if (expected.isPresent() && flight.get(Flight.PREDICTED_SPREAD_LONG).isEmpty()) {
+      remarks.add(NO_SPREAD);
+    }
     try {
       Ellipse area = Tracking.search(lines, expected, SHARE);
-      Tracking.Way way = Tracking.way(area, new Length(0), new Length(0));
-      Optional<Way> last =
-          lines.stream()
-              .reduce((first, second) -> second)
-              .filter(line -> Math.hypot(line.east().metres(), line.north().metres()) > 0)
-              .map(line -> Tracking.way(area, line.east(), line.north()))
-              .map(each -> new Way(each.toward(), each.distance()));
-      return Optional.of(
-          new Search(
-              way.toward(),
-              way.distance(),
-              area.longHalf(),
-              area.shortHalf(),
-              area.along(),
-              last,
-              lines.size(),
-              expected.isPresent()));
+      if (lines.stream().anyMatch(line -> behind(line, area))) {
+        remarks.add(BEHIND);
+      }
+      return Optional.of(search(lines, area, expected.isPresent()));
     } catch (RefusedInput refused) {
       remarks.add(refused.getMessage());
       return Optional.empty();
     }
+  }
+
+  private static Search search(List<Tracking.Line> lines, Ellipse area, boolean expectation) {
+    Tracking.Way way = Tracking.way(area, new Length(0), new Length(0));
+    Optional<Way> last =
+        lines.stream()
+            .reduce((first, second) -> second)
+            .filter(line -> Math.hypot(line.east().metres(), line.north().metres()) > 0)
+            .map(line -> Tracking.way(area, line.east(), line.north()))
+            .map(each -> new Way(each.toward(), each.distance()));
+    return new Search(
+        way.toward(),
+        way.distance(),
+        area.longHalf(),
+        area.shortHalf(),
+        area.along(),
+        last,
+        lines.size(),
+        expectation);
+  }
+
+  /** Whether any two of them cross, rather than run almost side by side. */
+  private static boolean cross(List<Tracking.Line> lines) {
+    return lines.stream()
+        .anyMatch(
+            one ->
+                lines.stream()
+                    .map(other -> Math.toRadians(one.toward().degreesTo(other.toward())))
+                    .anyMatch(turn -> Math.abs(Math.sin(turn)) >= Math.sin(FLATTEST.radians())));
+  }
+
+  private static boolean behind(Tracking.Line line, Ellipse area) {
+    Bearing toward = Tracking.way(area, line.east(), line.north()).toward();
+    return Math.abs(line.toward().degreesTo(toward)) > 90;
   }
 
   private static Tracking.Line line(Sighting sighting) {

@@ -301,7 +301,8 @@ class PadMorningIT {
     pad.seesLine("> Toward");
     pad.fields("315", "200m", "90");
     pad.press("F2");
-    pad.sees("315° NW");
+    // A base of 200 m under 45° at both ends: 200 m × sin 45° = 141.4 m, 464 ft.
+    pad.sees("Look 464 ft from the pad toward 45° NE");
     pad.escape("Flown 4");
   }
 

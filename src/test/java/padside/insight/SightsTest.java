@@ -205,4 +205,44 @@ class SightsTest {
         .height()
         .orElseThrow();
   }
+
+  @Test
+  void lines_that_cross_are_not_drawn_toward_a_prediction_that_was_wrong() {
+    Facts wrong =
+        expectedAt(225, 60)
+            .with(Flight.PREDICTED_SPREAD_LONG, new Length(10))
+            .with(Flight.PREDICTED_SPREAD_SHORT, new Length(5))
+            .with(Flight.PREDICTED_SPREAD_ALONG, new Bearing(45));
+    Sights.Search search =
+        Sights.of(
+                List.of(from(0, 0, Target.LANDING, 45), from(200, 90, Target.LANDING, 315)), wrong)
+            .search()
+            .orElseThrow();
+
+    assertThat(search.distance().metres()).isCloseTo(DIAGONAL_M, within(0.01));
+    assertThat(search.expectation()).isFalse();
+  }
+
+  @Test
+  void lines_almost_side_by_side_are_helped_by_the_prediction() {
+    Sights.Search search =
+        Sights.of(
+                List.of(from(0, 0, Target.LANDING, 45), from(5, 135, Target.LANDING, 44)),
+                expectedAt(45, 100))
+            .search()
+            .orElseThrow();
+
+    assertThat(search.expectation()).isTrue();
+    assertThat(search.distance().metres()).isBetween(80.0, 120.0);
+  }
+
+  @Test
+  void lines_that_cross_behind_a_spot_are_doubted() {
+    Sights sights =
+        Sights.of(
+            List.of(from(0, 0, Target.LANDING, 315), from(200, 90, Target.LANDING, 45)),
+            Facts.none());
+
+    assertThat(sights.remarks()).anyMatch(text -> text.contains("check the bearings"));
+  }
 }
