@@ -30,7 +30,7 @@ final class MarkView {
       canvas.put(TEXT, at++, line.substring(Math.min(TEXT - LEFT, line.length())), Style.PLAIN);
     }
     foot(canvas, facts, world);
-    canvas.put(LEFT, canvas.size().rows() - 2, screen.sending().words(), Style.LABEL);
+    canvas.put(LEFT, canvas.size().rows() - 2, screen.sending().words(world), Style.LABEL);
   }
 
   private static String word(Facts facts, boolean unseen) {

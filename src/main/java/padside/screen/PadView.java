@@ -127,7 +127,7 @@ final class PadView {
     String left = open == 0 ? "All ticked: a goes on to the count" : open + " to tick";
     String told = pad.arming() ? "checking… the count follows" : left;
     canvas.put(LEFT, row, told, Style.STRONG);
-    String kept = pad.sending().words();
+    String kept = pad.sending().words(world);
     int edge = canvas.size().columns() >= WIDE ? LIST_WIDTH : canvas.size().columns();
     canvas.put(edge - kept.length() - LEFT, row, kept, Style.LABEL);
   }

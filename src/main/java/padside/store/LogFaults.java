@@ -42,6 +42,11 @@ final class LogFaults {
         e);
   }
 
+  /** Why a log cannot be written, in a few words. */
+  static String shortly(Fault fault) {
+    return fault.getCause() instanceof IOException e ? reason(e) : "another program holds the log";
+  }
+
   /** What the operating system or SQLite said, without the file's name, which stands before it. */
   static String reason(Exception e) {
     if (e instanceof AccessDeniedException) {

@@ -47,11 +47,13 @@ public final class LogFolder extends LogQueries {
   /**
    * Why the log's own medium does not take what is kept.
    *
+   * @param reason the same in a few words
    * @param changes actions that wait
    * @param elsewhere the folder all that waits is kept in meanwhile
    * @param reading true when the log itself is not held by this program
    */
-  public record Refusal(Fault fault, int changes, Optional<Path> elsewhere, boolean reading) {}
+  public record Refusal(
+      Fault fault, String reason, int changes, Optional<Path> elsewhere, boolean reading) {}
 
   /**
    * What is to be written, in order, the action's own line last.
@@ -115,8 +117,7 @@ public final class LogFolder extends LogQueries {
   static LogFolder openOrRead(Path folder, Machine machine, Medium medium, Path temporary)
       throws Fault {
     LogFolder log =
-        new LogFolder(
-            folder, machine, medium, OwnJournal.Forced.AT_ONCE, Optional.of(temporary));
+        new LogFolder(folder, machine, medium, OwnJournal.Forced.AT_ONCE, Optional.of(temporary));
     try {
       log.take();
     } catch (Fault fault) {
@@ -178,7 +179,9 @@ public final class LogFolder extends LogQueries {
   /** Why what is kept now would only wait in memory, or waits already; mostly nothing. */
   public Optional<Refusal> refusal() {
     return refused.map(
-        fault -> new Refusal(fault, held.changes(), held.elsewhere(), lock.isEmpty()));
+        fault ->
+            new Refusal(
+                fault, LogFaults.shortly(fault), held.changes(), held.elsewhere(), lock.isEmpty()));
   }
 
   /** Lays down what is given up when the medium is full; takes a moment. */

@@ -187,8 +187,7 @@ class RefusedTest {
     }
     for (String line : acknowledged) {
       String[] said = line.split(" ", 2);
-      assertThat(counts.get(new RecordId(said[0])))
-          .isGreaterThanOrEqualTo(Long.parseLong(said[1]));
+      assertThat(counts.get(new RecordId(said[0]))).isGreaterThanOrEqualTo(Long.parseLong(said[1]));
     }
   }
 
