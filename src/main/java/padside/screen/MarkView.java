@@ -37,18 +37,21 @@ final class MarkView {
     if (facts.get(Flight.TOUCHDOWN_MARK).isPresent()) {
       return "DOWN";
     }
-    boolean falling = unseen || facts.get(Flight.EJECTION_MARK).isPresent();
-    return falling ? "next: TOUCHDOWN" : "next: EJECTION";
+    return falls(facts, unseen) ? "next: TOUCHDOWN" : "next: EJECTION";
   }
 
   private static String next(Facts facts, boolean unseen) {
     if (facts.get(Flight.TOUCHDOWN_MARK).isPresent()) {
       return "Enter goes on to the debrief.";
     }
-    boolean falling = unseen || facts.get(Flight.EJECTION_MARK).isPresent();
-    return falling
+    return falls(facts, unseen)
         ? "Space when it touches the ground."
         : "Space when the charge fires. n when that was not seen.";
+  }
+
+  /** Whether the ejection is past, marked or not seen. */
+  private static boolean falls(Facts facts, boolean unseen) {
+    return unseen || facts.get(Flight.EJECTION_MARK).isPresent();
   }
 
   private static List<String> marks(Facts facts, MarkScreen screen, World world) {

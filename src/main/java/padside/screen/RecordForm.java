@@ -158,8 +158,7 @@ record RecordForm(Sheet sheet, Form form, Draft draft, boolean leaving) implemen
   @Override
   public String title(World world) {
     String name = form.entries().get(0).typed();
-    String noun =
-        sheet.noun().substring(0, 1).toUpperCase(java.util.Locale.ROOT) + sheet.noun().substring(1);
+    String noun = Paragraph.capital(sheet.noun());
     return name.isBlank() ? noun : noun + ": " + name;
   }
 
