@@ -35,10 +35,10 @@ public sealed interface Event {
   /** An action could not be kept; nothing of it is in the log. */
   record NotSaved(Ticket ticket, Fault fault) implements Event {}
 
-  /** What was done to a record, oldest first. */
+  /** What was done to a record, oldest first; what was typed in pauses is told as one. */
   record HistoryRead(Ticket ticket, List<Operation> history) implements Event {
     public HistoryRead {
-      history = List.copyOf(history);
+      history = Operation.joined(history);
     }
   }
 
@@ -54,6 +54,9 @@ public sealed interface Event {
 
   /** The program may be about to end: what stands in a field and was not yet sent goes out now. */
   record Leaving() implements Event {}
+
+  /** Nothing was typed for a moment: what stands in a field and was not yet sent goes out now. */
+  record Paused() implements Event {}
 
   /** The check has answered. */
   record Checked(Ticket ticket, Answer answer) implements Event {}
