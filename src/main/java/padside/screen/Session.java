@@ -30,6 +30,9 @@ public record Session(
   /** Waits are told in whole milliseconds. */
   private static final double CLOCK_STEP_S = 0.001;
 
+  /** How often the medium is tried again while it takes nothing. */
+  static final TimeSpan TRYING_AGAIN = new TimeSpan(5);
+
   private static final Key REPAINT = Key.control('l');
   private static final Key HELP = Key.function(1);
   private static final Key HELP_TOO = new Key("?");
@@ -81,6 +84,11 @@ public record Session(
     return over(Alert.of(fault));
   }
 
+  /** The session with what the medium refuses told first, where it does. */
+  public Session tellingWhatIsRefused() {
+    return world.refused().isPresent() ? over(RefusedScreen.of(world)) : this;
+  }
+
   /** Takes one event. Before the program is left every screen may keep what it holds. */
   public Turn on(Event event) {
     Turn turn = taken(event).uncovering(topmost());
@@ -97,12 +105,27 @@ public record Session(
     if (event instanceof Event.Pressed pressed) {
       return waits() && !passes(pressed.key()) ? holding(pressed) : now(pressed);
     }
-    Session now = event instanceof Event.Saved saved ? in(world.with(saved.log())) : this;
+    Session now = seeing(event);
     Turn turn = now.toEveryScreen(event);
     Optional<Fault> fault = failed(event);
     return fault.isPresent()
         ? new Turn(turn.session.holding(List.of()).failing(fault.get()), turn.effects)
         : turn.session.following(turn.effects);
+  }
+
+  private Session seeing(Event event) {
+    if (event instanceof Event.Saved saved) {
+      return in(world.with(saved.log()));
+    }
+    if (event instanceof Event.Noticed noticed) {
+      return telling(noticed.line());
+    }
+    if (event instanceof Event.Medium medium) {
+      boolean mended = world.refused().isPresent() && medium.refused().isEmpty();
+      Session now = in(world.with(medium.log()).with(medium.refused()));
+      return mended ? now.telling("All is saved: the log's own medium takes it again.") : now;
+    }
+    return this;
   }
 
   private static Optional<Fault> failed(Event event) {
@@ -155,13 +178,17 @@ public record Session(
 
   /** Time has passed. */
   public Turn ticked(Moment now) {
+    List<Effect> due = new ArrayList<>(bells(now));
+    if (world.refused().isPresent()) {
+      due.add(new Effect.TryAgain());
+    }
     Session then = in(world.at(now));
     boolean paused = then.untilPause().filter(wait -> wait < CLOCK_STEP_S).isPresent();
     Turn turn =
         paused
             ? then.typed(Optional.empty()).toEveryScreen(new Event.Paused())
             : then.toEveryScreen(new Event.Ticked());
-    return turn.after(bells(now));
+    return turn.after(due);
   }
 
   /**
@@ -169,7 +196,8 @@ public record Session(
    * where that is due by now.
    */
   public TimeSpan untilTick(Moment now) {
-    double own = top().untilTick(world).orElse(MINUTE).seconds();
+    TimeSpan usual = world.refused().isPresent() ? TRYING_AGAIN : MINUTE;
+    double own = top().untilTick(world).orElse(usual).seconds();
     double wait =
         MisfireWait.running(world).stream()
             .mapToDouble(each -> each.left().seconds())
@@ -209,6 +237,11 @@ public record Session(
     }
     if (key.equals(QUIT)) {
       return top() instanceof QuitQuestion ? step(topmost(), pressed) : askingToQuit();
+    }
+    if (key.equals(RefusedScreen.KEY)
+        && world.refused().isPresent()
+        && !(top() instanceof RefusedScreen)) {
+      return new Turn(over(RefusedScreen.of(world)), List.of());
     }
     boolean help = key.equals(HELP) || (key.equals(HELP_TOO) && !top().takesText());
     if (help && !(top() instanceof HelpScreen)) {

@@ -68,7 +68,16 @@ final class Desk {
     this.session =
         Session.start(
             new World(
-                moment(), ZONE, settings, book(log), OUTCOMES, CHECKLIST, PACKING, braille, 0));
+                moment(),
+                ZONE,
+                settings,
+                book(log),
+                OUTCOMES,
+                CHECKLIST,
+                PACKING,
+                braille,
+                Optional.empty(),
+                0));
   }
 
   static Desk over(MemoryFlightLog log) {
@@ -216,6 +225,7 @@ final class Desk {
                 CHECKLIST,
                 PACKING,
                 braille,
+                Optional.empty(),
                 0));
     saves.clear();
     checks.clear();
