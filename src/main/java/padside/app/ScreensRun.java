@@ -107,7 +107,7 @@ final class ScreensRun implements AutoCloseable {
     try {
       while (true) {
         boolean all = false;
-        for (Inbox.Item item : inbox.take(session.untilTick())) {
+        for (Inbox.Item item : inbox.take(session.untilTick(machine.moment()))) {
           if (item instanceof Inbox.Gone) {
             return;
           }

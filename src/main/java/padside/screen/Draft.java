@@ -7,6 +7,7 @@ import padside.fact.Facts;
 import padside.fact.RecordId;
 import padside.flight.Action;
 import padside.flight.Kind;
+import padside.flight.Operation;
 
 /**
  * A record being filled: what of it has been sent to be kept, and under which id. A new record is
@@ -32,6 +33,11 @@ record Draft(
   /** Sends what differs from what was sent; nothing while the id of a new record is awaited. */
   Kept keep(String label, Facts now) {
     return keep(label, now, List.of());
+  }
+
+  /** As {@link #keep(String, Facts)} for what is still being typed. */
+  Kept keepTyping(String label, Facts now) {
+    return keep(Operation.typing(label), now);
   }
 
   /** As {@link #keep(String, Facts)} with changes of other records that belong to the same act. */
@@ -76,5 +82,10 @@ record Draft(
   /** True when these facts are on the medium, all of them. */
   boolean allKept(Facts now) {
     return record.isPresent() && allKept() && now.changedSince(sent).isEmpty();
+  }
+
+  /** True when a save has failed and nothing has been sent since. */
+  boolean lost() {
+    return record.isPresent() && sent.isEmpty();
   }
 }

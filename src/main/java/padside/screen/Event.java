@@ -48,10 +48,10 @@ public sealed interface Event {
   /** Something was found and mended in the log, or is to be known of its medium. */
   record Noticed(String line) implements Event {}
 
-  /** What was done to a record, oldest first. */
+  /** What was done to a record, oldest first; what was typed in pauses is told as one. */
   record HistoryRead(Ticket ticket, List<Operation> history) implements Event {
     public HistoryRead {
-      history = List.copyOf(history);
+      history = Operation.joined(history);
     }
   }
 
@@ -67,6 +67,9 @@ public sealed interface Event {
 
   /** The program may be about to end: what stands in a field and was not yet sent goes out now. */
   record Leaving() implements Event {}
+
+  /** Nothing was typed for a moment: what stands in a field and was not yet sent goes out now. */
+  record Paused() implements Event {}
 
   /** The check has answered. */
   record Checked(Ticket ticket, Answer answer) implements Event {}

@@ -67,8 +67,8 @@ record RecordForm(Sheet sheet, Form form, Draft draft, boolean leaving) implemen
     if (event instanceof Event.Pressed pressed) {
       return pressed(pressed.key());
     }
-    if (event instanceof Event.Leaving) {
-      return keeping(form);
+    if (event instanceof Event.Leaving || event instanceof Event.Paused) {
+      return typing();
     }
     Draft heard = draft.on(event);
     if (heard.equals(draft)) {
@@ -81,7 +81,13 @@ record RecordForm(Sheet sheet, Form form, Draft draft, boolean leaving) implemen
 
   /** After a save: what was typed meanwhile follows, and a form already left goes for good. */
   private Step goneOn() {
-    return leaving ? left(form) : keeping(form);
+    return leaving ? left(form) : typing();
+  }
+
+  /** What stands in the form sent to be kept; no field is left by that. */
+  private Step typing() {
+    Draft.Kept kept = keptTyping();
+    return Step.stay(new RecordForm(sheet, form, kept.draft(), leaving)).and(kept.effects());
   }
 
   private Step pressed(Key key) {
@@ -116,8 +122,17 @@ record RecordForm(Sheet sheet, Form form, Draft draft, boolean leaving) implemen
     if (!now.touched()) {
       return new Draft.Kept(draft, List.of());
     }
-    String label = (draft.record().isEmpty() ? "add " : "change ") + sheet.noun();
-    return draft.keep(label, toKeep(now));
+    return draft.keep(label(), toKeep(now));
+  }
+
+  private Draft.Kept keptTyping() {
+    return form.touched()
+        ? draft.keepTyping(label(), form.asTyped(toKeep(form)))
+        : new Draft.Kept(draft, List.of());
+  }
+
+  private String label() {
+    return (draft.record().isEmpty() ? "add " : "change ") + sheet.noun();
   }
 
   /** What a new record starts with, or what is kept of an old one, and over it what was touched. */
@@ -149,7 +164,7 @@ record RecordForm(Sheet sheet, Form form, Draft draft, boolean leaving) implemen
     if (!form.touched()) {
       return "";
     }
-    boolean all = draft.allKept(toKeep(form));
+    boolean all = draft.allKept(form.asTyped(toKeep(form)));
     return all
         ? world.keptWords("all kept")
         : draft.allKept() ? "kept when you go on" : "keeping …";
