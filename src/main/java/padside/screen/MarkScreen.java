@@ -219,6 +219,11 @@ record MarkScreen(
   }
 
   @Override
+  public Optional<Bookmark> bookmark() {
+    return Optional.of(Bookmark.of(Bookmarks.MARKS, flight));
+  }
+
+  @Override
   public String title(World world) {
     return world
         .log()

@@ -74,6 +74,62 @@ public record Session(
     return new Session(screens, world, Optional.empty(), List.of(), Optional.empty());
   }
 
+  /**
+   * As {@link #start}, with the screens open again that were open when the program ended, as far as
+   * their records are there; a flight in the air or a misfire comes first all the same.
+   */
+  public static Turn resume(World world, List<Bookmark> marks) {
+    Screen day = DayScreen.open(world);
+    Screen first = marks.isEmpty() ? day : day.at(marks.get(0));
+    Turn turn =
+        new Turn(
+            new Session(List.of(first), world, Optional.empty(), List.of(), Optional.empty()),
+            List.of());
+    for (Bookmark mark : marks) {
+      turn = turn.session.reopened(mark).after(turn.effects);
+    }
+    return turn.session.withPad().after(turn.effects);
+  }
+
+  private Turn reopened(Bookmark mark) {
+    World next = world.next(world.moment());
+    return Bookmarks.open(mark, top(), next)
+        .map(screen -> in(next).reopened(screen))
+        .orElse(new Turn(this, List.of()));
+  }
+
+  private Turn reopened(Screen screen) {
+    List<Screen> screens = new ArrayList<>(stack.subList(0, stack.size() - 1));
+    screens.add(top().covered(world.turn()));
+    List<Effect> effects = opening(screen, screens);
+    return new Turn(new Session(screens, world, notice, held, typed), effects);
+  }
+
+  private Turn withPad() {
+    World next = world.next(world.moment());
+    return PadReturn.screen(next)
+        .filter(pad -> bookmarks().stream().noneMatch(mark -> isOf(pad, mark)))
+        .map(pad -> in(next).reopened(pad))
+        .orElse(new Turn(this, List.of()));
+  }
+
+  private static boolean isOf(Screen screen, Bookmark mark) {
+    return screen.bookmark().filter(mark::isOf).isPresent();
+  }
+
+  /** What is open, the uppermost last, to be opened again. */
+  public List<Bookmark> bookmarks() {
+    return stack.stream()
+        .filter(screen -> !screen.leaving())
+        .flatMap(screen -> screen.bookmark().stream())
+        .toList();
+  }
+
+  /** What the screen on top is called. */
+  public String title() {
+    return top().title(world);
+  }
+
   /** The session with a line to tell. */
   public Session telling(String line) {
     return new Session(stack, world, Optional.of(line), held, typed);
