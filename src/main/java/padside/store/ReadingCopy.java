@@ -69,7 +69,7 @@ final class ReadingCopy {
       try {
         seen.add(new Seen(file, Files.size(file), Files.getLastModifiedTime(file)));
       } catch (NoSuchFileException e) {
-        continue; // gone between the two looks
+        // Gone between the two looks.
       }
     }
     return seen;
