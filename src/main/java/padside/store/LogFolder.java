@@ -153,6 +153,7 @@ public final class LogFolder implements FlightLog {
           LogTables.setMeta(database, Opening.CLEAN, "1");
         }
         database.close();
+        new Seal(folder.resolve(Opening.DATABASE)).set(medium);
       }
     } catch (SQLException e) {
       discard(); // every save is in the journal; the next start looks closer

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -40,16 +41,56 @@ final class SavingProgram implements AutoCloseable {
   }
 
   private static SavingProgram start(Path folder, String what) throws IOException {
-    ProcessBuilder builder =
-        new ProcessBuilder(
-            Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-            "-XX:TieredStopAtLevel=1",
-            "-XX:+UseSerialGC",
-            "-cp",
-            System.getProperty("java.class.path"),
-            SavingProgram.class.getName(),
-            folder.toString(),
-            what);
+    return started(program(folder, what));
+  }
+
+  /**
+   * Starts it under strace.
+   *
+   * @param expression what strace is to record or to do, such as {@code trace=write}
+   */
+  static SavingProgram startTraced(Path folder, Path record, String expression)
+      throws IOException {
+    List<String> command = new ArrayList<>(strace(record, expression));
+    command.addAll(program(folder, "save"));
+    return started(command);
+  }
+
+  /** Whether strace is there and may trace a program. */
+  static boolean canBeTraced() throws IOException, InterruptedException {
+    Path record = Files.createTempFile("strace", "");
+    try {
+      List<String> command = new ArrayList<>(strace(record, "trace=write"));
+      command.add("true");
+      return new ProcessBuilder(command).start().waitFor() == 0;
+    } catch (IOException e) {
+      return false;
+    } finally {
+      Files.delete(record);
+    }
+  }
+
+  private static List<String> strace(Path record, String expression) {
+    List<String> command = new ArrayList<>(List.of("strace", "-f", "-xx", "-y"));
+    command.addAll(List.of("-s", "1048576", "-e", "signal=none", "-o", record.toString()));
+    command.addAll(List.of("-e", expression));
+    return command;
+  }
+
+  private static List<String> program(Path folder, String what) {
+    return List.of(
+        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+        "-XX:TieredStopAtLevel=1",
+        "-XX:+UseSerialGC",
+        "-cp",
+        System.getProperty("java.class.path"),
+        SavingProgram.class.getName(),
+        folder.toString(),
+        what);
+  }
+
+  private static SavingProgram started(List<String> command) throws IOException {
+    ProcessBuilder builder = new ProcessBuilder(command);
     builder.redirectError(ProcessBuilder.Redirect.INHERIT);
     return new SavingProgram(builder.start());
   }
@@ -64,6 +105,7 @@ final class SavingProgram implements AutoCloseable {
 
   /** Ends it by kill -9 and answers every save it acknowledged. */
   List<String> kill() throws IOException, InterruptedException {
+    process.descendants().forEach(ProcessHandle::destroyForcibly);
     process.toHandle().destroyForcibly(); // unlike the process itself it leaves what was said
     process.waitFor();
     for (String line = said.readLine(); line != null; line = said.readLine()) {
