@@ -34,9 +34,7 @@ final class Seal {
   /** True when the database is, byte for byte, as it was closed. */
   boolean fits() {
     try {
-      return Files.exists(seal)
-          && Files.size(seal) < BLOCK
-          && Files.readString(seal).equals(sum());
+      return Files.exists(seal) && Files.size(seal) < BLOCK && Files.readString(seal).equals(sum());
     } catch (IOException e) {
       return false; // what cannot be read says nothing; the database is looked through
     }

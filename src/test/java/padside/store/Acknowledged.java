@@ -16,8 +16,7 @@ final class Acknowledged {
   /** A line {@code ID COUNT}. */
   void note(String line) {
     int blank = line.indexOf(' ');
-    counts.put(
-        new RecordId(line.substring(0, blank)), Long.parseLong(line.substring(blank + 1)));
+    counts.put(new RecordId(line.substring(0, blank)), Long.parseLong(line.substring(blank + 1)));
   }
 
   /** How many records there are. */

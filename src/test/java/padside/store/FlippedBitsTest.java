@@ -104,14 +104,15 @@ class FlippedBitsTest {
   void what_is_shown_after_decay_was_written_and_what_is_lost_is_told() throws Exception {
     Trials.run(FLIPS, this::trial);
     Trials.say(
-        "%d logs decayed: %d records whole, %d lost and told; %d opened as if nothing had been,"
-            + " %d told a repair, faults %s, 0 silently wrong",
-        FLIPS,
-        tally.whole.get(),
-        tally.lost.get(),
-        tally.unharmed.get(),
-        tally.told.get(),
-        tally.faults);
+        ("%d logs decayed: %d records whole, %d lost and told; %d opened as if nothing had been,"
+                + " %d told a repair, faults %s, 0 silently wrong")
+            .formatted(
+                FLIPS,
+                tally.whole.get(),
+                tally.lost.get(),
+                tally.unharmed.get(),
+                tally.told.get(),
+                tally.faults));
     assertThat(tally.whole.get()).as("most is recovered").isGreaterThan(30 * FLIPS);
   }
 
@@ -135,8 +136,7 @@ class FlippedBitsTest {
     FolderCopy.delete(folder);
   }
 
-  private void compare(LogFolder log, boolean told, int records, List<String> damage)
-      throws Fault {
+  private void compare(LogFolder log, boolean told, int records, List<String> damage) throws Fault {
     int whole = 0;
     for (Stored flight : log.list(Kind.FLIGHT)) {
       List<Facts> ever = written.getOrDefault(flight.id(), List.of());

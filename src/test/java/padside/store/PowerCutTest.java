@@ -46,7 +46,8 @@ class PowerCutTest {
     events = new ArrayList<>();
     for (int run = 1; run <= 2; run++) {
       Path trace = recorded.resolve("trace" + run);
-      try (SavingProgram program = SavingProgram.startTraced(log, trace, "trace=" + WriteRecord.CALLS)) {
+      try (SavingProgram program =
+          SavingProgram.startTraced(log, trace, "trace=" + WriteRecord.CALLS)) {
         program.acknowledged(SAVES);
       }
       events.addAll(WriteRecord.read(trace, log));
@@ -74,8 +75,8 @@ class PowerCutTest {
           FolderCopy.delete(place);
         });
     Trials.say(
-        "%d power cuts, names last %s: %d acknowledged records, 0 lost, %d repairs told",
-        CUTS, model, acknowledged.get(), told.get());
+        "%d power cuts, names last %s: %d acknowledged records, 0 lost, %d repairs told"
+            .formatted(CUTS, model, acknowledged.get(), told.get()));
   }
 
   /** The test bites: where nothing is ever forced, acknowledged saves are found lost. */
@@ -92,7 +93,9 @@ class PowerCutTest {
           losing.addAndGet(isLost(said, place, number) ? 1 : 0);
           FolderCopy.delete(place);
         });
-    Trials.say("%d power cuts without forcing: %d lost acknowledged saves", CONTROLS, losing.get());
+    Trials.say(
+        "%d power cuts without forcing: %d lost acknowledged saves"
+            .formatted(CONTROLS, losing.get()));
     assertThat(losing.get()).isGreaterThan(CONTROLS / 2);
   }
 

@@ -47,13 +47,35 @@ final class SavingProgram implements AutoCloseable {
   /**
    * Starts it under strace.
    *
-   * @param expression what strace is to record or to do, such as {@code trace=write}
+   * @param expressions what strace is to record or to do, such as {@code trace=write}
    */
-  static SavingProgram startTraced(Path folder, Path record, String expression)
+  static SavingProgram startTraced(Path folder, Path record, String... expressions)
       throws IOException {
-    List<String> command = new ArrayList<>(strace(record, expression));
-    command.addAll(program(folder, "save"));
+    return traced(folder, record, "save", expressions);
+  }
+
+  /**
+   * As {@link #startTraced}, making so many tries whatever comes of them; a save that failed is
+   * told as {@code FAULT sentence} and not tried again. Then it ends.
+   */
+  static SavingProgram startTrying(Path folder, Path record, int tries, String... expressions)
+      throws IOException {
+    return traced(folder, record, String.valueOf(tries), expressions);
+  }
+
+  private static SavingProgram traced(Path folder, Path record, String what, String... expressions)
+      throws IOException {
+    List<String> command = new ArrayList<>(strace(record, expressions));
+    command.addAll(program(folder, what));
     return started(command);
+  }
+
+  /** Waits until it ends by itself and answers all it said. */
+  List<String> end() throws IOException {
+    for (String line = said.readLine(); line != null; line = said.readLine()) {
+      acknowledged.add(line);
+    }
+    return List.copyOf(acknowledged);
   }
 
   /** Whether strace is there and may trace a program. */
@@ -70,10 +92,12 @@ final class SavingProgram implements AutoCloseable {
     }
   }
 
-  private static List<String> strace(Path record, String expression) {
+  private static List<String> strace(Path record, String... expressions) {
     List<String> command = new ArrayList<>(List.of("strace", "-f", "-xx", "-y"));
     command.addAll(List.of("-s", "1048576", "-e", "signal=none", "-o", record.toString()));
-    command.addAll(List.of("-e", expression));
+    for (String expression : expressions) {
+      command.addAll(List.of("-e", expression));
+    }
     return command;
   }
 
@@ -134,9 +158,25 @@ final class SavingProgram implements AutoCloseable {
     try (LogFolder log = LogFolder.open(Path.of(args[0]), machine)) {
       if (args[1].equals("undo")) {
         saveAndUndo(log, out);
+      } else if (args[1].equals("save")) {
+        save(log, out);
+      } else {
+        tryToSave(log, out, Integer.parseInt(args[1]));
       }
-      save(log, out);
     }
+  }
+
+  /** Records of one save each. */
+  private static void tryToSave(LogFolder log, PrintStream out, int tries) {
+    for (long count = 0; count < tries; count++) {
+      try {
+        RecordId day = log.save(Action.create("begin", Kind.DAY, counted(count))).get(0);
+        out.println(day + " " + count);
+      } catch (Fault fault) {
+        out.println("FAULT " + fault.code() + " " + fault.sentence());
+      }
+    }
+    out.println("DONE");
   }
 
   /** One record for each ten saves, the others change it. */

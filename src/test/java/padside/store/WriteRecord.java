@@ -173,7 +173,8 @@ final class WriteRecord {
   }
 
   private Optional<Path> within(String name) {
-    Path path = Path.of(name.contains("\\x") ? new String(plain(name), StandardCharsets.UTF_8) : name);
+    Path path =
+        Path.of(name.contains("\\x") ? new String(plain(name), StandardCharsets.UTF_8) : name);
     return path.startsWith(folder) ? Optional.of(path) : Optional.empty();
   }
 
