@@ -103,6 +103,9 @@ final class KilledSession {
           filling.trying(field.column(), each);
           texts.put(field, each);
         });
+    if (text.isPresent()) {
+      pad.press("C-u");
+    }
     pad.typeThenTab(text.orElse(""));
   }
 
