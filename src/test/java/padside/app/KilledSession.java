@@ -45,7 +45,7 @@ final class KilledSession {
       killIn(200 + random.nextInt(500));
     } else {
       pad.sees("n card");
-      fill(random.nextInt(form.fields().size()));
+      fill(1 + random.nextInt(form.fields().size() + 1));
     }
     pad.ended(BY_FORCE);
     return ofGroup;
