@@ -20,8 +20,21 @@ final class LogTables {
   private static final Pattern MADE_BY_OPERATION =
       Pattern.compile("([0-9a-f]{20})\\.[0-9]{1,15}(?:\\.([0-9]{1,9}))?");
 
-  /** Of several heads the one with the highest (t, run) shows. */
+  /** A record of which no field has several heads. */
   private static final String SHOW =
+      """
+      UPDATE record SET doc = (
+        SELECT coalesce(json_group_object(field, json_object('v', json(value), 'y', typed)), '{}')
+        FROM cell WHERE cell.record = ?1 AND head = 1)
+      WHERE id = ?1""";
+
+  private static final String SEVERAL_HEADS =
+      """
+      SELECT 1 FROM cell WHERE record = ?1 AND head = 1
+      GROUP BY field HAVING count(*) > 1 LIMIT 1""";
+
+  /** Of several heads the one with the highest (t, run) shows. */
+  private static final String SHOW_HIGHEST =
       """
       UPDATE record SET doc = (
         SELECT coalesce(json_group_object(field, json(cell)), '{}') FROM (
@@ -99,16 +112,19 @@ final class LogTables {
     if (line.t() <= LARGEST_COUNTED) {
       largestT = Math.max(largestT, line.t());
     }
+    CellRows rows = new CellRows(database, line, run);
     for (CellChange change : line.changes()) {
-      put(line, run, change);
+      rows.add(record(line, change), change);
     }
+    rows.put();
     return true;
   }
 
   /** Brings the records changed since the last call up to date. */
   void show() throws SQLException {
     for (Long record : changed) {
-      database.run(SHOW, record);
+      boolean several = database.number(SEVERAL_HEADS, record) > 0;
+      database.run(several ? SHOW_HIGHEST : SHOW, record);
       database.run(MARK_REMOVED, record);
     }
     changed.clear();
@@ -137,45 +153,6 @@ final class LogTables {
         record);
   }
 
-  private void put(JournalLine line, long run, CellChange change) throws SQLException {
-    long record = record(line, change);
-    if (change.field().isEmpty()) {
-      return;
-    }
-    String field = change.field().get();
-    database.run(
-        """
-        INSERT OR IGNORE INTO cell (record, field, run, n, t, value, typed, head)
-        SELECT ?1, ?2, ?3, ?4, ?5, ?6, ?7, NOT EXISTS (
-          SELECT 1 FROM replaced WHERE record = ?1 AND field = ?2 AND run = ?3 AND n = ?4)""",
-        record,
-        field,
-        run,
-        line.op().n(),
-        line.t(),
-        change.cell().value().map(Json::write).orElse(null),
-        change.cell().typed().orElse(null));
-    for (OpId old : change.replaces()) {
-      replace(record, field, old);
-    }
-  }
-
-  private void replace(long record, String field, OpId old) throws SQLException {
-    long run = run(old.run());
-    database.run(
-        "INSERT OR IGNORE INTO replaced (record, field, run, n) VALUES (?1, ?2, ?3, ?4)",
-        record,
-        field,
-        run,
-        old.n());
-    database.run(
-        "UPDATE cell SET head = 0 WHERE record = ?1 AND field = ?2 AND run = ?3 AND n = ?4",
-        record,
-        field,
-        run,
-        old.n());
-  }
-
   private long record(JournalLine line, CellChange change) throws SQLException {
     Made made = new Made(line.op(), change.record(), change.kind());
     if (!made.equals(lastMade)) {
@@ -202,6 +179,11 @@ final class LogTables {
   }
 
   private long run(String name) throws SQLException {
+    return run(database, name);
+  }
+
+  /** The row of a run, made when it is new. */
+  static long run(Database database, String name) throws SQLException {
     Optional<Long> known =
         database.first(row -> row.getLong(1), "SELECT id FROM run WHERE name = ?1", name);
     return known.isPresent()
