@@ -1,8 +1,6 @@
 package padside.store;
 
 import java.io.IOException;
-import java.nio.file.AccessDeniedException;
-import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.SQLException;
@@ -74,7 +72,7 @@ public final class LogFolder implements FlightLog {
     } catch (IOException e) {
       throw new Fault(
           "log-folder",
-          "The folder " + folder + " cannot be used for the log: " + reason(e) + ".",
+          "The folder " + folder + " cannot be used for the log: " + Reason.of(e) + ".",
           "Make it writable, or name another folder.",
           e);
     }
@@ -195,7 +193,7 @@ public final class LogFolder implements FlightLog {
   private Fault notKept(IOException e) {
     return new Fault(
         "log-not-kept",
-        "NOT SAVED: the medium with " + folder + " refused the journal: " + reason(e) + ".",
+        "NOT SAVED: the medium with " + folder + " refused the journal: " + Reason.of(e) + ".",
         "Free some space or change the medium, then save again; it is still on the screen.",
         e);
   }
@@ -250,7 +248,7 @@ public final class LogFolder implements FlightLog {
   private Fault unreadable(Exception e) {
     return new Fault(
         "log-unreadable",
-        "The log in " + folder + " cannot be read: " + reason(e) + ".",
+        "The log in " + folder + " cannot be read: " + Reason.of(e) + ".",
         "Close other programs that use it and check the medium; the journals hold what was kept.",
         e);
   }
@@ -273,16 +271,5 @@ public final class LogFolder implements FlightLog {
     } catch (IOException e) {
       throw notKept(e);
     }
-  }
-
-  /** What the operating system or SQLite said, without the file's name, which stands before it. */
-  private static String reason(Exception e) {
-    if (e instanceof AccessDeniedException) {
-      return "access is denied";
-    }
-    if (e instanceof FileSystemException file && file.getReason() != null) {
-      return file.getReason();
-    }
-    return e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
   }
 }

@@ -66,7 +66,7 @@ final class Opening {
       try {
         Optional<String> found = unusable(database, doubted);
         if (found.isEmpty()) {
-          return fill(database, Optional.empty());
+          return fill(database);
         }
         unusable = found.get();
         database.close();
@@ -138,20 +138,61 @@ final class Opening {
     try {
       database.toWrite();
       Schema.make(database);
-      return fill(database, Optional.of(aside));
+      return fill(database);
     } catch (SQLException | IOException | RuntimeException e) {
       closeQuietly(database);
       throw e;
     }
   }
 
-  private Opened fill(Database database, Optional<SetAside> aside)
-      throws IOException, SQLException {
+  /** Journals first; into tables made just now also what only databases set aside still hold. */
+  private Opened fill(Database database) throws IOException, SQLException {
+    boolean unfilled = Schema.isUnfilled(database);
+    if (unfilled) {
+      Schema.empty(database); // an earlier filling may have been cut off
+    }
     LogTables tables = new LogTables(database);
     boolean bare = database.number("SELECT count(*) FROM op") == 0;
     Intake intake = new Intake(journals, database, tables);
     Intake.Taken taken = intake.takeIn();
+    List<String> salvaged =
+        unfilled ? new Salvage(folder, medium).into(database, intake) : List.of();
+    database.begin();
+    tell(noted(taken.bad(), database));
     notices.addAll(taken.notices());
+    tell(taken, bare);
+    notices.addAll(salvaged);
+    KindViews.refresh(database);
+    Schema.noteFilled(database);
+    database.commit();
+    return new Opened(database, tables, notices);
+  }
+
+  /** Of the bad lines those that are lost; what is whole elsewhere is noted no more. */
+  private static List<BadLine> noted(List<BadLine> bad, Database database) throws SQLException {
+    List<BadLine> lost = BadLine.lost(bad, database);
+    for (BadLine line : bad) {
+      if (!lost.contains(line)) {
+        database.run("DELETE FROM bad_line WHERE file = ?1 AND at = ?2", line.file(), line.at());
+      }
+    }
+    return lost;
+  }
+
+  private void tell(List<BadLine> lost) {
+    for (BadLine line : lost) {
+      notices.add(
+          "Skipped a line of journal "
+              + line.file()
+              + " at byte "
+              + line.at()
+              + ": "
+              + line.why()
+              + ".");
+    }
+  }
+
+  private void tell(Intake.Taken taken, boolean bare) {
     if (bare && taken.lines() > 0) {
       notices.add(
           "The database was built from "
@@ -162,13 +203,6 @@ final class Opening {
     } else if (taken.lines() > 0) {
       notices.add("Taken in from the journals: " + taken.lines() + " lines the database lacked.");
     }
-    if (aside.isPresent()) {
-      notices.addAll(aside.get().salvage(intake));
-    }
-    database.begin();
-    KindViews.refresh(database);
-    database.commit();
-    return new Opened(database, tables, notices);
   }
 
   private static void closeQuietly(Database database) {
