@@ -26,6 +26,7 @@ import picocli.CommandLine.Spec;
       FlightsCommand.class,
       PlanCommand.class,
       AddCommand.class,
+      DoctorCommand.class,
       DemoCommand.class,
       HelpCommand.class
     },
@@ -69,16 +70,23 @@ final class RootCommand implements Callable<Integer> {
 
   /** As {@link #openLog} to look something up: no log is begun for that. */
   LogFolder openLogToRead() throws Fault {
+    existingLog();
+    return openLog();
+  }
+
+  /** The log's folder, where one has been begun in it. */
+  Path existingLog() throws Fault {
     if (!LogFolder.isIn(logFolder())) {
       throw new Fault(
           "no-log",
           "There is no log in " + logFolder() + " yet.",
           "Begin one with bin/padside, or name another folder with --log.");
     }
-    return openLog();
+    return logFolder();
   }
 
-  private Path logFolder() {
+  /** The folder named, else that of the flier's own log. */
+  Path logFolder() {
     return folderOr(Folders.of(System.getenv()).log());
   }
 

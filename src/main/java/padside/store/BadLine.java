@@ -1,5 +1,6 @@
 package padside.store;
 
+import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.sql.SQLException;
 import java.util.ArrayList;
@@ -18,6 +19,9 @@ import java.util.regex.Pattern;
  * @param held the operations that stood there, where that can be told
  */
 record BadLine(String file, long at, String why, String text, Optional<Held> held) {
+  /** Why a line is bad at which its journal ends. */
+  static final String TORN = "cut off before its end, as when the power fails while writing";
+
   private static final int TEXT = 4096;
   private static final Pattern NAME =
       Pattern.compile("\"run\":\"([0-9a-f]{20})\",\"n\":([0-9]{1,15})[,}]");
@@ -34,8 +38,9 @@ record BadLine(String file, long at, String why, String text, Optional<Held> hel
     }
   }
 
-  static BadLine of(String file, long at, String why, byte[] bytes) {
-    String text = new String(bytes, 0, Math.min(bytes.length, TEXT), StandardCharsets.ISO_8859_1);
+  static BadLine of(String file, long at, String why, ByteBuffer bytes) {
+    ByteBuffer first = bytes.slice(0, Math.min(bytes.limit(), TEXT));
+    String text = StandardCharsets.ISO_8859_1.decode(first).toString();
     Matcher name = NAME.matcher(text);
     return new BadLine(
         file,
@@ -81,6 +86,30 @@ record BadLine(String file, long at, String why, String text, Optional<Held> hel
     for (BadLine line : bad) {
       if (!line.isKnown(database)) {
         lost.add(line);
+      }
+    }
+    return lost;
+  }
+
+  /** Whether its journal ends within it. */
+  boolean isTorn() {
+    return why.equals(TORN);
+  }
+
+  /** Those noted in a database; what is healed is noted no more. */
+  static List<BadLine> noted(Database database) throws SQLException {
+    return database.list(
+        row ->
+            new BadLine(row.getString(1), row.getLong(2), row.getString(3), "", Optional.empty()),
+        "SELECT file, at, why FROM bad_line");
+  }
+
+  /** Notes no more what is whole elsewhere; within the caller's transaction. */
+  static List<BadLine> settled(List<BadLine> bad, Database database) throws SQLException {
+    List<BadLine> lost = lost(bad, database);
+    for (BadLine line : bad) {
+      if (!lost.contains(line)) {
+        database.run("DELETE FROM bad_line WHERE file = ?1 AND at = ?2", line.file(), line.at());
       }
     }
     return lost;

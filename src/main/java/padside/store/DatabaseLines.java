@@ -15,21 +15,33 @@ final class DatabaseLines {
 
   /** Gets the lines, some at a time. */
   interface Taker {
-    void take(List<String> raws) throws SQLException;
+    /** Answers how many of them are sound. */
+    int take(List<String> raws) throws SQLException;
   }
 
   /**
    * What could be read.
    *
+   * @param unsound lines whose checksum does not fit
    * @param stopped what SQLite said where there were lines it could not read
    */
-  record Read(int lines, Optional<String> stopped) {}
+  record Read(int lines, int unsound, Optional<String> stopped) {
+    boolean whole() {
+      return unsound == 0 && stopped.isEmpty();
+    }
+
+    /** Why it is not whole. */
+    String words() {
+      return stopped.orElse(unsound + " lines with a checksum that does not fit");
+    }
+  }
 
   private record Row(long id, String raw) {}
 
   private final Path file;
   private final Taker taker;
   private int lines;
+  private int sound;
   private Optional<String> stopped = Optional.empty();
 
   private DatabaseLines(Path file, Taker taker) {
@@ -53,7 +65,7 @@ final class DatabaseLines {
           Long.MAX_VALUE);
       stopped = first;
     }
-    return new Read(lines, stopped);
+    return new Read(lines, lines - sound, stopped);
   }
 
   private long walk(String sql, long from) throws SQLException {
@@ -70,7 +82,7 @@ final class DatabaseLines {
       }
       at = rows.get().get(rows.get().size() - 1).id();
       lines += rows.get().size();
-      taker.take(rows.get().stream().map(Row::raw).filter(Objects::nonNull).toList());
+      sound += taker.take(rows.get().stream().map(Row::raw).filter(Objects::nonNull).toList());
     }
     return at;
   }

@@ -87,17 +87,20 @@ final class Intake implements JournalFiles.Reader<SQLException> {
     files += lines > sofar ? 1 : 0;
   }
 
-  /** Takes in lines that were kept elsewhere. */
-  void take(List<String> raws) throws SQLException {
+  /** Takes in lines that were kept elsewhere and answers how many of them are sound. */
+  int take(List<String> raws) throws SQLException {
+    int sound = 0;
     database.begin();
     for (String raw : raws) {
       Optional<JournalLine> line = LineForm.read(raw).value();
       if (line.isPresent()) {
         tables.take(line.get(), raw);
+        sound++;
       }
     }
     tables.show();
     database.commit();
+    return sound;
   }
 
   @Override
@@ -123,7 +126,7 @@ final class Intake implements JournalFiles.Reader<SQLException> {
   @Override
   public void torn(long at, ByteBuffer bytes) throws SQLException {
     end = at;
-    bad(at, "cut off before its end, as when the power fails while writing", bytes);
+    bad(at, BadLine.TORN, bytes);
   }
 
   private void bad(long at, String why, ByteBuffer bytes) throws SQLException {
@@ -132,7 +135,7 @@ final class Intake implements JournalFiles.Reader<SQLException> {
     if (at == 0) {
       before = Optional.of(new OpId("", -1));
     }
-    since.add(BadLine.of(file, at, why, bytes.array()));
+    since.add(BadLine.of(file, at, why, bytes));
   }
 
   /** The bad lines before a sound one, or before the end of the journal. */

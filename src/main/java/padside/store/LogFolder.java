@@ -268,6 +268,7 @@ public final class LogFolder implements FlightLog {
     discard();
     try (lock) {
       journal.close();
+      lock.clear();
     } catch (IOException e) {
       throw notKept(e);
     }

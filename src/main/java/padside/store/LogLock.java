@@ -5,8 +5,10 @@ import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import padside.fact.Fault;
@@ -25,23 +27,61 @@ final class LogLock implements AutoCloseable {
   private static final Set<Path> HELD = ConcurrentHashMap.newKeySet();
 
   private final Path folder;
-  private final FileChannel file;
+  private final Optional<FileChannel> file;
+  private final String left;
 
-  private LogLock(Path folder, FileChannel file) {
+  private LogLock(Path folder, Optional<FileChannel> file, String left) {
     this.folder = folder;
     this.file = file;
+    this.left = left;
+  }
+
+  /** Who held the log before and did not let go of it in order; empty when nobody. */
+  String left() {
+    return left;
+  }
+
+  /** A way to come by a lock. */
+  private interface Taking {
+    LogLock in(Path folder) throws IOException, Fault;
   }
 
   static LogLock take(Path folder, Medium medium, Machine.Identity holder)
       throws IOException, Fault {
+    return held(folder, real -> open(real, medium, holder));
+  }
+
+  /** Keeps others from writing without writing itself. */
+  static LogLock toLook(Path folder) throws IOException, Fault {
+    return held(folder, LogLock::look);
+  }
+
+  private static LogLock held(Path folder, Taking taking) throws IOException, Fault {
     Path real = folder.toRealPath();
     if (!HELD.add(real)) {
       throw inUse(folder, "this program itself");
     }
     try {
-      return open(real, medium, holder);
+      return taking.in(real);
     } catch (IOException | Fault | RuntimeException e) {
       HELD.remove(real);
+      throw e;
+    }
+  }
+
+  private static LogLock look(Path folder) throws IOException, Fault {
+    Path name = folder.resolve(NAME);
+    if (!Files.exists(name)) {
+      return new LogLock(folder, Optional.empty(), "");
+    }
+    FileChannel file = FileChannel.open(name, StandardOpenOption.READ);
+    try {
+      if (file.tryLock(0, Long.MAX_VALUE, true) == null) {
+        throw inUse(folder, holderIn(file));
+      }
+      return new LogLock(folder, Optional.of(file), textIn(file));
+    } catch (IOException | Fault | RuntimeException e) {
+      file.close();
       throw e;
     }
   }
@@ -56,22 +96,27 @@ final class LogLock implements AutoCloseable {
       if (lock == null) {
         throw inUse(folder, holderIn(file));
       }
+      String left = textIn(file);
       ByteBuffer text =
           StandardCharsets.UTF_8.encode(
               "process " + holder.processId() + " on " + holder.label() + "\n");
       file.truncate(0);
       file.write(text, 0);
-      return new LogLock(folder, file);
+      return new LogLock(folder, Optional.of(file), left);
     } catch (IOException | Fault | RuntimeException e) {
       file.close();
       throw e;
     }
   }
 
-  private static String holderIn(FileChannel file) throws IOException {
+  private static String textIn(FileChannel file) throws IOException {
     ByteBuffer text = ByteBuffer.allocate(200);
     file.read(text, 0);
-    String holder = StandardCharsets.UTF_8.decode(text.flip()).toString().strip();
+    return StandardCharsets.UTF_8.decode(text.flip()).toString().strip();
+  }
+
+  private static String holderIn(FileChannel file) throws IOException {
+    String holder = textIn(file);
     return holder.isEmpty() ? "another program" : holder;
   }
 
@@ -82,10 +127,19 @@ final class LogLock implements AutoCloseable {
         "Quit the other Padside first, or name another folder.");
   }
 
+  /** All is in order: what stays in the file tells of nobody. */
+  void clear() throws IOException {
+    if (file.isPresent()) {
+      file.get().truncate(0);
+    }
+  }
+
   @Override
   public void close() throws IOException {
     try {
-      file.close();
+      if (file.isPresent()) {
+        file.get().close();
+      }
     } finally {
       HELD.remove(folder);
     }

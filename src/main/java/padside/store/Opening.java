@@ -83,24 +83,17 @@ final class Opening {
   private Optional<String> unusable(Database database, boolean doubted) throws SQLException, Fault {
     Schema.Found found = Schema.look(database, file);
     database.toWrite();
-    switch (found) {
-      case EMPTY -> Schema.make(database);
-      case OLDER -> {
-        return Optional.of("it is of an older version");
-      }
-      case DAMAGED -> {
-        return Optional.of("it is damaged (header or tables are not those it was made with)");
-      }
-      case CURRENT -> {
-        if (doubted || small() || !LogTables.meta(database, CLEAN).equals(Optional.of("1"))) {
-          Optional<String> damage = Schema.damage(database);
-          if (damage.isPresent()) {
-            return Optional.of("it is damaged (" + damage.get() + ")");
-          }
-        }
+    if (found == Schema.Found.EMPTY) {
+      Schema.make(database);
+    }
+    if (found == Schema.Found.CURRENT
+        && (doubted || small() || !LogTables.meta(database, CLEAN).equals(Optional.of("1")))) {
+      Optional<String> damage = Schema.damage(database);
+      if (damage.isPresent()) {
+        return Optional.of("it is damaged (" + damage.get() + ")");
       }
     }
-    return Optional.empty();
+    return found.unusable();
   }
 
   private boolean small() {
@@ -109,28 +102,30 @@ final class Opening {
 
   /** What SQLite says of a file that is no sound log; any other failure is passed on. */
   private String damage(SQLException e) throws IOException, SQLException, Fault {
-    int code = e.getErrorCode() & 0xff;
-    if (code == SQLiteErrorCode.SQLITE_NOTADB.code) {
+    if (isNoDatabase(e)) {
       return noDatabase(e.getMessage());
     }
+    int code = e.getErrorCode() & 0xff;
     if (code == SQLiteErrorCode.SQLITE_CORRUPT.code || code == SQLiteErrorCode.SQLITE_ERROR.code) {
       return "it is damaged (" + e.getMessage() + ")";
     }
     throw e;
   }
 
+  static boolean isNoDatabase(SQLException e) {
+    return (e.getErrorCode() & 0xff) == SQLiteErrorCode.SQLITE_NOTADB.code;
+  }
+
   /** Where there are journals it was the log's once; where there are none it is somebody's. */
   private String noDatabase(String seen) throws IOException, Fault {
     if (JournalFiles.in(journals).isEmpty()) {
-      throw new Fault(
-          "log-foreign",
-          "The file " + file + " is not a log, and there is no journal beside it.",
-          "Move it elsewhere to begin a new log, or name another folder.");
+      throw Schema.foreign(file);
     }
     return "it is damaged (" + seen + ")";
   }
 
-  private Opened anew(String why) throws IOException, SQLException {
+  /** Sets the database aside and builds it anew. */
+  Opened anew(String why) throws IOException, SQLException {
     SetAside aside = SetAside.move(folder, medium);
     notices.add("The database was set aside in " + aside.place() + ": " + why + ".");
     medium.file(file);
@@ -158,7 +153,7 @@ final class Opening {
     List<String> salvaged =
         unfilled ? new Salvage(folder, medium).into(database, intake) : List.of();
     database.begin();
-    tell(noted(taken.bad(), database));
+    tell(BadLine.settled(taken.bad(), database));
     notices.addAll(taken.notices());
     tell(taken, bare);
     notices.addAll(salvaged);
@@ -166,17 +161,6 @@ final class Opening {
     Schema.noteFilled(database);
     database.commit();
     return new Opened(database, tables, notices);
-  }
-
-  /** Of the bad lines those that are lost; what is whole elsewhere is noted no more. */
-  private static List<BadLine> noted(List<BadLine> bad, Database database) throws SQLException {
-    List<BadLine> lost = BadLine.lost(bad, database);
-    for (BadLine line : bad) {
-      if (!lost.contains(line)) {
-        database.run("DELETE FROM bad_line WHERE file = ?1 AND at = ?2", line.file(), line.at());
-      }
-    }
-    return lost;
   }
 
   private void tell(List<BadLine> lost) {

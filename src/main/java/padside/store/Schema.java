@@ -32,10 +32,21 @@ final class Schema {
 
   /** What was found in a file. */
   enum Found {
-    EMPTY,
-    CURRENT,
-    OLDER,
-    DAMAGED
+    EMPTY(""),
+    CURRENT(""),
+    OLDER("it is of an older version"),
+    DAMAGED("it is damaged (header or tables are not those it was made with)");
+
+    private final String unusable;
+
+    Found(String unusable) {
+      this.unusable = unusable;
+    }
+
+    /** Why it cannot be used as it is. */
+    Optional<String> unusable() {
+      return Optional.of(unusable).filter(why -> !why.isEmpty());
+    }
   }
 
   private Schema() {}
@@ -64,6 +75,14 @@ final class Schema {
       throw newer(file, version);
     }
     return version < VERSION ? Found.OLDER : Found.DAMAGED;
+  }
+
+  /** What is no database where nothing else says that there was a log. */
+  static Fault foreign(Path file) {
+    return new Fault(
+        "log-foreign",
+        "The file " + file + " is not a log, and there is no journal beside it.",
+        "Move it elsewhere to begin a new log, or name another folder.");
   }
 
   private static Fault foreign(Path file, long application) {
