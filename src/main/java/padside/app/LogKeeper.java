@@ -10,6 +10,7 @@ import padside.flight.Logbook;
 import padside.motor.MotorTable;
 import padside.screen.Effect;
 import padside.screen.Event;
+import padside.screen.Refused;
 import padside.screen.Ticket;
 import padside.store.LogFolder;
 import padside.units.PrintableText;
@@ -27,6 +28,8 @@ final class LogKeeper {
   private MotorTable motors = new MotorTable(List.of());
   private Optional<LogFolder> log = Optional.empty();
   private Optional<Logbook> book = Optional.empty();
+  private Optional<Refused> told = Optional.empty();
+  private int noticesTold;
 
   LogKeeper(Path folder, Inbox inbox) {
     this.folder = folder;
@@ -39,11 +42,20 @@ final class LogKeeper {
     Event of(LogFolder log) throws Fault;
   }
 
-  /** What came of opening the log: a first reading of it, or a fault. */
-  record Opened(Optional<Logbook> book, List<String> notices, Optional<Fault> fault) {}
+  /**
+   * What came of opening the log: a first reading of it, or a fault.
+   *
+   * @param refused why nothing can be written to it now
+   */
+  record Opened(
+      Optional<Logbook> book,
+      List<String> notices,
+      Optional<Refused> refused,
+      Optional<Fault> fault) {}
 
   void open() {
     thread.execute(() -> inbox.opened(opened()));
+    thread.execute(() -> log.ifPresent(LogFolder::layBallast));
   }
 
   void save(Effect.Save save) {
@@ -73,6 +85,24 @@ final class LogKeeper {
                     open -> new Event.RemovedRead(read.ticket(), open.removed(read.kind())))));
   }
 
+  /** Tries again to write what the medium refused. */
+  void tryAgain() {
+    thread.execute(() -> inbox.answer(triedAgain()));
+  }
+
+  /** Keeps what the medium refuses in another folder. */
+  void keepIn(Effect.KeepIn other) {
+    thread.execute(
+        () ->
+            inbox.answer(
+                read(
+                    other.ticket(),
+                    open -> {
+                      open.keepIn(Folders.typed(other.folder()));
+                      return medium(open, Optional.of(other.ticket()));
+                    })));
+  }
+
   /** Tells the inbox once everything handed over so far is kept. */
   void finish() {
     thread.execute(inbox::gone);
@@ -93,12 +123,14 @@ final class LogKeeper {
   private Opened opened() {
     try {
       motors = Shipped.motors();
-      LogFolder opened = LogFolder.open(folder, new ThisMachine());
+      LogFolder opened = LogFolder.openOrRead(folder, new ThisMachine(), Folders.temporary());
       log = Optional.of(opened);
       book = Optional.of(Logbook.read(opened, motors));
-      return new Opened(book, opened.notices(), Optional.empty());
+      told = refused(opened);
+      noticesTold = opened.notices().size();
+      return new Opened(book, opened.notices(), told, Optional.empty());
     } catch (Fault fault) {
-      return new Opened(Optional.empty(), List.of(), Optional.of(fault));
+      return new Opened(Optional.empty(), List.of(), Optional.empty(), Optional.of(fault));
     }
   }
 
@@ -106,10 +138,11 @@ final class LogKeeper {
     int stillWaiting = savesWaiting.decrementAndGet();
     try {
       LogFolder open = log.orElseThrow();
-      List<RecordId> records = open.save(save.action());
+      List<RecordId> records = open.keep(save.action()).records();
       if (stillWaiting == 0) {
         book = Optional.of(Logbook.read(open, motors));
       }
+      tell(open);
       return new Event.Saved(save.ticket(), records, book.orElseThrow());
     } catch (Fault fault) {
       return new Event.NotSaved(save.ticket(), fault);
@@ -124,13 +157,81 @@ final class LogKeeper {
     }
   }
 
+  private Event triedAgain() {
+    try {
+      LogFolder open = log.orElseThrow();
+      boolean before = open.refusal().isPresent();
+      open.tryAgain();
+      if (before && open.refusal().isEmpty()) {
+        book = Optional.of(Logbook.read(open, motors));
+        open.layBallast();
+      }
+      return medium(open, Optional.empty());
+    } catch (Fault fault) {
+      return new Event.Noticed(fault.sentence());
+    }
+  }
+
+  /** Tells the screens before they learn of a save what has become of the medium with it. */
+  private void tell(LogFolder open) {
+    if (!told.equals(refused(open))) {
+      inbox.answer(medium(open, Optional.empty()));
+    }
+    List<String> notices = open.notices();
+    notices.subList(noticesTold, notices.size()).forEach(n -> inbox.answer(new Event.Noticed(n)));
+    noticesTold = notices.size();
+  }
+
+  private Event medium(LogFolder open, Optional<Ticket> answers) {
+    told = refused(open);
+    return new Event.Medium(told, book.orElseThrow(), answers);
+  }
+
+  private static Optional<Refused> refused(LogFolder open) {
+    return open.refusal()
+        .map(
+            refusal ->
+                new Refused(
+                    refusal.fault(),
+                    refusal.reason(),
+                    refusal.changes(),
+                    refusal.elsewhere().map(Path::toString),
+                    refusal.reading()));
+  }
+
   private void letGo() {
     try {
       if (log.isPresent()) {
+        rescue(log.get());
         log.get().close();
       }
     } catch (Fault fault) {
       System.err.println("padside: " + PrintableText.of(fault.sentence()));
+    }
+  }
+
+  /** What still waits when the program ends is put where there is room. */
+  private static void rescue(LogFolder open) throws Fault {
+    open.tryAgain();
+    for (Path other : Folders.ofLastResort()) {
+      if (open.refusal().filter(each -> each.changes() > 0).isEmpty()) {
+        return;
+      }
+      if (open.refusal().get().elsewhere().isEmpty()) {
+        try {
+          open.keepIn(other);
+        } catch (Fault fault) {
+          continue; // the next one may do
+        }
+      }
+      System.err.println(
+          PrintableText.of(
+              "padside: "
+                  + open.refusal().get().fault().sentence()
+                  + " What you typed since is kept in "
+                  + open.refusal().get().elsewhere().orElse(other)
+                  + "; padside doctor --from that folder takes it into the log."));
+      return;
     }
   }
 }

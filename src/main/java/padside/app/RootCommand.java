@@ -70,8 +70,10 @@ final class RootCommand implements Callable<Integer> {
 
   /** As {@link #openLog} to look something up: no log is begun for that. */
   LogFolder openLogToRead() throws Fault {
-    existingLog();
-    return openLog();
+    LogFolder log = LogFolder.openOrRead(existingLog(), new ThisMachine(), Folders.temporary());
+    log.notices().forEach(this::tell);
+    log.refusal().ifPresent(refusal -> tell(refusal.fault().sentence() + " It is only read."));
+    return log;
   }
 
   /** The log's folder, where one has been begun in it. */

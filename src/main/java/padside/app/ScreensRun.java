@@ -92,10 +92,11 @@ final class ScreensRun implements AutoCloseable {
             Shipped.checklist(),
             Shipped.packing(),
             console.showsBraille(),
+            opened.refused(),
             0);
     List<String> told = new ArrayList<>(settings.told());
     told.addAll(opened.notices());
-    Session session = Session.start(world);
+    Session session = Session.start(world).tellingWhatIsRefused();
     return told.isEmpty() ? session : session.telling(String.join(" ", told));
   }
 
@@ -106,7 +107,7 @@ final class ScreensRun implements AutoCloseable {
     try {
       while (true) {
         boolean all = false;
-        for (Inbox.Item item : inbox.take(session.untilTick())) {
+        for (Inbox.Item item : inbox.take(session.untilTick(machine.moment()))) {
           if (item instanceof Inbox.Gone) {
             return;
           }
@@ -167,6 +168,10 @@ final class ScreensRun implements AutoCloseable {
         keeper.read(read);
       } else if (effect instanceof Effect.ReadRemoved read) {
         keeper.read(read);
+      } else if (effect instanceof Effect.TryAgain) {
+        keeper.tryAgain();
+      } else if (effect instanceof Effect.KeepIn other) {
+        keeper.keepIn(other);
       } else if (effect instanceof Effect.Check check) {
         checker.check(check);
       } else if (effect instanceof Effect.Bell) {

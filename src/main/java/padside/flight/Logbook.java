@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import padside.fact.Fault;
 import padside.fact.RecordId;
@@ -126,11 +127,15 @@ public record Logbook(
     return latestDay(day -> true);
   }
 
-  /** The same among some days. */
+  /** The same among some days; of the others few are asked about. */
   public Optional<Day> latestDay(Predicate<Day> which) {
-    return days.stream()
+    return IntStream.rangeClosed(1, days.size())
+        .mapToObj(back -> days.get(days.size() - back))
+        .map(day -> Map.entry(day.date().orElse(LocalDate.MIN), day))
+        .sorted(Map.Entry.<LocalDate, Day>comparingByKey().reversed())
+        .map(Map.Entry::getValue)
         .filter(which)
-        .max(Comparator.comparing(day -> day.date().orElse(LocalDate.MIN)));
+        .findFirst();
   }
 
   /**

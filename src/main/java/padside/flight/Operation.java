@@ -21,6 +21,7 @@ public record Operation(
     RecordId id, String label, Instant when, String machine, List<Changed> changes) {
   private static final String UNDO = "undo: ";
   private static final String REDO = "redo: ";
+  private static final String TYPING = "typing: ";
 
   /** Keeps its own list. */
   public Operation {
@@ -100,6 +101,29 @@ public record Operation(
     public boolean doesNothing() {
       return action.changes().isEmpty();
     }
+  }
+
+  /** The label of what is kept while it is still being typed. */
+  public static String typing(String label) {
+    return TYPING + label;
+  }
+
+  /**
+   * The history with all that was kept while a text was typed told as what it became.
+   *
+   * @param history oldest first, as it was kept
+   */
+  public static List<Operation> joined(List<Operation> history) {
+    return TypingRun.joined(history);
+  }
+
+  boolean isTyping() {
+    return label.startsWith(TYPING);
+  }
+
+  /** What was done, whether it was still being typed or not. */
+  String plainLabel() {
+    return isTyping() ? label.substring(TYPING.length()) : label;
   }
 
   /** Whether it is the taking back of another. */

@@ -170,6 +170,15 @@ public record Form(
     return facts;
   }
 
+  /**
+   * Facts of this form as they are while it is typed: what is picked from a list counts only once
+   * the field is left, so the text typed to find it stands for itself.
+   */
+  public Facts asTyped(Facts facts) {
+    boolean finding = field().choices().isPresent() && entry().touched() && listOpen();
+    return finding ? facts.with(field().name(), Facts.Cell.unread(entry().typed())) : facts;
+  }
+
   /** The facts of the touched fields alone. */
   public Facts touchedFacts() {
     Facts facts = Facts.none();

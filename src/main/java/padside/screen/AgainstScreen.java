@@ -11,8 +11,14 @@ import padside.form.Form;
 import padside.form.FormField;
 import padside.form.Texts;
 
-/** Asks once, before something is done all the same, why; the reason stays with the flight. */
-record AgainstScreen(Question question, Form form, Optional<Ticket> sent) implements Screen {
+/**
+ * Asks once, before something is done all the same, why; the reason stays with the flight.
+ *
+ * @param sent the act, once it is on its way
+ * @param typed the reason as sent to be kept so far
+ */
+record AgainstScreen(Question question, Form form, Optional<Ticket> sent, Facts typed)
+    implements Screen {
   /** What is to be done all the same. */
   interface Question {
     Flight flight();
@@ -47,7 +53,7 @@ record AgainstScreen(Question question, Form form, Optional<Ticket> sent) implem
             new Texts(""),
             "A word or more is needed; it stays with the flight.");
     Form form = Form.of(List.of(why), question.flight().facts());
-    return new AgainstScreen(question, form, Optional.empty());
+    return new AgainstScreen(question, form, Optional.empty(), Facts.none());
   }
 
   @Override
@@ -56,11 +62,15 @@ record AgainstScreen(Question question, Form form, Optional<Ticket> sent) implem
       Flight kept = world.log().flight(question.flight().id()).orElse(question.flight());
       return Step.close().open(question.next(kept, world));
     }
-    if (event instanceof Event.NotSaved failed && sent.equals(Optional.of(failed.ticket()))) {
-      return Step.stay(new AgainstScreen(question, form, Optional.empty()));
+    if (event instanceof Event.NotSaved failed) {
+      boolean act = sent.equals(Optional.of(failed.ticket()));
+      return Step.stay(
+          new AgainstScreen(question, form, act ? Optional.empty() : sent, Facts.none()));
     }
-    if (event instanceof Event.Leaving) {
-      return Step.stay(this).and(typed(world));
+    if (event instanceof Event.Leaving || event instanceof Event.Paused) {
+      List<Effect> effects = typed(world);
+      Facts now = effects.isEmpty() ? typed : form.facts();
+      return Step.stay(new AgainstScreen(question, form, sent, now)).and(effects);
     }
     return event instanceof Event.Pressed pressed ? pressed(pressed.key(), world) : Step.stay(this);
   }
@@ -74,19 +84,20 @@ record AgainstScreen(Question question, Form form, Optional<Ticket> sent) implem
       boolean waits = form.entry().typed().isBlank() || sent.isPresent();
       return waits ? Step.stay(this) : done(world);
     }
-    return Step.stay(new AgainstScreen(question, FormKeys.press(form, key).orElse(form), sent));
+    return Step.stay(
+        new AgainstScreen(question, FormKeys.press(form, key).orElse(form), sent, typed));
   }
 
   private Step done(World world) {
     Ticket ticket = new Ticket(world.turn(), 1);
     Action action = question.action(Facts.none().with(form.facts()), world);
-    return Step.stay(new AgainstScreen(question, form, Optional.of(ticket)))
+    return Step.stay(new AgainstScreen(question, form, Optional.of(ticket), typed))
         .and(new Effect.Save(ticket, action));
   }
 
   /** A reason begun is there again when the question is asked anew. */
   private List<Effect> typed(World world) {
-    if (!form.touched() || sent.isPresent()) {
+    if (!form.touched() || sent.isPresent() || form.facts().equals(typed)) {
       return List.of();
     }
     Action action = Action.change("why", Kind.FLIGHT, question.flight().id(), form.facts());

@@ -6,11 +6,19 @@ import padside.flight.Weather;
 
 /** How long ago something was, by the machine's clock. */
 final class Ages {
+  /** A wind read longer ago is looked at again before a launch (common practice, no source). */
+  private static final Duration WIND_KEEPS = Duration.ofMinutes(10);
+
   private Ages() {}
 
   /** How long ago a reading was taken; negative when the clock was set back since. */
   static Optional<Duration> since(Weather reading, World world) {
     return reading.at().map(at -> Duration.between(at, world.now()));
+  }
+
+  /** Whether a wind of that age is to be read anew; one later than now is. */
+  static boolean isOldWind(Duration age) {
+    return age.isNegative() || age.compareTo(WIND_KEEPS) > 0;
   }
 
   /** In words: {@code just now}, {@code 4 min ago}, {@code 3 days ago}. */

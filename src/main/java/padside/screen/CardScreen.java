@@ -88,16 +88,20 @@ record CardScreen(Form form, Facts finished, Draft draft, LiveCheck check, Phase
       return pressed(pressed.key(), world);
     }
     if (event instanceof Event.Leaving) {
-      return kept(CardForm.facts(form)).settled(world);
+      return keptOn().settled(world);
+    }
+    if (event instanceof Event.Paused) {
+      Turn turn = phase == Phase.FILLING ? keptTyping() : new Turn(this, List.of());
+      return Step.stay(turn.screen).and(turn.effects);
     }
     CardScreen now = new CardScreen(form, finished, draft.on(event), check.on(event), phase);
     if (event instanceof Event.NotSaved failed && isOwn(failed.ticket())) {
       return Step.stay(now.in(Phase.FILLING));
     }
-    // What was finished while the id of a new flight was awaited goes with its arrival.
+    // What was typed while the id of a new flight was awaited goes with its arrival.
     boolean saved = event instanceof Event.Saved own && isOwn(own.ticket());
     boolean due = event instanceof Event.Opened || (saved && draft.awaitsId());
-    return (due ? now.kept(finished) : new Turn(now, List.of())).settled(world);
+    return (due ? now.keptOn() : new Turn(now, List.of())).settled(world);
   }
 
   private boolean isOwn(Ticket ticket) {
@@ -152,9 +156,28 @@ record CardScreen(Form form, Facts finished, Draft draft, LiveCheck check, Phase
   /** This screen with the facts sent to be kept, as far as they can be yet. */
   private Turn kept(Facts facts) {
     boolean nothing = isNew() && isBlank();
-    String label = isPlanned() ? "plan flight" : "fill in card";
-    Draft.Kept sent = nothing ? new Draft.Kept(draft, List.of()) : draft.keep(label, facts);
+    Draft.Kept sent = nothing ? new Draft.Kept(draft, List.of()) : draft.keep(label(), facts);
     return new Turn(new CardScreen(form, facts, sent.draft(), check, phase), sent.effects());
+  }
+
+  /** What stands on the card sent to be kept; no field is left by that. */
+  private Turn keptOn() {
+    return kept(typed()).stillOn(finished);
+  }
+
+  private Turn keptTyping() {
+    boolean nothing = isNew() && (isBlank() || !form.touched());
+    Draft.Kept sent =
+        nothing ? new Draft.Kept(draft, List.of()) : draft.keepTyping(label(), typed());
+    return new Turn(new CardScreen(form, finished, sent.draft(), check, phase), sent.effects());
+  }
+
+  private Facts typed() {
+    return form.asTyped(CardForm.facts(form));
+  }
+
+  private String label() {
+    return isPlanned() ? "plan flight" : "fill in card";
   }
 
   private boolean isNew() {
@@ -190,6 +213,12 @@ record CardScreen(Form form, Facts finished, Draft draft, LiveCheck check, Phase
   private record Turn(CardScreen screen, List<Effect> effects) {
     Turn in(Phase phase) {
       return new Turn(screen.in(phase), effects);
+    }
+
+    Turn stillOn(Facts finished) {
+      CardScreen same =
+          new CardScreen(screen.form, finished, screen.draft, screen.check, screen.phase);
+      return new Turn(same, effects);
     }
 
     /** Asks the check if the card has changed; keeps or closes if that is due. */
@@ -298,26 +327,27 @@ record CardScreen(Form form, Facts finished, Draft draft, LiveCheck check, Phase
   }
 
   /** Whether what was typed is on the medium. */
-  String state() {
+  String state(World world) {
     return switch (phase) {
       case CHECKING, CHECKING_FOR_PAD -> "checking… kept with the answer";
       case SAVING, SAVING_FOR_PAD, LEAVING -> "saving…";
-      case FILLING -> draftState();
+      case FILLING -> draftState(world);
     };
   }
 
-  private String draftState() {
+  private String draftState(World world) {
     if (isNew()) {
       return isBlank() ? "" : "not kept yet";
     }
     if (!draft.allKept()) {
       return "saving…";
     }
-    if (!draft.allKept(finished)) {
+    if (draft.lost()) {
       return "not kept: leave the field to try again";
     }
     boolean draftOnly = finished.get(Flight.STATUS).equals(Optional.of(Flight.Status.DRAFT));
-    String kept = draftOnly ? "draft kept" : "kept";
-    return CardForm.facts(form).equals(finished) ? kept : kept + " but for this field";
+    String kept = world.keptWords(draftOnly ? "draft kept" : "kept");
+    Facts now = typed();
+    return now.equals(finished) || draft.allKept(now) ? kept : kept + " but for this field";
   }
 }

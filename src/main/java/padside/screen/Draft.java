@@ -1,14 +1,13 @@
 package padside.screen;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import padside.fact.Facts;
 import padside.fact.RecordId;
 import padside.flight.Action;
 import padside.flight.Kind;
+import padside.flight.Operation;
 
 /**
  * A record being filled: what of it has been sent to be kept, and under which id. A new record is
@@ -36,6 +35,11 @@ record Draft(
     return keep(label, now, List.of());
   }
 
+  /** As {@link #keep(String, Facts)} for what is still being typed. */
+  Kept keepTyping(String label, Facts now) {
+    return keep(Operation.typing(label), now);
+  }
+
   /** As {@link #keep(String, Facts)} with changes of other records that belong to the same act. */
   Kept keep(String label, Facts now, List<Action.Change> also) {
     Facts changed = now.changedSince(sent);
@@ -43,7 +47,7 @@ record Draft(
       return new Kept(this, List.of());
     }
     List<Action.Change> changes = new ArrayList<>();
-    changes.add(new Action.Change(kind, record, record.isEmpty() ? filled(changed) : changed));
+    changes.add(new Action.Change(kind, record, record.isEmpty() ? changed.filled() : changed));
     changes.addAll(also);
     Draft next = new Draft(kind, record, sent.with(changed), screen, serial + 1, acknowledged);
     Effect save = new Effect.Save(new Ticket(screen, next.serial), new Action(label, changes));
@@ -80,10 +84,8 @@ record Draft(
     return record.isPresent() && allKept() && now.changedSince(sent).isEmpty();
   }
 
-  /** Without the cells that say no more than a new record does: nothing there. */
-  private static Facts filled(Facts facts) {
-    Map<String, Facts.Cell> cells = new LinkedHashMap<>(facts.cells());
-    cells.values().removeIf(Facts.Cell.emptied()::equals);
-    return new Facts(cells);
+  /** True when a save has failed and nothing has been sent since. */
+  boolean lost() {
+    return record.isPresent() && sent.isEmpty();
   }
 }

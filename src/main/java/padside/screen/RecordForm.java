@@ -67,8 +67,8 @@ record RecordForm(Sheet sheet, Form form, Draft draft, boolean leaving) implemen
     if (event instanceof Event.Pressed pressed) {
       return pressed(pressed.key());
     }
-    if (event instanceof Event.Leaving) {
-      return keeping(form);
+    if (event instanceof Event.Leaving || event instanceof Event.Paused) {
+      return typing();
     }
     Draft heard = draft.on(event);
     if (heard.equals(draft)) {
@@ -81,7 +81,13 @@ record RecordForm(Sheet sheet, Form form, Draft draft, boolean leaving) implemen
 
   /** After a save: what was typed meanwhile follows, and a form already left goes for good. */
   private Step goneOn() {
-    return leaving ? left(form) : keeping(form);
+    return leaving ? left(form) : typing();
+  }
+
+  /** What stands in the form sent to be kept; no field is left by that. */
+  private Step typing() {
+    Draft.Kept kept = keptTyping();
+    return Step.stay(new RecordForm(sheet, form, kept.draft(), leaving)).and(kept.effects());
   }
 
   private Step pressed(Key key) {
@@ -116,8 +122,17 @@ record RecordForm(Sheet sheet, Form form, Draft draft, boolean leaving) implemen
     if (!now.touched()) {
       return new Draft.Kept(draft, List.of());
     }
-    String label = (draft.record().isEmpty() ? "add " : "change ") + sheet.noun();
-    return draft.keep(label, toKeep(now));
+    return draft.keep(label(), toKeep(now));
+  }
+
+  private Draft.Kept keptTyping() {
+    return form.touched()
+        ? draft.keepTyping(label(), form.asTyped(toKeep(form)))
+        : new Draft.Kept(draft, List.of());
+  }
+
+  private String label() {
+    return (draft.record().isEmpty() ? "add " : "change ") + sheet.noun();
   }
 
   /** What a new record starts with, or what is kept of an old one, and over it what was touched. */
@@ -133,31 +148,32 @@ record RecordForm(Sheet sheet, Form form, Draft draft, boolean leaving) implemen
             .apply(form.facts())
             .map(text -> Paragraph.draw(canvas, 1, text, Style.STRONG))
             .orElse(TOP);
-    drawFrom(Math.max(TOP, below), canvas);
+    drawFrom(Math.max(TOP, below), canvas, world);
   }
 
   /** Draws from a row down, for screens that tell something above. */
-  void drawFrom(int top, Canvas canvas) {
+  void drawFrom(int top, Canvas canvas, World world) {
     Size size = canvas.size();
     FormPane.draw(
         canvas, form, new FormPane.Area(1, top, size.columns() - 3, size.rows() - 3 - top));
-    String state = state();
+    String state = state(world);
     canvas.put(size.columns() - state.length() - 2, size.rows() - 2, state, Style.PLAIN);
   }
 
-  private String state() {
+  private String state(World world) {
     if (!form.touched()) {
       return "";
     }
-    boolean all = draft.allKept(toKeep(form));
-    return all ? "all kept" : draft.allKept() ? "kept when you go on" : "keeping …";
+    boolean all = draft.allKept(form.asTyped(toKeep(form)));
+    return all
+        ? world.keptWords("all kept")
+        : draft.allKept() ? "kept when you go on" : "keeping …";
   }
 
   @Override
   public String title(World world) {
     String name = form.entries().get(0).typed();
-    String noun =
-        sheet.noun().substring(0, 1).toUpperCase(java.util.Locale.ROOT) + sheet.noun().substring(1);
+    String noun = Paragraph.capital(sheet.noun());
     return name.isBlank() ? noun : noun + ": " + name;
   }
 

@@ -13,11 +13,26 @@ import padside.units.TimeSpan;
  * @param notice told once, such as that a draft was found; shown above the footer
  * @param held keys pressed while a screen that was left waits for its last save: the screen below
  *     would take them for a log that lacks it, so they follow once it is kept
+ * @param typed when a key was pressed last, while what it typed may not have been sent to be kept
  */
 public record Session(
-    List<Screen> stack, World world, Optional<String> notice, List<Event.Pressed> held) {
+    List<Screen> stack,
+    World world,
+    Optional<String> notice,
+    List<Event.Pressed> held,
+    Optional<TimeSpan> typed) {
   private static final Key QUIT = Key.control('c');
   private static final TimeSpan MINUTE = new TimeSpan(60);
+
+  /** A pause in typing: short enough that all is on the medium a second after the last key. */
+  private static final double PAUSE_S = 0.8;
+
+  /** Waits are told in whole milliseconds. */
+  private static final double CLOCK_STEP_S = 0.001;
+
+  /** How often the medium is tried again while it takes nothing. */
+  static final TimeSpan TRYING_AGAIN = new TimeSpan(5);
+
   private static final Key REPAINT = Key.control('l');
   private static final Key HELP = Key.function(1);
   private static final Key HELP_TOO = new Key("?");
@@ -56,17 +71,22 @@ public record Session(
   public static Session start(World world) {
     List<Screen> screens = new ArrayList<>(List.of(DayScreen.open(world)));
     PadReturn.screen(world).ifPresent(screens::add);
-    return new Session(screens, world, Optional.empty(), List.of());
+    return new Session(screens, world, Optional.empty(), List.of(), Optional.empty());
   }
 
   /** The session with a line to tell. */
   public Session telling(String line) {
-    return new Session(stack, world, Optional.of(line), held);
+    return new Session(stack, world, Optional.of(line), held, typed);
   }
 
   /** The session with a fault shown over everything. */
   public Session failing(Fault fault) {
     return over(Alert.of(fault));
+  }
+
+  /** The session with what the medium refuses told first, where it does. */
+  public Session tellingWhatIsRefused() {
+    return world.refused().isPresent() ? over(RefusedScreen.of(world)) : this;
   }
 
   /** Takes one event. Before the program is left every screen may keep what it holds. */
@@ -85,12 +105,27 @@ public record Session(
     if (event instanceof Event.Pressed pressed) {
       return waits() && !passes(pressed.key()) ? holding(pressed) : now(pressed);
     }
-    Session now = event instanceof Event.Saved saved ? in(world.with(saved.log())) : this;
+    Session now = seeing(event);
     Turn turn = now.toEveryScreen(event);
     Optional<Fault> fault = failed(event);
     return fault.isPresent()
         ? new Turn(turn.session.holding(List.of()).failing(fault.get()), turn.effects)
         : turn.session.following(turn.effects);
+  }
+
+  private Session seeing(Event event) {
+    if (event instanceof Event.Saved saved) {
+      return in(world.with(saved.log()));
+    }
+    if (event instanceof Event.Noticed noticed) {
+      return telling(noticed.line());
+    }
+    if (event instanceof Event.Medium medium) {
+      boolean mended = world.refused().isPresent() && medium.refused().isEmpty();
+      Session now = in(world.with(medium.log()).with(medium.refused()));
+      return mended ? now.telling("All is saved: the log's own medium takes it again.") : now;
+    }
+    return this;
   }
 
   private static Optional<Fault> failed(Event event) {
@@ -116,8 +151,11 @@ public record Session(
   }
 
   private Turn now(Event.Pressed pressed) {
-    Session then = new Session(stack, world.next(pressed.at()), Optional.empty(), held);
-    return then.pressed(pressed).after(bells(pressed.at()));
+    Session then = new Session(stack, world.next(pressed.at()), Optional.empty(), held, typed);
+    Turn turn = then.pressed(pressed).after(bells(pressed.at()));
+    boolean typing = turn.session.stack.stream().anyMatch(Screen::takesText);
+    return new Turn(
+        turn.session.typed(Optional.of(pressed.at().up()).filter(any -> typing)), turn.effects);
   }
 
   /** Takes the keys that were held, until a screen left by one of them waits in turn. */
@@ -140,18 +178,38 @@ public record Session(
 
   /** Time has passed. */
   public Turn ticked(Moment now) {
-    return in(world.at(now)).toEveryScreen(new Event.Ticked()).after(bells(now));
+    List<Effect> due = new ArrayList<>(bells(now));
+    if (world.refused().isPresent()) {
+      due.add(new Effect.TryAgain());
+    }
+    Session then = in(world.at(now));
+    boolean paused = then.untilPause().filter(wait -> wait < CLOCK_STEP_S).isPresent();
+    Turn turn =
+        paused
+            ? then.typed(Optional.empty()).toEveryScreen(new Event.Paused())
+            : then.toEveryScreen(new Event.Ticked());
+    return turn.after(due);
   }
 
-  /** How long to wait for the next event before time is to be told with {@link #ticked}. */
-  public TimeSpan untilTick() {
-    TimeSpan own = top().untilTick(world).orElse(MINUTE);
+  /**
+   * How long to wait for the next event before time is to be told with {@link #ticked}; nothing
+   * where that is due by now.
+   */
+  public TimeSpan untilTick(Moment now) {
+    TimeSpan usual = world.refused().isPresent() ? TRYING_AGAIN : MINUTE;
+    double own = top().untilTick(world).orElse(usual).seconds();
     double wait =
         MisfireWait.running(world).stream()
             .mapToDouble(each -> each.left().seconds())
             .min()
-            .orElse(own.seconds());
-    return new TimeSpan(Math.min(own.seconds(), wait));
+            .orElse(own);
+    double first = Math.min(Math.min(own, wait), untilPause().orElse(own));
+    double gone = now.up().seconds() - world.moment().up().seconds();
+    return new TimeSpan(Math.max(0, first - gone));
+  }
+
+  private Optional<Double> untilPause() {
+    return typed.map(last -> last.seconds() + PAUSE_S - world.moment().up().seconds());
   }
 
   /** Rings when the wait after a misfire ends, whatever screen is looked at. */
@@ -179,6 +237,11 @@ public record Session(
     }
     if (key.equals(QUIT)) {
       return top() instanceof QuitQuestion ? step(topmost(), pressed) : askingToQuit();
+    }
+    if (key.equals(RefusedScreen.KEY)
+        && world.refused().isPresent()
+        && !(top() instanceof RefusedScreen)) {
+      return new Turn(over(RefusedScreen.of(world)), List.of());
     }
     boolean help = key.equals(HELP) || (key.equals(HELP_TOO) && !top().takesText());
     if (help && !(top() instanceof HelpScreen)) {
@@ -216,7 +279,7 @@ public record Session(
     }
     Optional<String> told = told(effects);
     effects.removeIf(Effect.Tell.class::isInstance);
-    return new Turn(new Session(screens, world, told.or(() -> notice), held), effects);
+    return new Turn(new Session(screens, world, told.or(() -> notice), held, typed), effects);
   }
 
   private static Optional<String> told(List<Effect> effects) {
@@ -236,16 +299,20 @@ public record Session(
   }
 
   private Session in(World other) {
-    return new Session(stack, other, notice, held);
+    return new Session(stack, other, notice, held, typed);
   }
 
   private Session holding(List<Event.Pressed> keys) {
-    return new Session(stack, world, notice, keys);
+    return new Session(stack, world, notice, keys, typed);
+  }
+
+  private Session typed(Optional<TimeSpan> last) {
+    return new Session(stack, world, notice, held, last);
   }
 
   private Session over(Screen screen) {
     List<Screen> more = new ArrayList<>(stack);
     more.add(screen);
-    return new Session(more, world, notice, held);
+    return new Session(more, world, notice, held, typed);
   }
 }

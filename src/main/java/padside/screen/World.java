@@ -2,6 +2,7 @@ package padside.screen;
 
 import java.time.Instant;
 import java.time.ZoneId;
+import java.util.Optional;
 import padside.flight.Checklist;
 import padside.flight.Logbook;
 import padside.flight.OutcomeTable;
@@ -16,6 +17,7 @@ import padside.preflight.Settings;
  * @param checklist the lines shipped with the program
  * @param packing what goes along whatever is flown
  * @param braille whether the terminal shows the Unicode braille patterns
+ * @param refused why the medium takes nothing now; mostly absent
  * @param turn counts the keys pressed, so that every screen opened can have a number of its own
  */
 public record World(
@@ -27,6 +29,7 @@ public record World(
     Checklist checklist,
     PackingTable packing,
     boolean braille,
+    Optional<Refused> refused,
     long turn) {
   /** By the clock of the day. */
   Instant now() {
@@ -34,14 +37,27 @@ public record World(
   }
 
   World with(Logbook newer) {
-    return new World(moment, zone, settings, newer, outcomes, checklist, packing, braille, turn);
+    return new World(
+        moment, zone, settings, newer, outcomes, checklist, packing, braille, refused, turn);
+  }
+
+  World with(Optional<Refused> other) {
+    return new World(
+        moment, zone, settings, log, outcomes, checklist, packing, braille, other, turn);
+  }
+
+  /** Words that say something is kept, or what stands for them while the medium takes nothing. */
+  String keptWords(String words) {
+    return refused.map(Refused::words).orElse(words);
   }
 
   World at(Moment later) {
-    return new World(later, zone, settings, log, outcomes, checklist, packing, braille, turn);
+    return new World(
+        later, zone, settings, log, outcomes, checklist, packing, braille, refused, turn);
   }
 
   World next(Moment later) {
-    return new World(later, zone, settings, log, outcomes, checklist, packing, braille, turn + 1);
+    return new World(
+        later, zone, settings, log, outcomes, checklist, packing, braille, refused, turn + 1);
   }
 }

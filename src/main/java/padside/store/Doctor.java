@@ -68,14 +68,11 @@ public final class Doctor {
       hold(lock);
       boolean well = new Examination(folder, work, rebuilt, tell).of(visit, this::mend);
       tell.accept(well ? WELL : visit.dryRun() ? LEFT_AS_IT_IS : NOT_WELL);
-      if (!visit.dryRun()) {
-        lock.clear();
-      }
       return well;
     } catch (IOException | SQLException e) {
       throw new Fault(
           "log-unreadable",
-          "The log in " + folder + " could not be looked through: " + Reason.of(e) + ".",
+          "The log in " + folder + " could not be looked through: " + LogFaults.reason(e) + ".",
           "Check the medium and the space left on it and in the folder for temporary files.",
           e);
     }
@@ -94,9 +91,9 @@ public final class Doctor {
         "The log in "
             + folder
             + " is open in no other program"
-            + (lock.left().isEmpty()
-                ? "."
-                : "; the last one, " + lock.left() + ", did not close it in order."));
+            + lock.stale()
+                .map(last -> "; the last one, " + last + ", did not close it in order.")
+                .orElse("."));
   }
 
   /**
@@ -108,7 +105,7 @@ public final class Doctor {
       throws IOException, SQLException, Fault {
     List<OwnJournal.End> written =
         new Mending(folder.resolve(Opening.JOURNALS), medium).write(rebuilt.database(), mark);
-    Opening opening = new Opening(folder, medium);
+    Opening opening = new Opening(folder, folder, medium);
     boolean there = Files.exists(folder.resolve(Opening.DATABASE));
     Opening.Opened opened =
         fault.isPresent() && there ? opening.anew(fault.get()) : opening.open(true);

@@ -28,22 +28,24 @@ final class LogLock implements AutoCloseable {
 
   private final Path folder;
   private final Optional<FileChannel> file;
-  private final String left;
-
-  private LogLock(Path folder, Optional<FileChannel> file, String left) {
-    this.folder = folder;
-    this.file = file;
-    this.left = left;
-  }
-
-  /** Who held the log before and did not let go of it in order; empty when nobody. */
-  String left() {
-    return left;
-  }
+  private final boolean writes;
+  private final Optional<String> stale;
 
   /** A way to come by a lock. */
   private interface Taking {
     LogLock in(Path folder) throws IOException, Fault;
+  }
+
+  private LogLock(Path folder, Optional<FileChannel> file, boolean writes, Optional<String> stale) {
+    this.folder = folder;
+    this.file = file;
+    this.writes = writes;
+    this.stale = stale;
+  }
+
+  /** Who held the log before and ended without letting go of it. */
+  Optional<String> stale() {
+    return stale;
   }
 
   static LogLock take(Path folder, Medium medium, Machine.Identity holder)
@@ -72,14 +74,14 @@ final class LogLock implements AutoCloseable {
   private static LogLock look(Path folder) throws IOException, Fault {
     Path name = folder.resolve(NAME);
     if (!Files.exists(name)) {
-      return new LogLock(folder, Optional.empty(), "");
+      return new LogLock(folder, Optional.empty(), false, Optional.empty());
     }
     FileChannel file = FileChannel.open(name, StandardOpenOption.READ);
     try {
       if (file.tryLock(0, Long.MAX_VALUE, true) == null) {
-        throw inUse(folder, holderIn(file));
+        throw inUse(folder, holderIn(file).orElse("another program"));
       }
-      return new LogLock(folder, Optional.of(file), textIn(file));
+      return new LogLock(folder, Optional.of(file), false, holderIn(file));
     } catch (IOException | Fault | RuntimeException e) {
       file.close();
       throw e;
@@ -94,30 +96,26 @@ final class LogLock implements AutoCloseable {
     try {
       FileLock lock = file.tryLock();
       if (lock == null) {
-        throw inUse(folder, holderIn(file));
+        throw inUse(folder, holderIn(file).orElse("another program"));
       }
-      String left = textIn(file);
+      Optional<String> stale = holderIn(file);
       ByteBuffer text =
           StandardCharsets.UTF_8.encode(
               "process " + holder.processId() + " on " + holder.label() + "\n");
       file.truncate(0);
       file.write(text, 0);
-      return new LogLock(folder, Optional.of(file), left);
+      return new LogLock(folder, Optional.of(file), true, stale);
     } catch (IOException | Fault | RuntimeException e) {
       file.close();
       throw e;
     }
   }
 
-  private static String textIn(FileChannel file) throws IOException {
-    ByteBuffer text = ByteBuffer.allocate(200);
-    file.read(text, 0);
-    return StandardCharsets.UTF_8.decode(text.flip()).toString().strip();
-  }
-
-  private static String holderIn(FileChannel file) throws IOException {
-    String holder = textIn(file);
-    return holder.isEmpty() ? "another program" : holder;
+  private static Optional<String> holderIn(FileChannel file) throws IOException {
+    ByteBuffer bytes = ByteBuffer.allocate(200);
+    file.read(bytes, 0);
+    String holder = StandardCharsets.UTF_8.decode(bytes.flip()).toString().strip();
+    return Optional.of(holder).filter(text -> !text.isEmpty());
   }
 
   private static Fault inUse(Path folder, String holder) {
@@ -127,21 +125,22 @@ final class LogLock implements AutoCloseable {
         "Quit the other Padside first, or name another folder.");
   }
 
-  /** All is in order: what stays in the file tells of nobody. */
-  void clear() throws IOException {
-    if (file.isPresent()) {
-      file.get().truncate(0);
-    }
-  }
-
   @Override
   public void close() throws IOException {
     try {
       if (file.isPresent()) {
-        file.get().close();
+        close(file.get());
       }
     } finally {
       HELD.remove(folder);
+    }
+  }
+
+  private void close(FileChannel open) throws IOException {
+    try (open) {
+      if (writes) {
+        open.truncate(0);
+      }
     }
   }
 }

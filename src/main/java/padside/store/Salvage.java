@@ -9,12 +9,20 @@ import java.util.Optional;
 
 /** Gets the lines no journal holds out of the databases set aside, and into new journals. */
 final class Salvage {
-  private final Path folder;
+  private final Path place;
+  private final Path journals;
   private final Medium medium;
   private final List<String> notices = new ArrayList<>();
 
-  Salvage(Path folder, Medium medium) {
-    this.folder = folder;
+  /**
+   * Of a log.
+   *
+   * @param place where the database lies and those that were set aside: the log's own folder, or
+   *     that of a copy, for which no journal is written
+   */
+  Salvage(Path place, Path journals, Medium medium) {
+    this.place = place;
+    this.journals = journals;
     this.medium = medium;
   }
 
@@ -25,7 +33,7 @@ final class Salvage {
    */
   List<String> into(Database database, Intake intake) throws IOException, SQLException {
     long mark = Mending.mark(database);
-    for (SetAside aside : SetAside.in(folder)) {
+    for (SetAside aside : SetAside.in(place)) {
       unread(aside, intake).ifPresent(notices::add);
     }
     int saved = Mending.count(database, mark);
@@ -55,15 +63,17 @@ final class Salvage {
           "The database set aside in "
               + aside.place()
               + " could not be looked at: "
-              + Reason.of(e)
+              + LogFaults.reason(e)
               + ".");
     }
   }
 
   private String kept(Database database, long mark) throws SQLException {
+    if (!journals.startsWith(place)) {
+      return "holds; opening the log itself writes them to one.";
+    }
     try {
-      List<OwnJournal.End> written =
-          new Mending(folder.resolve(Opening.JOURNALS), medium).write(database, mark);
+      List<OwnJournal.End> written = new Mending(journals, medium).write(database, mark);
       database.begin();
       for (OwnJournal.End end : written) {
         Intake.note(database, end, end.bytes());
@@ -72,7 +82,7 @@ final class Salvage {
       return "held; they stand in a journal again.";
     } catch (IOException e) {
       return "holds; they could not be written to one: "
-          + Reason.of(e)
+          + LogFaults.reason(e)
           + "; padside doctor tries again.";
     }
   }

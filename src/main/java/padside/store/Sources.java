@@ -41,7 +41,7 @@ record Sources(List<Path> journals, List<Path> databases) {
         databases.addAll(databases(folder));
       }
     } catch (IOException e) {
-      throw unreadable(place, Reason.of(e));
+      throw unreadable(place, LogFaults.reason(e));
     }
     if (journals.isEmpty() && databases.isEmpty()) {
       throw unreadable(
@@ -83,7 +83,7 @@ record Sources(List<Path> journals, List<Path> databases) {
       try {
         Rebuilt.read(journal, taker);
       } catch (IOException e) {
-        unread.add(journal + " cannot be read: " + Reason.of(e) + ".");
+        unread.add(journal + " cannot be read: " + LogFaults.reason(e) + ".");
       }
     }
     for (Path database : databases) {
@@ -94,7 +94,7 @@ record Sources(List<Path> journals, List<Path> databases) {
         }
         unread.add(database + " can be read in part only: " + read.words() + ".");
       } catch (IOException e) {
-        unread.add(database + " cannot be read: " + Reason.of(e) + ".");
+        unread.add(database + " cannot be read: " + LogFaults.reason(e) + ".");
       }
     }
     return unread;

@@ -68,7 +68,16 @@ final class Desk {
     this.session =
         Session.start(
             new World(
-                moment(), ZONE, settings, book(log), OUTCOMES, CHECKLIST, PACKING, braille, 0));
+                moment(),
+                ZONE,
+                settings,
+                book(log),
+                OUTCOMES,
+                CHECKLIST,
+                PACKING,
+                braille,
+                Optional.empty(),
+                0));
   }
 
   static Desk over(MemoryFlightLog log) {
@@ -95,7 +104,7 @@ final class Desk {
     World world = session.world().next(moment());
     List<Screen> stack = new ArrayList<>(session.stack());
     stack.add(opener.apply(world));
-    session = new Session(stack, world, Optional.empty(), List.of());
+    session = new Session(stack, world, Optional.empty(), List.of(), Optional.empty());
     return this;
   }
 
@@ -216,6 +225,7 @@ final class Desk {
                 CHECKLIST,
                 PACKING,
                 braille,
+                Optional.empty(),
                 0));
     saves.clear();
     checks.clear();
@@ -268,7 +278,7 @@ final class Desk {
   Desk running(Duration time) {
     Instant end = now.plus(time);
     while (now.isBefore(end)) {
-      Duration step = Duration.ofMillis(Math.round(session.untilTick().seconds() * 1000));
+      Duration step = Duration.ofMillis(Math.round(session.untilTick(moment()).seconds() * 1000));
       after(step.compareTo(Duration.between(now, end)) < 0 ? step : Duration.between(now, end));
     }
     return this;
