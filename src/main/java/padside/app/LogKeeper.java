@@ -4,6 +4,9 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
+import padside.clock.Anchor;
+import padside.clock.LogClock;
+import padside.clock.Moment;
 import padside.fact.Fault;
 import padside.fact.RecordId;
 import padside.flight.Logbook;
@@ -19,6 +22,7 @@ final class LogKeeper {
   private static final long CLOSING_SECONDS = 30;
 
   private final Path folder;
+  private final ThisMachine machine;
   private final Inbox inbox;
   private final AtomicInteger savesWaiting = new AtomicInteger();
   private final OwnThread thread;
@@ -28,8 +32,9 @@ final class LogKeeper {
   private Optional<LogFolder> log = Optional.empty();
   private Optional<Logbook> book = Optional.empty();
 
-  LogKeeper(Path folder, Inbox inbox) {
+  LogKeeper(Path folder, ThisMachine machine, Inbox inbox) {
     this.folder = folder;
+    this.machine = machine;
     this.inbox = inbox;
     this.thread = OwnThread.named("log", inbox::failed);
   }
@@ -37,6 +42,11 @@ final class LogKeeper {
   /** A question to the log. */
   private interface Reading {
     Event of(LogFolder log) throws Fault;
+  }
+
+  /** Something to be kept; answers the records changed. */
+  private interface Writing {
+    List<RecordId> in(LogFolder log) throws Fault;
   }
 
   /** What came of opening the log: a first reading of it, or a fault. */
@@ -47,8 +57,16 @@ final class LogKeeper {
   }
 
   void save(Effect.Save save) {
+    keep(save.ticket(), open -> open.save(save.action()));
+  }
+
+  void set(Effect.SetClock set) {
+    keep(set.ticket(), open -> open.setClock(set.anchor()));
+  }
+
+  private void keep(Ticket ticket, Writing writing) {
     savesWaiting.incrementAndGet();
-    thread.execute(() -> inbox.answer(kept(save)));
+    thread.execute(() -> inbox.answer(kept(ticket, writing)));
   }
 
   /** Reads what was done to a record, once all saves before are kept. */
@@ -93,8 +111,9 @@ final class LogKeeper {
   private Opened opened() {
     try {
       motors = Shipped.motors();
-      LogFolder opened = LogFolder.open(folder, new ThisMachine());
+      LogFolder opened = LogFolder.open(folder, machine);
       log = Optional.of(opened);
+      correct(opened);
       book = Optional.of(Logbook.read(opened, motors));
       return new Opened(book, opened.notices(), Optional.empty());
     } catch (Fault fault) {
@@ -102,17 +121,26 @@ final class LogKeeper {
     }
   }
 
-  private Event kept(Effect.Save save) {
+  /** The machine's clock was set right while the program was closed. */
+  private void correct(LogFolder opened) throws Fault {
+    LogClock clock = new LogClock(opened.anchors(), opened.newest());
+    Moment now = machine.moment();
+    if (now.sure() && clock.jumped(now)) {
+      opened.setClock(Anchor.of(now, now.wall(), Anchor.How.SYNCHRONISED));
+    }
+  }
+
+  private Event kept(Ticket ticket, Writing writing) {
     int stillWaiting = savesWaiting.decrementAndGet();
     try {
       LogFolder open = log.orElseThrow();
-      List<RecordId> records = open.save(save.action());
+      List<RecordId> records = writing.in(open);
       if (stillWaiting == 0) {
         book = Optional.of(Logbook.read(open, motors));
       }
-      return new Event.Saved(save.ticket(), records, book.orElseThrow());
+      return new Event.Saved(ticket, records, book.orElseThrow());
     } catch (Fault fault) {
-      return new Event.NotSaved(save.ticket(), fault);
+      return new Event.NotSaved(ticket, fault);
     }
   }
 

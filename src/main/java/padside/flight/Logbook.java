@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
+import padside.clock.LogClock;
 import padside.fact.Fault;
 import padside.fact.RecordId;
 import padside.motor.MotorTable;
@@ -34,7 +35,8 @@ public record Logbook(
     List<Fix> fixes,
     List<Attempt> attempts,
     List<Sighting> sightings,
-    List<CheckLine> checkLines) {
+    List<CheckLine> checkLines,
+    LogClock clock) {
 
   /**
    * How often a parachute, streamer or altimeter has flown.
@@ -75,7 +77,8 @@ public record Logbook(
         log.list(Kind.FIX).stream().map(f -> new Fix(f.id(), f.facts())).toList(),
         log.list(Kind.ATTEMPT).stream().map(a -> new Attempt(a.id(), a.facts())).toList(),
         log.list(Kind.SIGHTING).stream().map(s -> new Sighting(s.id(), s.facts())).toList(),
-        log.list(Kind.CHECKLINE).stream().map(c -> new CheckLine(c.id(), c.facts())).toList());
+        log.list(Kind.CHECKLINE).stream().map(c -> new CheckLine(c.id(), c.facts())).toList(),
+        new LogClock(log.anchors(), log.newest()));
   }
 
   private static Map<RecordId, Used> used(List<FlightLog.Use> uses, List<Day> days) {
@@ -121,16 +124,14 @@ public record Logbook(
     return flights.stream().filter(flight -> flight.id().equals(id)).findFirst();
   }
 
-  /** The day with the latest date; of two on one date the one opened last. */
+  /** The day opened last, whatever its date: a clock may have been wrong. */
   public Optional<Day> latestDay() {
     return latestDay(day -> true);
   }
 
   /** The same among some days. */
   public Optional<Day> latestDay(Predicate<Day> which) {
-    return days.stream()
-        .filter(which)
-        .max(Comparator.comparing(day -> day.date().orElse(LocalDate.MIN)));
+    return days.stream().filter(which).reduce((earlier, later) -> later);
   }
 
   /**

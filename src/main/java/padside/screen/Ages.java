@@ -4,13 +4,15 @@ import java.time.Duration;
 import java.util.Optional;
 import padside.flight.Weather;
 
-/** How long ago something was, by the machine's clock. */
+/** How long ago something was, by the uptime or the log's time. */
 final class Ages {
   private Ages() {}
 
   /** How long ago a reading was taken; negative when the clock was set back since. */
   static Optional<Duration> since(Weather reading, World world) {
-    return reading.at().map(at -> Duration.between(at, world.now()));
+    return Since.read(reading.facts())
+        .span(world.moment())
+        .map(span -> Duration.ofMillis(Math.round(span.seconds() * 1000)));
   }
 
   /** In words: {@code just now}, {@code 4 min ago}, {@code 3 days ago}. */

@@ -1,6 +1,7 @@
 package padside.screen;
 
 import java.util.List;
+import padside.clock.Moment;
 import padside.fact.Fault;
 import padside.fact.RecordId;
 import padside.flight.FlightLog;

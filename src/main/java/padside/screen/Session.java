@@ -3,6 +3,7 @@ package padside.screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import padside.clock.Moment;
 import padside.fact.Fault;
 import padside.units.TimeSpan;
 
@@ -55,7 +56,7 @@ public record Session(
   /** The Day screen over a log, and over it what a flight in the air or a misfire asks for. */
   public static Session start(World world) {
     List<Screen> screens = new ArrayList<>(List.of(DayScreen.open(world)));
-    PadReturn.screen(world).ifPresent(screens::add);
+    PadReturn.screen(world).or(() -> ClockScreen.atStart(world)).ifPresent(screens::add);
     return new Session(screens, world, Optional.empty(), List.of());
   }
 
@@ -117,7 +118,16 @@ public record Session(
 
   private Turn now(Event.Pressed pressed) {
     Session then = new Session(stack, world.next(pressed.at()), Optional.empty(), held);
-    return then.pressed(pressed).after(bells(pressed.at()));
+    return watching(then.pressed(pressed).after(bells(pressed.at())), pressed.at());
+  }
+
+  /** With what is to be told and done about a clock that was set since. */
+  private Turn watching(Turn turn, Moment later) {
+    Optional<ClockWatch> seen = ClockWatch.between(world, later);
+    List<Effect> effects = new ArrayList<>(turn.effects);
+    seen.flatMap(ClockWatch::effect).ifPresent(effects::add);
+    return new Turn(
+        seen.map(ClockWatch::line).map(turn.session::telling).orElse(turn.session), effects);
   }
 
   /** Takes the keys that were held, until a screen left by one of them waits in turn. */
@@ -140,7 +150,7 @@ public record Session(
 
   /** Time has passed. */
   public Turn ticked(Moment now) {
-    return in(world.at(now)).toEveryScreen(new Event.Ticked()).after(bells(now));
+    return watching(in(world.at(now)).toEveryScreen(new Event.Ticked()).after(bells(now)), now);
   }
 
   /** How long to wait for the next event before time is to be told with {@link #ticked}. */

@@ -2,6 +2,7 @@ package padside.screen;
 
 import java.time.Instant;
 import java.time.ZoneId;
+import padside.clock.Moment;
 import padside.flight.Checklist;
 import padside.flight.Logbook;
 import padside.flight.OutcomeTable;
@@ -11,7 +12,7 @@ import padside.preflight.Settings;
 /**
  * All that screens know of the outside at one moment.
  *
- * @param moment the machine's clocks
+ * @param machine this moment by the machine's own clocks
  * @param log the log as last read
  * @param checklist the lines shipped with the program
  * @param packing what goes along whatever is flown
@@ -19,7 +20,7 @@ import padside.preflight.Settings;
  * @param turn counts the keys pressed, so that every screen opened can have a number of its own
  */
 public record World(
-    Moment moment,
+    Moment machine,
     ZoneId zone,
     Settings settings,
     Logbook log,
@@ -28,13 +29,18 @@ public record World(
     PackingTable packing,
     boolean braille,
     long turn) {
-  /** By the clock of the day. */
+  /** This moment, with the log's time as its time of day: what stamps and tells every time. */
+  Moment moment() {
+    return log.clock().told(machine);
+  }
+
+  /** The log's time. */
   Instant now() {
-    return moment.wall();
+    return moment().wall();
   }
 
   World with(Logbook newer) {
-    return new World(moment, zone, settings, newer, outcomes, checklist, packing, braille, turn);
+    return new World(machine, zone, settings, newer, outcomes, checklist, packing, braille, turn);
   }
 
   World at(Moment later) {

@@ -10,6 +10,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import padside.clock.Anchor;
+import padside.clock.Moment;
 import padside.fact.Fault;
 import padside.fact.RecordId;
 import padside.flight.Action;
@@ -136,7 +138,23 @@ public final class LogFolder implements FlightLog {
 
   @Override
   public List<Operation> history(Kind kind, RecordId id) throws Fault {
-    return with(log -> new History(log.database()).of(kind, id));
+    List<Anchor> anchors = anchors();
+    return with(log -> new History(log.database(), anchors).of(kind, id));
+  }
+
+  @Override
+  public List<Stamp> stamps(String boot) throws Fault {
+    return with(log -> new Stamps(log.database()).of(boot));
+  }
+
+  @Override
+  public Optional<Moment> newest() throws Fault {
+    return with(
+        log -> {
+          RunHeaders headers = new RunHeaders(log.database());
+          Optional<JournalLine> line = log.tables().newest();
+          return line.isPresent() ? Optional.of(headers.moment(line.get())) : Optional.empty();
+        });
   }
 
   @Override
