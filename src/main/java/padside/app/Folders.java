@@ -1,6 +1,7 @@
 package padside.app;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -26,6 +27,27 @@ record Folders(Path data, Path config) {
 
   Path settings() {
     return config.resolve("settings.properties");
+  }
+
+  /** Where a copy may lie for as long as the program runs. */
+  static Path temporary() {
+    return Path.of(System.getProperty("java.io.tmpdir"));
+  }
+
+  /** Where what could not be written to the log is put when the program ends, the first first. */
+  static List<Path> ofLastResort() {
+    String unsaved = "padside-unsaved";
+    return List.of(home().resolve(unsaved), temporary().resolve(unsaved));
+  }
+
+  /** A folder as typed: a tilde stands for the home folder. */
+  static Path typed(String text) {
+    boolean atHome = text.equals("~") || text.startsWith("~/");
+    return atHome ? home().resolve(text.substring(Math.min(2, text.length()))) : Path.of(text);
+  }
+
+  private static Path home() {
+    return Path.of(System.getenv().getOrDefault("HOME", "."));
   }
 
   /** The specification has relative paths ignored. */

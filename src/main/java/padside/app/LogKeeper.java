@@ -9,10 +9,12 @@ import padside.clock.LogClock;
 import padside.clock.Moment;
 import padside.fact.Fault;
 import padside.fact.RecordId;
+import padside.flight.Action;
 import padside.flight.Logbook;
 import padside.motor.MotorTable;
 import padside.screen.Effect;
 import padside.screen.Event;
+import padside.screen.Refused;
 import padside.screen.Ticket;
 import padside.store.LogFolder;
 import padside.units.PrintableText;
@@ -31,6 +33,8 @@ final class LogKeeper {
   private MotorTable motors = new MotorTable(List.of());
   private Optional<LogFolder> log = Optional.empty();
   private Optional<Logbook> book = Optional.empty();
+  private Optional<Refused> told = Optional.empty();
+  private int noticesTold;
 
   LogKeeper(Path folder, ThisMachine machine, Inbox inbox) {
     this.folder = folder;
@@ -44,24 +48,33 @@ final class LogKeeper {
     Event of(LogFolder log) throws Fault;
   }
 
-  /** Something to be kept; answers the records changed. */
+  /** Something to be kept. */
   private interface Writing {
-    List<RecordId> in(LogFolder log) throws Fault;
+    Action in(LogFolder log) throws Fault;
   }
 
-  /** What came of opening the log: a first reading of it, or a fault. */
-  record Opened(Optional<Logbook> book, List<String> notices, Optional<Fault> fault) {}
+  /**
+   * What came of opening the log: a first reading of it, or a fault.
+   *
+   * @param refused why nothing can be written to it now
+   */
+  record Opened(
+      Optional<Logbook> book,
+      List<String> notices,
+      Optional<Refused> refused,
+      Optional<Fault> fault) {}
 
   void open() {
     thread.execute(() -> inbox.opened(opened()));
+    thread.execute(() -> log.ifPresent(LogFolder::layBallast));
   }
 
   void save(Effect.Save save) {
-    keep(save.ticket(), open -> open.save(save.action()));
+    keep(save.ticket(), open -> save.action());
   }
 
   void set(Effect.SetClock set) {
-    keep(set.ticket(), open -> open.setClock(set.anchor()));
+    keep(set.ticket(), open -> open.clockAction(set.anchor()));
   }
 
   private void keep(Ticket ticket, Writing writing) {
@@ -91,6 +104,24 @@ final class LogKeeper {
                     open -> new Event.RemovedRead(read.ticket(), open.removed(read.kind())))));
   }
 
+  /** Tries again to write what the medium refused. */
+  void tryAgain() {
+    thread.execute(() -> inbox.answer(triedAgain()));
+  }
+
+  /** Keeps what the medium refuses in another folder. */
+  void keepIn(Effect.KeepIn other) {
+    thread.execute(
+        () ->
+            inbox.answer(
+                read(
+                    other.ticket(),
+                    open -> {
+                      open.keepIn(Folders.typed(other.folder()));
+                      return medium(open, Optional.of(other.ticket()));
+                    })));
+  }
+
   /** Tells the inbox once everything handed over so far is kept. */
   void finish() {
     thread.execute(inbox::gone);
@@ -111,13 +142,15 @@ final class LogKeeper {
   private Opened opened() {
     try {
       motors = Shipped.motors();
-      LogFolder opened = LogFolder.open(folder, machine);
+      LogFolder opened = LogFolder.openOrRead(folder, machine, Folders.temporary());
       log = Optional.of(opened);
       correct(opened);
       book = Optional.of(Logbook.read(opened, motors));
-      return new Opened(book, opened.notices(), Optional.empty());
+      told = refused(opened);
+      noticesTold = opened.notices().size();
+      return new Opened(book, opened.notices(), told, Optional.empty());
     } catch (Fault fault) {
-      return new Opened(Optional.empty(), List.of(), Optional.of(fault));
+      return new Opened(Optional.empty(), List.of(), Optional.empty(), Optional.of(fault));
     }
   }
 
@@ -125,8 +158,8 @@ final class LogKeeper {
   private void correct(LogFolder opened) throws Fault {
     LogClock clock = new LogClock(opened.anchors(), opened.newest());
     Moment now = machine.moment();
-    if (now.sure() && clock.jumped(now)) {
-      opened.setClock(Anchor.of(now, now.wall(), Anchor.How.SYNCHRONISED));
+    if (now.sure() && clock.jumped(now) && opened.refusal().isEmpty()) {
+      opened.keep(opened.clockAction(Anchor.of(now, now.wall(), Anchor.How.SYNCHRONISED)));
     }
   }
 
@@ -134,10 +167,11 @@ final class LogKeeper {
     int stillWaiting = savesWaiting.decrementAndGet();
     try {
       LogFolder open = log.orElseThrow();
-      List<RecordId> records = writing.in(open);
+      List<RecordId> records = open.keep(writing.in(open)).records();
       if (stillWaiting == 0) {
         book = Optional.of(Logbook.read(open, motors));
       }
+      tell(open);
       return new Event.Saved(ticket, records, book.orElseThrow());
     } catch (Fault fault) {
       return new Event.NotSaved(ticket, fault);
@@ -152,13 +186,81 @@ final class LogKeeper {
     }
   }
 
+  private Event triedAgain() {
+    try {
+      LogFolder open = log.orElseThrow();
+      boolean before = open.refusal().isPresent();
+      open.tryAgain();
+      if (before && open.refusal().isEmpty()) {
+        book = Optional.of(Logbook.read(open, motors));
+        open.layBallast();
+      }
+      return medium(open, Optional.empty());
+    } catch (Fault fault) {
+      return new Event.Noticed(fault.sentence());
+    }
+  }
+
+  /** Tells the screens before they learn of a save what has become of the medium with it. */
+  private void tell(LogFolder open) {
+    if (!told.equals(refused(open))) {
+      inbox.answer(medium(open, Optional.empty()));
+    }
+    List<String> notices = open.notices();
+    notices.subList(noticesTold, notices.size()).forEach(n -> inbox.answer(new Event.Noticed(n)));
+    noticesTold = notices.size();
+  }
+
+  private Event medium(LogFolder open, Optional<Ticket> answers) {
+    told = refused(open);
+    return new Event.Medium(told, book.orElseThrow(), answers);
+  }
+
+  private static Optional<Refused> refused(LogFolder open) {
+    return open.refusal()
+        .map(
+            refusal ->
+                new Refused(
+                    refusal.fault(),
+                    refusal.reason(),
+                    refusal.changes(),
+                    refusal.elsewhere().map(Path::toString),
+                    refusal.reading()));
+  }
+
   private void letGo() {
     try {
       if (log.isPresent()) {
+        rescue(log.get());
         log.get().close();
       }
     } catch (Fault fault) {
       System.err.println("padside: " + PrintableText.of(fault.sentence()));
+    }
+  }
+
+  /** What still waits when the program ends is put where there is room. */
+  private static void rescue(LogFolder open) throws Fault {
+    open.tryAgain();
+    for (Path other : Folders.ofLastResort()) {
+      if (open.refusal().filter(each -> each.changes() > 0).isEmpty()) {
+        return;
+      }
+      if (open.refusal().get().elsewhere().isEmpty()) {
+        try {
+          open.keepIn(other);
+        } catch (Fault fault) {
+          continue; // the next one may do
+        }
+      }
+      System.err.println(
+          PrintableText.of(
+              "padside: "
+                  + open.refusal().get().fault().sentence()
+                  + " What you typed since is kept in "
+                  + open.refusal().get().elsewhere().orElse(other)
+                  + "; padside doctor --from that folder takes it into the log."));
+      return;
     }
   }
 }

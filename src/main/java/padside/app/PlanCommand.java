@@ -16,6 +16,7 @@ import padside.plan.Packing;
 import padside.plan.Plan;
 import padside.plan.PlanDays;
 import padside.preflight.Answer;
+import padside.preflight.LotRecords;
 import padside.preflight.Preflight;
 import padside.preflight.Settings;
 import padside.screen.PlanText;
@@ -104,11 +105,11 @@ final class PlanCommand implements Callable<Integer> {
 
   private static Map<RecordId, Answer> answers(Plan plan, Logbook book, Settings settings) {
     Preflight preflight = new Preflight(settings);
+    LotRecords records = new LotRecords(book, Shipped.outcomes());
     Map<RecordId, Answer> answers = new LinkedHashMap<>();
     for (Plan.Line line : plan.lines()) {
       answers.put(
-          line.flight().id(),
-          preflight.answer(PlanText.inStillAir(line.flight(), book, Shipped.outcomes())));
+          line.flight().id(), preflight.answer(PlanText.inStillAir(line.flight(), records)));
     }
     return answers;
   }

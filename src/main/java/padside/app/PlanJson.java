@@ -6,12 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import padside.fact.RecordId;
-import padside.flight.Altimeter;
 import padside.flight.Day;
 import padside.flight.Field;
 import padside.flight.Flight;
 import padside.flight.Logbook;
-import padside.flight.RecoveryDevice;
 import padside.flight.Rocket;
 import padside.flight.Ruling;
 import padside.plan.Packing;
@@ -57,10 +55,8 @@ record PlanJson(Plan plan, Packing packing, Map<RecordId, Answer> answers, Logbo
     json.put("number", number);
     json.put("rocket_name", line.rocket().map(Rocket::name).orElse(null));
     json.put("motor", flight.motor().orElse(null));
-    json.put(
-        "recovery_name",
-        flight.device().flatMap(book::device).map(RecoveryDevice::name).orElse(null));
-    json.put("altimeter_name", altimeter(flight).orElse(null));
+    json.put("recovery_name", PlanText.recovery(flight, book).orElse(null));
+    json.put("altimeter_name", PlanText.altimeter(flight, book).orElse(null));
     json.put("still_air_verdict", ruling.map(each -> each.verdict().word()).orElse(null));
     json.put(
         "limit_mps",
@@ -68,10 +64,6 @@ record PlanJson(Plan plan, Packing packing, Map<RecordId, Answer> answers, Logbo
     json.put("to_see_to", PlanText.amiss(line, answer));
     json.put("motors", line.motors().stream().map(PlanJson::motors).toList());
     return json;
-  }
-
-  private Optional<String> altimeter(Flight flight) {
-    return flight.facts().get(Flight.ALTIMETER).flatMap(book::altimeter).map(Altimeter::name);
   }
 
   private static Map<String, Object> motors(Taken taken) {

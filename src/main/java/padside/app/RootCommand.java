@@ -75,7 +75,10 @@ final class RootCommand implements Callable<Integer> {
           "There is no log in " + logFolder() + " yet.",
           "Begin one with bin/padside, or name another folder with --log.");
     }
-    return openLog();
+    LogFolder log = LogFolder.openOrRead(logFolder(), new ThisMachine(), Folders.temporary());
+    log.notices().forEach(this::tell);
+    log.refusal().ifPresent(refusal -> tell(refusal.fault().sentence() + " It is only read."));
+    return log;
   }
 
   private Path logFolder() {

@@ -103,10 +103,11 @@ final class ScreensRun implements AutoCloseable {
             Shipped.checklist(),
             Shipped.packing(),
             console.showsBraille(),
+            opened.refused(),
             0);
     List<String> told = new ArrayList<>(settings.told());
     told.addAll(opened.notices());
-    Session session = Session.start(world);
+    Session session = Session.start(world).tellingWhatIsRefused();
     return told.isEmpty() ? session : session.telling(String.join(" ", told));
   }
 
@@ -180,6 +181,10 @@ final class ScreensRun implements AutoCloseable {
         keeper.read(read);
       } else if (effect instanceof Effect.ReadRemoved read) {
         keeper.read(read);
+      } else if (effect instanceof Effect.TryAgain) {
+        keeper.tryAgain();
+      } else if (effect instanceof Effect.KeepIn other) {
+        keeper.keepIn(other);
       } else if (effect instanceof Effect.Check check) {
         checker.check(check);
       } else if (effect instanceof Effect.Bell) {

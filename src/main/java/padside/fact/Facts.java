@@ -1,5 +1,6 @@
 package padside.fact;
 
+import java.util.Collection;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -42,6 +43,20 @@ public record Facts(Map<String, Cell> cells) {
 
   public static Facts none() {
     return NONE;
+  }
+
+  /** These columns emptied. */
+  public static Facts emptied(Collection<? extends Column<?>> columns) {
+    Map<String, Cell> cells = new LinkedHashMap<>();
+    columns.forEach(column -> cells.put(column.name(), Cell.emptied()));
+    return new Facts(cells);
+  }
+
+  /** Without the cells that were emptied. */
+  public Facts filled() {
+    Map<String, Cell> filled = new LinkedHashMap<>(cells);
+    filled.values().removeIf(Cell.emptied()::equals);
+    return new Facts(filled);
   }
 
   /** The value of a column, empty when absent or when what is stored cannot be one. */

@@ -63,6 +63,11 @@ public record Fix(RecordId id, Facts facts) {
     return facts.get(SEVERITY).orElse(Severity.LOOK_AT);
   }
 
+  /** {@code grounds it: reglue fin 2}. */
+  public String words() {
+    return severity().words() + ": " + text();
+  }
+
   public boolean open() {
     return !facts.get(DONE).orElse(false);
   }

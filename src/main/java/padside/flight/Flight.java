@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import padside.fact.Column;
 import padside.fact.Facts;
 import padside.fact.RecordId;
@@ -48,6 +50,9 @@ public record Flight(RecordId id, Facts facts) {
     /** It was called off. */
     SCRUBBED("scrubbed");
 
+    private static final Map<String, Status> BY_CODE =
+        Stream.of(values()).collect(Collectors.toUnmodifiableMap(Status::code, each -> each));
+
     private final String words;
 
     Status(String words) {
@@ -63,7 +68,7 @@ public record Flight(RecordId id, Facts facts) {
     }
 
     static Optional<Status> find(String code) {
-      return List.of(values()).stream().filter(value -> value.code().equals(code)).findFirst();
+      return Optional.ofNullable(BY_CODE.get(code));
     }
   }
 

@@ -88,14 +88,14 @@ public interface FlightLog extends AutoCloseable {
   }
 
   /**
-   * Keeps what ties a start of the machine to the true time, and corrects with it all that was
-   * stamped since that start, as one action. A clock the operating system set is kept only where
-   * that corrects something.
+   * What keeps the tie of a start of the machine to the true time, and corrects with it all that
+   * was stamped since that start. A clock the operating system set is kept only where that corrects
+   * something.
    */
-  default List<RecordId> setClock(Anchor anchor) throws Fault {
+  default Action clockAction(Anchor anchor) throws Fault {
     List<Anchor> before = new ArrayList<>(anchors(removed(Kind.CLOCK)));
     before.addAll(anchors());
-    return save(new Correction(anchor, before).action(stamps(anchor.boot())));
+    return new Correction(anchor, before).action(stamps(anchor.boot()));
   }
 
   /**

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import padside.clock.LogClock;
 import padside.fact.Fault;
@@ -129,9 +130,12 @@ public record Logbook(
     return latestDay(day -> true);
   }
 
-  /** The same among some days. */
+  /** The same among some days; of the others few are asked about. */
   public Optional<Day> latestDay(Predicate<Day> which) {
-    return days.stream().filter(which).reduce((earlier, later) -> later);
+    return IntStream.rangeClosed(1, days.size())
+        .mapToObj(back -> days.get(days.size() - back))
+        .filter(which)
+        .findFirst();
   }
 
   /**

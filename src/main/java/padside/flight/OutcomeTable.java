@@ -6,7 +6,10 @@ import java.io.IOException;
 import java.io.Reader;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import padside.fact.Facts;
 
 /**
@@ -52,21 +55,23 @@ public record OutcomeTable(List<Outcome> outcomes) {
     return of(aspect).stream().filter(outcome -> outcome.code().equals(code)).findFirst();
   }
 
-  /** True when what is told of an aspect is marked as a malfunction. */
-  public boolean isMalfunction(String aspect, Facts facts) {
-    return Optional.ofNullable(facts.cells().get(aspect))
-        .flatMap(Facts.Cell::value)
-        .filter(code -> of(aspect).stream().anyMatch(outcome -> isMalfunction(outcome, code)))
-        .isPresent();
+  /** True of facts in which what is told of an aspect is marked as a malfunction. */
+  public Predicate<Facts> malfunction(String aspect) {
+    Set<String> codes =
+        of(aspect).stream()
+            .filter(outcome -> outcome.mark() == Mark.MALFUNCTION)
+            .map(Outcome::code)
+            .collect(Collectors.toSet());
+    return facts -> code(facts, aspect).filter(codes::contains).isPresent();
   }
 
-  /** True when any aspect is told as a malfunction. */
-  public boolean anyMalfunction(Facts facts) {
-    return outcomes.stream().anyMatch(outcome -> isMalfunction(outcome.aspect(), facts));
+  /** True of facts in which any aspect is told as a malfunction. */
+  public Predicate<Facts> anyMalfunction() {
+    return aspects().map(this::malfunction).reduce(facts -> false, Predicate::or);
   }
 
-  private static boolean isMalfunction(Outcome outcome, Object code) {
-    return outcome.mark() == Mark.MALFUNCTION && outcome.code().equals(code);
+  private Stream<String> aspects() {
+    return outcomes.stream().map(Outcome::aspect).distinct();
   }
 
   /** How a stored code is shown; a code of a newer version shows as it is. */
@@ -79,9 +84,7 @@ public record OutcomeTable(List<Outcome> outcomes) {
    * late, landed on tree}; empty when nothing was told.
    */
   public String told(Facts facts) {
-    List<String> aspects = outcomes.stream().map(Outcome::aspect).distinct().toList();
-    List<String> known =
-        aspects.stream().filter(aspect -> code(facts, aspect).isPresent()).toList();
+    List<String> known = aspects().filter(aspect -> code(facts, aspect).isPresent()).toList();
     String amiss =
         known.stream()
             .filter(aspect -> !isNominal(aspect, code(facts, aspect).orElseThrow()))

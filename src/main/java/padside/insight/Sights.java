@@ -73,7 +73,10 @@ public record Sights(Optional<Search> search, Optional<Height> height, List<Stri
    * @param closure of two stations, difference over sum of their heights; absent of one alone
    * @param counts false where two stations disagree by more than contests allow
    */
-  public record Height(Length above, Optional<Double> closure, boolean counts) {}
+  public record Height(Length above, Optional<Double> closure, boolean counts) {
+    /** The largest closure with which a height counts. */
+    public static final double LARGEST_CLOSURE = Tracking.LARGEST_CLOSURE;
+  }
 
   /** Keeps its own list. */
   public Sights {

@@ -35,7 +35,7 @@ public record Plan(Day day, List<Line> lines) {
     public List<String> lacks() {
       return Stream.concat(
               motors.stream().flatMap(taken -> taken.amiss().stream()),
-              fixes.stream().map(fix -> fix.severity().words() + ": " + fix.text()))
+              fixes.stream().map(Fix::words))
           .toList();
     }
 

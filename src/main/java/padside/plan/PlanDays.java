@@ -5,8 +5,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import padside.fact.RecordId;
 import padside.flight.Day;
+import padside.flight.Flight;
 import padside.flight.Logbook;
 
 /**
@@ -21,17 +24,19 @@ public record PlanDays(List<Day> days, LocalDate today, Logbook book) {
 
   /** The days of a log as seen on one of them. */
   public static PlanDays of(Logbook book, LocalDate today) {
+    Set<RecordId> planned = planned(book);
     List<Day> days = new ArrayList<>();
     book.days().forEach(day -> days.add(0, day));
     days.removeIf(day -> day.date().isEmpty());
-    days.removeIf(day -> day.date().get().isBefore(today) && book.plannedFor(day.id()).isEmpty());
+    days.removeIf(day -> day.date().get().isBefore(today) && !planned.contains(day.id()));
     days.sort(Comparator.comparing(day -> day.date().orElseThrow()));
     return new PlanDays(days, today, book);
   }
 
   /** The next day with a plan, else a plan whose day has passed, else the next day. */
   public Optional<Day> first() {
-    List<Day> planned = days.stream().filter(day -> !book.plannedFor(day.id()).isEmpty()).toList();
+    Set<RecordId> named = planned(book);
+    List<Day> planned = days.stream().filter(day -> named.contains(day.id())).toList();
     return planned.stream()
         .filter(this::isToCome)
         .findFirst()
@@ -45,6 +50,14 @@ public record PlanDays(List<Day> days, LocalDate today, Logbook book) {
     return days.isEmpty()
         ? Optional.empty()
         : Optional.of(days.get((ids.indexOf(day) + 1) % days.size()));
+  }
+
+  /** The days that flights are planned for. */
+  private static Set<RecordId> planned(Logbook book) {
+    return book.flights().stream()
+        .filter(Flight::isPlanned)
+        .flatMap(flight -> flight.day().stream())
+        .collect(Collectors.toSet());
   }
 
   private boolean isToCome(Day day) {

@@ -58,13 +58,9 @@ final class PlannedItems {
   }
 
   private Optional<String> fixes(RecordId rocket) {
-    List<Fix> open = book.openFixes(rocket);
-    return open.isEmpty()
-        ? Optional.empty()
-        : Optional.of(
-            open.stream()
-                .map(fix -> fix.severity().words() + ": " + fix.text())
-                .collect(Collectors.joining("; ")));
+    return Optional.of(
+            book.openFixes(rocket).stream().map(Fix::words).collect(Collectors.joining("; ")))
+        .filter(words -> !words.isEmpty());
   }
 
   private List<Packing.Item> motors() {
@@ -146,7 +142,7 @@ final class PlannedItems {
 
   private List<Packing.Item> altimeters() {
     List<Packing.Item> items = new ArrayList<>();
-    uses(flight -> flight.facts().get(Flight.ALTIMETER))
+    uses(Flight::altimeter)
         .forEach(
             (id, flights) ->
                 book.altimeter(id)

@@ -102,13 +102,13 @@ record Alternatives(Card card, Optional<Angle> mostTilt) {
 
   /** The same motors of a lot that nothing is told against, where the card's own is marked. */
   private List<Change> lots() {
-    if (card.motors().isEmpty() || card.lotRecord().filter(Alternatives::marked).isEmpty()) {
+    if (card.motors().isEmpty() || card.lotRecord().filter(Card.LotRecord::isMarked).isEmpty()) {
       return List.of();
     }
     MotorStack motors = card.motors().get();
     return enough(motors)
         .filter(stock -> stock.motor().equals(motors.top().motor()))
-        .filter(stock -> !marked(stock.record()))
+        .filter(stock -> !stock.record().isMarked())
         .limit(1)
         .map(stock -> Change.motors(Change.Kind.LOT, motors, stock, 0))
         .toList();
@@ -151,10 +151,6 @@ record Alternatives(Card card, Optional<Angle> mostTilt) {
   private Stream<Box.Stock> enough(MotorStack motors) {
     int count = motors.top().count();
     return card.box().motors().stream().filter(each -> each.left().orElse(count) >= count);
-  }
-
-  private static boolean marked(Card.LotRecord lot) {
-    return lot.malfunctioned() > 0;
   }
 
   private List<Change> devices() {

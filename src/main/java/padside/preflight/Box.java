@@ -43,10 +43,11 @@ public record Box(List<Stock> motors, List<RecoveryDevice> devices) {
    * debriefed.
    */
   public static Box of(Flight flight, Logbook book, OutcomeTable outcomes) {
-    return of(flight, book, new LotRecords(book, outcomes));
+    return of(flight, new LotRecords(book, outcomes));
   }
 
-  static Box of(Flight flight, Logbook book, LotRecords records) {
+  static Box of(Flight flight, LotRecords records) {
+    Logbook book = records.book();
     Promised promised = Promised.besides(flight, book);
     Optional<Length> mount = flight.rocket().flatMap(book::rocket).flatMap(Rocket::mount);
     List<Stock> motors = new ArrayList<>();

@@ -62,7 +62,12 @@ public record Card(
    * @param fired motors
    * @param malfunctioned flights on them on which a motor malfunctioned
    */
-  public record LotRecord(String code, int fired, int malfunctioned) {}
+  public record LotRecord(String code, int fired, int malfunctioned) {
+    /** Whether a motor of it has malfunctioned. */
+    public boolean isMarked() {
+      return malfunctioned > 0;
+    }
+  }
 
   /** Keeps its own lists and the minute. */
   public Card {
@@ -75,11 +80,17 @@ public record Card(
 
   /** Looks up what a flight's card refers to. Mass and rod fall back on the rocket's usual ones. */
   public static Card of(Flight flight, Logbook book, OutcomeTable outcomes, Optional<Instant> at) {
+    LotRecords records = new LotRecords(book, outcomes);
+    return withoutBox(flight, records, at).withBox(Box.of(flight, records));
+  }
+
+  /** The same with nothing to choose from: no advice will be asked for. */
+  public static Card withoutBox(Flight flight, LotRecords records, Optional<Instant> at) {
+    Logbook book = records.book();
     Optional<Rocket> rocket = flight.rocket().flatMap(book::rocket);
     Optional<Day> day = flight.day().flatMap(book::day);
     Optional<MotorStack> motors =
         flight.motor().flatMap(motor -> book.motors().chooseAll(motor).value());
-    LotRecords records = new LotRecords(book, outcomes);
     Card card =
         new Card(
             rocket,
@@ -102,7 +113,7 @@ public record Card(
                 .flatMap(book::lot)
                 .map(records::of),
             OpenCards.beside(flight, book).claims(flight),
-            Box.of(flight, book, records),
+            Box.EMPTY,
             at,
             List.of());
     return card.withUnread(Unread.in(flight, card));

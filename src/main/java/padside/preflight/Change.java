@@ -45,7 +45,7 @@ record Change(
 
   static Change motors(Kind kind, MotorStack motors, Box.Stock stock, double amount) {
     Card.LotRecord lot = stock.record();
-    boolean marked = lot.malfunctioned() > 0;
+    boolean marked = lot.isMarked();
     String words =
         "with "
             + motors.designation()

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.BooleanSupplier;
+import java.util.function.UnaryOperator;
 import padside.flight.Field;
 import padside.flight.Ruling;
 import padside.motor.MotorStack;
@@ -61,45 +62,48 @@ final class Check {
 
   /** Everything but what would help. */
   Checked whole(Card card, BooleanSupplier abandoned) {
-    Launches.Prepared prepared = Launches.of(card);
-    Optional<FieldShape> field = card.field().flatMap(FieldShape::of);
-    Optional<Flown> flown =
-        prepared
-            .launch()
-            .map(launch -> Flown.of(launch, Flight.predict(launch)))
-            .map(flight -> flight.prediction().leftRod() ? far(flight, card, abandoned) : flight)
-            .map(flight -> flight.withField(limit(flight, field, abandoned)));
-    return ruled(card, field, prepared, flown);
+    return flown(
+        card,
+        flight -> far(flight, card, abandoned),
+        (flight, field) -> FieldLimits.of(flight.launch(), field, scattering, abandoned));
   }
 
   /** The flight as planned under the rules, the field's limit taken from elsewhere. */
   Checked nominal(Card card, BiFunction<Flown, FieldShape, Case.FieldLimit> limit) {
+    return flown(card, UnaryOperator.identity(), limit);
+  }
+
+  /** As {@link #whole} without the spread, and with a limit of the field of fewer draws. */
+  Checked measured(Card card, BooleanSupplier abandoned) {
+    return flown(
+        card,
+        flight -> sunlit(flight, card),
+        (flight, field) -> FieldLimits.cautious(flight.launch(), field, few, abandoned));
+  }
+
+  /**
+   * A card's flight under the rules.
+   *
+   * @param told what is to be known of a flight that leaves its rod beside the prediction
+   * @param limit the field's, of a flight that lands
+   */
+  private Checked flown(
+      Card card, UnaryOperator<Flown> told, BiFunction<Flown, FieldShape, Case.FieldLimit> limit) {
     Launches.Prepared prepared = Launches.of(card);
     Optional<FieldShape> field = card.field().flatMap(FieldShape::of);
     Optional<Flown> flown =
         prepared
             .launch()
             .map(launch -> Flown.of(launch, Flight.predict(launch)))
+            .map(flight -> flight.prediction().leftRod() ? told.apply(flight) : flight)
             .map(
                 flight ->
                     flight.withField(
                         field
                             .filter(shape -> flight.lands())
                             .map(shape -> limit.apply(flight, shape))));
-    return ruled(card, field, prepared, flown);
-  }
-
-  /** As {@link #whole} without the spread, and with a limit of the field of fewer draws. */
-  Checked measured(Card card, BooleanSupplier abandoned) {
-    Checked flat =
-        nominal(
-            card, (flown, field) -> FieldLimits.cautious(flown.launch(), field, few, abandoned));
-    Optional<Flown> flown =
-        flat.flown()
-            .filter(flight -> flight.prediction().leftRod())
-            .map(flight -> sunlit(flight, card))
-            .or(flat::flown);
-    return ruled(card, flat.field(), flat.prepared(), flown);
+    Case faced = new Facing(card, prepared, field, flown, settings).asCase();
+    return new Checked(card, field, prepared, flown, ruling(faced));
   }
 
   private Flown sunlit(Flown flown, Card card) {
@@ -130,19 +134,6 @@ final class Check {
     Dispersion flights =
         Dispersion.fly(flown.launch(), scattering.sizes(), scattering.draws(), abandoned);
     return sunlit(flown, card).withScattered(flights);
-  }
-
-  private Optional<Case.FieldLimit> limit(
-      Flown flown, Optional<FieldShape> field, BooleanSupplier abandoned) {
-    return field
-        .filter(shape -> flown.lands())
-        .map(shape -> FieldLimits.of(flown.launch(), shape, scattering, abandoned));
-  }
-
-  private Checked ruled(
-      Card card, Optional<FieldShape> field, Launches.Prepared prepared, Optional<Flown> flown) {
-    Case faced = new Facing(card, prepared, field, flown, settings).asCase();
-    return new Checked(card, field, prepared, flown, ruling(faced));
   }
 
   private Ruling ruling(Case faced) {

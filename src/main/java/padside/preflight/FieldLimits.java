@@ -15,8 +15,9 @@ import padside.units.Angle;
 import padside.units.Speed;
 
 /**
- * The largest wind up to which nine of ten landings lie inside the field, the wind's direction and
- * its ratio of gust to mean kept. Where nobody noted a direction, the worst of sixteen is taken.
+ * The largest wind up to which nine of ten landings, the share of the house rules, lie inside the
+ * field, the wind's direction and its ratio of gust to mean kept. Where nobody noted a direction,
+ * the worst of sixteen is taken.
  *
  * <p>All winds are flown with the same draws, so that the limit is the same for the same card and
  * moves smoothly with what is on it. A few draws find where to look, and in which direction.
@@ -41,15 +42,18 @@ final class FieldLimits {
   private final Launch launch;
   private final FieldShape field;
   private final Scatter sizes;
+  private final double inside;
   private final BooleanSupplier abandoned;
 
   /** A direction of the wind, as turned from the launch's own, and about where its limit is. */
   private record Aim(Angle turn, int step) {}
 
-  private FieldLimits(Launch launch, FieldShape field, Scatter sizes, BooleanSupplier abandoned) {
+  private FieldLimits(
+      Launch launch, FieldShape field, Scattering scattering, BooleanSupplier abandoned) {
     this.launch = launch;
     this.field = field;
-    this.sizes = sizes;
+    this.sizes = scattering.sizes();
+    this.inside = scattering.inside();
     this.abandoned = abandoned;
   }
 
@@ -60,7 +64,7 @@ final class FieldLimits {
    */
   static Case.FieldLimit of(
       Launch launch, FieldShape field, Scattering scattering, BooleanSupplier abandoned) {
-    FieldLimits limits = new FieldLimits(launch, field, scattering.sizes(), abandoned);
+    FieldLimits limits = new FieldLimits(launch, field, scattering, abandoned);
     List<Draws> stages = scattering.stages();
     List<Aim> aims = limits.aims();
     for (Draws draws : stages.subList(0, stages.size() - 1)) {
@@ -121,6 +125,7 @@ final class FieldLimits {
   }
 
   private LandingShares shares(LandingFan fan, Aim aim) {
-    return new LandingShares(aim.turn().radians() == 0 ? fan : fan.turnedBy(aim.turn()), field);
+    LandingFan turned = aim.turn().radians() == 0 ? fan : fan.turnedBy(aim.turn());
+    return new LandingShares(turned, field, inside);
   }
 }

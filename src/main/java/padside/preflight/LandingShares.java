@@ -18,9 +18,6 @@ final class LandingShares {
   /** Winds are searched up to here. */
   static final int LAST_STEP = (int) (FieldLimits.SEARCHED_TO.metresPerSecond() / STEP_MPS);
 
-  /** Nine of ten have to lie inside. */
-  private static final double WANTED = 0.9;
-
   /** So far the first stride goes, and by the share of the wind further. */
   private static final int STRIDE = 64;
 
@@ -28,18 +25,25 @@ final class LandingShares {
 
   private final LandingFan fan;
   private final FieldShape field;
+  private final double wanted;
   private final double[] eastM;
   private final double[] northM;
 
-  LandingShares(LandingFan fan, FieldShape field) {
+  /**
+   * Of a fan on a field.
+   *
+   * @param wanted the share of landings that has to lie inside, from 0 to 1
+   */
+  LandingShares(LandingFan fan, FieldShape field, double wanted) {
     this.fan = fan;
     this.field = field;
+    this.wanted = wanted;
     eastM = new double[fan.flights()];
     northM = new double[fan.flights()];
   }
 
   /**
-   * The last step in which nine of ten landings lie inside, before the first in which they do not.
+   * The last step in which enough landings lie inside, before the first in which they do not.
    *
    * @param nearStep it is looked for from here, upward while enough lie inside, else downward
    * @return 0 where not even calm air keeps them inside, {@link #LAST_STEP} where every wind does
@@ -90,14 +94,14 @@ final class LandingShares {
     return low;
   }
 
-  /** Whether nine of ten landings lie inside. */
+  /** Whether enough landings lie inside. */
   private boolean holds(int step) {
     land(step);
     int inside = 0;
     for (int i = 0; i < eastM.length; i++) {
       inside += field.contains(eastM[i], northM[i]) ? 1 : 0;
     }
-    return inside >= WANTED * eastM.length;
+    return inside >= wanted * eastM.length;
   }
 
   /** What most landings are lost to. */

@@ -2,6 +2,8 @@ package padside.preflight;
 
 import java.util.HashMap;
 import java.util.Map;
+import java.util.function.Predicate;
+import padside.fact.Facts;
 import padside.fact.RecordId;
 import padside.flight.Flight;
 import padside.flight.Logbook;
@@ -18,10 +20,16 @@ public final class LotRecords {
 
   public LotRecords(Logbook book, OutcomeTable outcomes) {
     this.book = book;
+    Predicate<Facts> malfunction = outcomes.malfunction(Flight.BURN.name());
     book.flights().stream()
-        .filter(flight -> outcomes.isMalfunction(Flight.BURN.name(), flight.facts()))
+        .filter(flight -> malfunction.test(flight.facts()))
         .flatMap(flight -> flight.fired().keySet().stream())
         .forEach(lot -> malfunctioned.merge(lot, 1, Integer::sum));
+  }
+
+  /** The log they are of. */
+  Logbook book() {
+    return book;
   }
 
   public Card.LotRecord of(Lot lot) {

@@ -23,7 +23,7 @@ record OwnFindings(Facing facing) {
     Card card = facing.card();
     Stream.concat(card.lotRecord().stream(), card.boosterRecord().stream())
         .distinct()
-        .filter(lot -> lot.malfunctioned() > 0)
+        .filter(Card.LotRecord::isMarked)
         .forEach(lot -> findings.add(lot(lot)));
     card.claims().stream()
         .filter(claim -> claim.of(card.device()))

@@ -12,9 +12,10 @@ import padside.safety.ScatterSizes;
  * card, so that the same card gets the same answer and two cards differ by what differs between
  * them.
  *
+ * @param inside the share of landings that has to lie inside the field, from 0 to 1
  * @param stages more and more draws, the fewest to find where to look; the last are the draws
  */
-record Scattering(Scatter sizes, List<Draws> stages) {
+record Scattering(Scatter sizes, double inside, List<Draws> stages) {
   Scattering {
     stages = List.copyOf(stages);
   }
@@ -44,12 +45,13 @@ record Scattering(Scatter sizes, List<Draws> stages) {
             sizes.windDirection().value(),
             sizes.gustDeviations().value(),
             sizes.rodTilt().value()),
+        RuleSets.house().landingsInsideShare(),
         Stream.of(ROUGH_FLIGHTS, FEW_FLIGHTS, FLIGHTS).map(n -> Draws.of(n, SEED)).toList());
   }
 
   /** The same with fewer flights. */
   Scattering few() {
-    return new Scattering(sizes, stages.subList(0, stages.size() - 1));
+    return new Scattering(sizes, inside, stages.subList(0, stages.size() - 1));
   }
 
   /** Those that count. */

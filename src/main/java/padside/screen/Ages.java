@@ -6,6 +6,9 @@ import padside.flight.Weather;
 
 /** How long ago something was, by the uptime or the log's time. */
 final class Ages {
+  /** A wind read longer ago is looked at again before a launch (common practice, no source). */
+  private static final Duration WIND_KEEPS = Duration.ofMinutes(10);
+
   private Ages() {}
 
   /** How long ago a reading was taken; negative when the clock was set back since. */
@@ -13,6 +16,11 @@ final class Ages {
     return Since.read(reading.facts())
         .span(world.moment())
         .map(span -> Duration.ofMillis(Math.round(span.seconds() * 1000)));
+  }
+
+  /** Whether a wind of that age is to be read anew; one later than now is. */
+  static boolean isOldWind(Duration age) {
+    return age.isNegative() || age.compareTo(WIND_KEEPS) > 0;
   }
 
   /** In words: {@code just now}, {@code 4 min ago}, {@code 3 days ago}. */

@@ -40,8 +40,6 @@ record Binding(List<Key> keys, String label, String meaning) {
     if (bare.startsWith("c-")) {
       return "Ctrl-" + bare.substring(2).toUpperCase(java.util.Locale.ROOT);
     }
-    return bare.equals("s-tab")
-        ? "Shift-Tab"
-        : bare.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + bare.substring(1);
+    return bare.equals("s-tab") ? "Shift-Tab" : Paragraph.capital(bare);
   }
 }

@@ -1,9 +1,7 @@
 package padside.screen;
 
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import padside.fact.Column;
@@ -27,9 +25,6 @@ import padside.units.Wind;
 
 /** The fields of a flight card; lists and hints depend on what the card says already. */
 final class CardFields {
-  /** A wind read longer ago is looked at again before a launch (common practice, no source). */
-  static final Duration WIND_KEEPS = Duration.ofMinutes(10);
-
   /** The name of the wind field. */
   static final String WIND = Place.wind().name();
 
@@ -93,7 +88,7 @@ final class CardFields {
 
   /** What another open card holds; this one can be kept all the same. */
   static String sentence(String claim) {
-    return claim.substring(0, 1).toUpperCase(Locale.ROOT) + claim.substring(1) + ".";
+    return Paragraph.capital(claim) + ".";
   }
 
   private static String rocketHint(World world) {
@@ -186,7 +181,7 @@ final class CardFields {
         latest
             .filter(reading -> reading.wind().equals(Optional.of(wind)))
             .flatMap(reading -> Ages.since(reading, world))
-            .filter(age -> age.isNegative() || age.compareTo(WIND_KEEPS) > 0)
+            .filter(Ages::isOldWind)
             .map(age -> "This wind was read " + Ages.words(age) + "; type the wind of now.");
   }
 }

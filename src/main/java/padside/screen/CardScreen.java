@@ -298,15 +298,15 @@ record CardScreen(Form form, Facts finished, Draft draft, LiveCheck check, Phase
   }
 
   /** Whether what was typed is on the medium. */
-  String state() {
+  String state(World world) {
     return switch (phase) {
       case CHECKING, CHECKING_FOR_PAD -> "checking… kept with the answer";
       case SAVING, SAVING_FOR_PAD, LEAVING -> "saving…";
-      case FILLING -> draftState();
+      case FILLING -> draftState(world);
     };
   }
 
-  private String draftState() {
+  private String draftState(World world) {
     if (isNew()) {
       return isBlank() ? "" : "not kept yet";
     }
@@ -317,7 +317,7 @@ record CardScreen(Form form, Facts finished, Draft draft, LiveCheck check, Phase
       return "not kept: leave the field to try again";
     }
     boolean draftOnly = finished.get(Flight.STATUS).equals(Optional.of(Flight.Status.DRAFT));
-    String kept = draftOnly ? "draft kept" : "kept";
+    String kept = world.keptWords(draftOnly ? "draft kept" : "kept");
     return CardForm.facts(form).equals(finished) ? kept : kept + " but for this field";
   }
 }

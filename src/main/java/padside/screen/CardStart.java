@@ -32,12 +32,12 @@ final class CardStart {
             .lastFlight(rocket)
             .map(flight -> only(flight.facts(), Flight.SET_UP))
             .orElse(Facts.none());
-    Facts none = Facts.none();
-    for (Column<?> column : Flight.SET_UP) {
-      none = none.with(column.name(), Facts.Cell.emptied());
-    }
     return withLots(
-        none.with(usual(Optional.of(rocket), world)).with(last).with(Flight.ROCKET, rocket), world);
+        Facts.emptied(Flight.SET_UP)
+            .with(usual(Optional.of(rocket), world))
+            .with(last)
+            .with(Flight.ROCKET, rocket),
+        world);
   }
 
   /**

@@ -36,7 +36,7 @@ final class CardView {
         card.check(),
         world,
         new FormPane.Area(divider + 2, 1, columns - divider - 3, rows - 3));
-    canvas.put(2, rows - 3, card.state(), Style.LABEL);
+    canvas.put(2, rows - 3, card.state(world), Style.LABEL);
     FormPane.draw(canvas, card.form(), new FormPane.Area(0, 2, formWidth, rows - 6));
   }
 
@@ -46,7 +46,7 @@ final class CardView {
     int top = CheckPane.verdict(canvas, card.check(), new FormPane.Area(0, 1, columns, 3));
     Line brief = brief(card.check(), columns - 2, world.settings().units());
     canvas.put(1, top, brief.text(), brief.style());
-    canvas.put(2, rows - 3, card.state(), Style.LABEL);
+    canvas.put(2, rows - 3, card.state(world), Style.LABEL);
     FormPane.draw(canvas, card.form(), new FormPane.Area(0, top + 1, columns - 1, rows - top - 4));
   }
 

@@ -3,7 +3,6 @@ package padside.screen;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import padside.fact.Facts;
@@ -119,7 +118,7 @@ record ChangeText(Operation operation, Map<RecordId, Facts> before, World world)
     CellText text = new CellText(kind.column(cell.field()), world.log());
     String label = meaning.split("[,;]", 2)[0];
     return new Change(
-        label.substring(0, 1).toUpperCase(Locale.ROOT) + label.substring(1),
+        Paragraph.capital(label),
         text.of(cell.before()),
         text.of(cell.after()),
         text.of(cell.now()));

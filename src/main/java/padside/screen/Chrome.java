@@ -17,12 +17,25 @@ final class Chrome {
     top.draw(canvas, session.world());
     int last = size.rows() - 1;
     canvas.fill(0, 0, size.columns(), Style.BAR);
-    canvas.put(1, 0, top.title(session.world()), Style.BAR);
-    canvas.put(size.columns() - NAME.length() - 1, 0, NAME, Style.BAR);
+    canvas.put(1, 0, title(session), Style.BAR);
+    if (session.world().refused().isEmpty()) {
+      canvas.put(size.columns() - NAME.length() - 1, 0, NAME, Style.BAR);
+    }
     canvas.fill(0, last, size.columns(), Style.BAR);
     canvas.put(1, last, footer(top.bindings(), size.columns() - 2), Style.BAR);
     session.notice().ifPresent(text -> notice(canvas, text));
     return canvas.frame();
+  }
+
+  /** What screen it is; while nothing is saved that instead, for it must not be overlooked. */
+  private static String title(Session session) {
+    Screen top = session.top();
+    return session
+        .world()
+        .refused()
+        .filter(refused -> !(top instanceof RefusedScreen))
+        .map(Refused::banner)
+        .orElseGet(() -> top.title(session.world()));
   }
 
   /** On the rows above the footer, as many as it takes. */

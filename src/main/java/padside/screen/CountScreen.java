@@ -156,7 +156,7 @@ record CountScreen(RecordId flight, Phase phase, TimeSpan time, Sending sending,
     int row = Figures.draw(canvas, middle, figure, Style.STRONG);
     PadView.middle(canvas, row + 1, word(), Style.STRONG);
     PadView.middle(canvas, row + 2, next(), Style.PLAIN);
-    canvas.put(2, canvas.size().rows() - 2, sending.words(), Style.LABEL);
+    canvas.put(2, canvas.size().rows() - 2, sending.words(world), Style.LABEL);
   }
 
   private String word() {

@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import padside.fact.Facts;
 import padside.flight.Flight;
 import padside.flight.Rocket;
 import padside.motor.MotorText;
@@ -27,10 +29,11 @@ record DayTally(int flown, Map<String, Integer> motors, long malfunctions, Optio
         .flatMap(flight -> flight.motor().map(MotorText::of).stream())
         .flatMap(text -> text.parts().stream())
         .forEach(stage -> motors.merge(stage.motor(), stage.count(), Integer::sum));
+    Predicate<Facts> malfunction = world.outcomes().anyMalfunction();
     return new DayTally(
         flown.size(),
         motors,
-        flown.stream().filter(flight -> world.outcomes().anyMalfunction(flight.facts())).count(),
+        flown.stream().filter(flight -> malfunction.test(flight.facts())).count(),
         flown.stream()
             .filter(flight -> flight.altitude().isPresent())
             .max(Comparator.comparing(flight -> flight.altitude().get().metres())));

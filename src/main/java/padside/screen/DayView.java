@@ -36,16 +36,21 @@ final class DayView {
         Style.STRONG);
     int top = windAndSun(canvas, day.get(), world);
     int last = canvas.size().rows() - 3;
-    List<ListPane.Item> items = items(world);
-    if (items.isEmpty()) {
+    List<Flight> inOrder = world.log().flightsOf(day.get().id());
+    if (inOrder.isEmpty()) {
       canvas.put(LEFT, top, "No card yet. n begins one.", Style.PLAIN);
     } else {
-      int index =
-          screen.marked(world).map(flight -> crowd(world).flights().indexOf(flight)).orElse(0);
-      ListPane.draw(canvas, headings(world), items, index, new ListPane.Rows(top, last - 3));
+      DayCrowd crowd = DayCrowd.of(inOrder, day);
+      int index = screen.marked(world).map(crowd.flights()::indexOf).orElse(0);
+      ListPane.draw(
+          canvas,
+          headings(crowd),
+          items(crowd, inOrder, world),
+          index,
+          new ListPane.Rows(top, last - 3));
     }
     next(canvas, last - 2, world);
-    List<String> tally = DayTally.of(DayScreen.flights(world), world).lines(world);
+    List<String> tally = DayTally.of(inOrder, world).lines(world);
     for (int i = 0; i < tally.size(); i++) {
       String line = Paragraph.cut(tally.get(i), canvas.size().columns() - 2 * LEFT);
       canvas.put(LEFT, last - 1 + i, line, i == 0 ? Style.STRONG : Style.PLAIN);
@@ -91,14 +96,10 @@ final class DayView {
     return lines.size() > 1 && canvas.size().rows() >= ROOMY ? LIST_TOP + 1 : LIST_TOP;
   }
 
-  private static DayCrowd crowd(World world) {
-    return DayCrowd.of(DayScreen.flights(world), DayScreen.day(world));
-  }
-
-  private static List<ListPane.Heading> headings(World world) {
+  private static List<ListPane.Heading> headings(DayCrowd crowd) {
     List<ListPane.Heading> headings = new ArrayList<>();
     headings.add(ListPane.Heading.ofNumbers("#"));
-    headings.addAll(crowd(world).headings());
+    headings.addAll(crowd.headings());
     headings.addAll(
         List.of(
             ListPane.Heading.of("Rocket"),
@@ -113,7 +114,10 @@ final class DayView {
   /** A line for each card of the day, numbered in the day's order. */
   static List<ListPane.Item> items(World world) {
     List<Flight> inOrder = DayScreen.flights(world);
-    DayCrowd crowd = crowd(world);
+    return items(DayCrowd.of(inOrder, DayScreen.day(world)), inOrder, world);
+  }
+
+  private static List<ListPane.Item> items(DayCrowd crowd, List<Flight> inOrder, World world) {
     List<ListPane.Item> items = new ArrayList<>();
     for (Flight flight : crowd.flights()) {
       List<String> cells = new ArrayList<>();
@@ -177,8 +181,7 @@ final class DayView {
             .map(w -> "Wind " + Notations.wind(units).show(w))
             .orElse("No wind read");
     Optional<Duration> age = Ages.since(latest.get(), world);
-    boolean old =
-        age.map(a -> a.isNegative() || a.compareTo(CardFields.WIND_KEEPS) > 0).orElse(true);
+    boolean old = age.map(Ages::isOldWind).orElse(true);
     String when = " · read " + age.map(Ages::words).orElse("at an unknown time");
     canvas.put(LEFT, 1, wind, Style.STRONG);
     canvas.put(LEFT + wind.length(), 1, when, old ? Style.OBJECTION : Style.PLAIN);

@@ -221,8 +221,6 @@ final class DebriefFields {
         column,
         label,
         new Choices<>("outcome", options),
-        column.meaning().substring(0, 1).toUpperCase(java.util.Locale.ROOT)
-            + column.meaning().substring(1)
-            + ": Down opens the list, or type part of it.");
+        Paragraph.capital(column.meaning()) + ": Down opens the list, or type part of it.");
   }
 }

@@ -17,7 +17,8 @@ final class DebriefForm {
 
   /** Filled with the outcome hoped for, with what is known, and with what the marks come to. */
   static Form of(Flight flight, World world) {
-    Facts known = known(flight.facts());
+    // An emptied cell would empty the nominal one.
+    Facts known = flight.facts().filled();
     Optional<?> timed = known.get(Flight.MEASURED_DELAY);
     Facts filled = DebriefFields.nominal(world.outcomes()).with(known);
     if (timed.isEmpty() && known.typed(Flight.MEASURED_DELAY).isEmpty()) {
@@ -26,15 +27,6 @@ final class DebriefForm {
               Flight.MEASURED_DELAY, Measured.of(flight.facts(), world.log().motors()).delay());
     }
     return Form.of(DebriefFields.of(flight, filled, world), filled);
-  }
-
-  /** Without emptied cells, which would empty the nominal ones. */
-  private static Facts known(Facts facts) {
-    Facts known = facts;
-    for (var cell : facts.cells().entrySet()) {
-      known = cell.getValue().equals(Facts.Cell.emptied()) ? known.without(cell.getKey()) : known;
-    }
-    return known;
   }
 
   /** The form after a key: the delay with its mark; a field left asks for others. */

@@ -105,7 +105,7 @@ record DebriefScreen(Flight flight, RecordForm record) implements Screen {
     line(canvas, 1, FlightText.predicted(flight, world), size.columns() - 2 * LEFT);
     Comparison.line(now, world, size.columns() - 2 * LEFT)
         .ifPresent(told -> line(canvas, 2, told, size.columns() - 2 * LEFT));
-    record.drawFrom(3, canvas);
+    record.drawFrom(3, canvas, world);
     ToMend.told(now)
         .ifPresent(told -> line(canvas, size.rows() - 2, told, size.columns() - STATE_WIDTH));
   }

@@ -1,9 +1,7 @@
 package padside.screen;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import padside.fact.Facts;
 import padside.fact.RecordId;
@@ -43,7 +41,7 @@ record Draft(
       return new Kept(this, List.of());
     }
     List<Action.Change> changes = new ArrayList<>();
-    changes.add(new Action.Change(kind, record, record.isEmpty() ? filled(changed) : changed));
+    changes.add(new Action.Change(kind, record, record.isEmpty() ? changed.filled() : changed));
     changes.addAll(also);
     Draft next = new Draft(kind, record, sent.with(changed), screen, serial + 1, acknowledged);
     Effect save = new Effect.Save(new Ticket(screen, next.serial), new Action(label, changes));
@@ -78,12 +76,5 @@ record Draft(
   /** True when these facts are on the medium, all of them. */
   boolean allKept(Facts now) {
     return record.isPresent() && allKept() && now.changedSince(sent).isEmpty();
-  }
-
-  /** Without the cells that say no more than a new record does: nothing there. */
-  private static Facts filled(Facts facts) {
-    Map<String, Facts.Cell> cells = new LinkedHashMap<>(facts.cells());
-    cells.values().removeIf(Facts.Cell.emptied()::equals);
-    return new Facts(cells);
   }
 }

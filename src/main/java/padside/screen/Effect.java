@@ -27,6 +27,14 @@ public sealed interface Effect {
   /** Read the records of a kind that are marked as removed; {@link Event.RemovedRead}. */
   record ReadRemoved(Ticket ticket, Kind kind) implements Effect {}
 
+  /** Try again to write what the medium refused; answered with {@link Event.Medium}. */
+  record TryAgain() implements Effect {}
+
+  /**
+   * Keep what the medium refuses in another folder; {@link Event.Medium} or {@link Event.NotRead}.
+   */
+  record KeepIn(Ticket ticket, String folder) implements Effect {}
+
   /** Show a line above the footer until the next key; the session itself does it. */
   record Tell(String line) implements Effect {}
 

@@ -1,6 +1,7 @@
 package padside.screen;
 
 import java.util.List;
+import java.util.Optional;
 import padside.clock.Moment;
 import padside.fact.Fault;
 import padside.fact.RecordId;
@@ -26,7 +27,7 @@ public sealed interface Event {
   /** Time has passed; screens that count find it in their world. */
   record Ticked() implements Event {}
 
-  /** An action is on the medium. */
+  /** An action is in the log; on the medium unless {@link World#refused} tells otherwise. */
   record Saved(Ticket ticket, List<RecordId> records, Logbook log) implements Event {
     public Saved {
       records = List.copyOf(records);
@@ -35,6 +36,18 @@ public sealed interface Event {
 
   /** An action could not be kept; nothing of it is in the log. */
   record NotSaved(Ticket ticket, Fault fault) implements Event {}
+
+  /**
+   * How the medium takes what is kept has changed, or was asked.
+   *
+   * @param refused why it takes nothing; absent when all is on it
+   * @param answers the question this answers, if one was asked
+   */
+  record Medium(Optional<Refused> refused, Logbook log, Optional<Ticket> answers)
+      implements Event {}
+
+  /** Something was found and mended in the log, or is to be known of its medium. */
+  record Noticed(String line) implements Event {}
 
   /** What was done to a record, oldest first. */
   record HistoryRead(Ticket ticket, List<Operation> history) implements Event {

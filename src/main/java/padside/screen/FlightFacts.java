@@ -69,8 +69,8 @@ final class FlightFacts {
             .map(id -> world.log().device(id).map(RecoveryDevice::name).orElse("removed device")));
     line(
         "Altimeter",
-        facts
-            .get(Flight.ALTIMETER)
+        flight
+            .altimeter()
             .map(id -> world.log().altimeter(id).map(Altimeter::name).orElse("removed altimeter")));
     line("Bare mass", Flight.MASS, Notations.mass(units)::show);
     line("Rod", Flight.ROD, Notations.rodLength(units)::show);

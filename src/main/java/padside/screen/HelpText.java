@@ -2,7 +2,6 @@ package padside.screen;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import padside.preflight.Advice;
 import padside.units.Notations;
@@ -59,7 +58,7 @@ final class HelpText {
             help -> {
               String outcome = ": " + limit(help, "", units) + help.verdict().word();
               String rest = outcome + (more > 0 ? " · " + more + " more: F3" : "");
-              return Paragraph.cut(capital(help.change()), width - rest.length()) + rest;
+              return Paragraph.cut(Paragraph.capital(help.change()), width - rest.length()) + rest;
             })
         .or(() -> advice.remark().map(remark -> Paragraph.cut(remark, width)));
   }
@@ -68,7 +67,7 @@ final class HelpText {
     String binds = whole && !help.binds().isBlank() ? " (" + help.binds() + ")" : "";
     String apogee = whole ? ", apogee " : ", ";
     String ejection = whole ? ", ejection " : ", ";
-    return capital(help.change())
+    return Paragraph.capital(help.change())
         + ": "
         + limit(help, binds, units)
         + help.verdict().word()
@@ -80,11 +79,5 @@ final class HelpText {
     return help.limit()
         .map(limit -> "limit " + Notations.windSpeed(units).showDown(limit) + binds + ", ")
         .orElse("");
-  }
-
-  private static String capital(String text) {
-    return text.isEmpty()
-        ? text
-        : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
   }
 }

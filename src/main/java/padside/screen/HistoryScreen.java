@@ -198,8 +198,7 @@ record HistoryScreen(
     if (undoing.doesNothing()) {
       return "Nothing of it is left to undo." + left;
     }
-    String label = undoing.action().label();
-    return label.substring(0, 1).toUpperCase(Locale.ROOT) + label.substring(1) + "." + left;
+    return Paragraph.capital(undoing.action().label()) + "." + left;
   }
 
   private Optional<Operation> marked() {

@@ -94,17 +94,13 @@ record MarkScreen(
 
   /** A flight that has not left the pad. */
   static Facts noMarks() {
-    Facts none = Facts.none();
-    for (var column :
+    return Facts.emptied(
         List.of(
             Flight.LIFTOFF_AT,
             Flight.LIFTOFF_UP,
             Flight.LIFTOFF_BOOT,
             Flight.EJECTION_MARK,
-            Flight.TOUCHDOWN_MARK)) {
-      none = none.with(column.name(), Facts.Cell.emptied());
-    }
-    return none;
+            Flight.TOUCHDOWN_MARK));
   }
 
   @Override
@@ -167,21 +163,17 @@ record MarkScreen(
   private Step takenBack(World world) {
     Facts marks = marks(world);
     if (marks.get(Flight.TOUCHDOWN_MARK).isPresent()) {
-      return keeping("take back touchdown", emptied(Flight.TOUCHDOWN_MARK.name()));
+      return keeping("take back touchdown", Facts.emptied(List.of(Flight.TOUCHDOWN_MARK)));
     }
     if (unseen) {
       return Step.stay(new MarkScreen(flight, sending, false, space, bound));
     }
     if (marks.get(Flight.EJECTION_MARK).isPresent()) {
-      return keeping("take back ejection", emptied(Flight.EJECTION_MARK.name()));
+      return keeping("take back ejection", Facts.emptied(List.of(Flight.EJECTION_MARK)));
     }
     Facts waits = noMarks().with(Flight.STATUS, Flight.Status.CARD);
     Sending.Sent sent = sending.keep("take back lift-off", flight, waits);
     return Step.close().open(CountScreen.held(flight, sent.sending())).and(sent.save());
-  }
-
-  private static Facts emptied(String column) {
-    return Facts.none().with(column, Facts.Cell.emptied());
   }
 
   /** Not before all marks are kept: what failed goes out once more. */

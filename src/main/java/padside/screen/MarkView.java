@@ -30,25 +30,28 @@ final class MarkView {
       canvas.put(TEXT, at++, line.substring(Math.min(TEXT - LEFT, line.length())), Style.PLAIN);
     }
     foot(canvas, facts, world);
-    canvas.put(LEFT, canvas.size().rows() - 2, screen.sending().words(), Style.LABEL);
+    canvas.put(LEFT, canvas.size().rows() - 2, screen.sending().words(world), Style.LABEL);
   }
 
   private static String word(Facts facts, boolean unseen) {
     if (facts.get(Flight.TOUCHDOWN_MARK).isPresent()) {
       return "DOWN";
     }
-    boolean falling = unseen || facts.get(Flight.EJECTION_MARK).isPresent();
-    return falling ? "next: TOUCHDOWN" : "next: EJECTION";
+    return falls(facts, unseen) ? "next: TOUCHDOWN" : "next: EJECTION";
   }
 
   private static String next(Facts facts, boolean unseen) {
     if (facts.get(Flight.TOUCHDOWN_MARK).isPresent()) {
       return "Enter goes on to the debrief.";
     }
-    boolean falling = unseen || facts.get(Flight.EJECTION_MARK).isPresent();
-    return falling
+    return falls(facts, unseen)
         ? "Space when it touches the ground."
         : "Space when the charge fires. n when that was not seen.";
+  }
+
+  /** Whether the ejection is past, marked or not seen. */
+  private static boolean falls(Facts facts, boolean unseen) {
+    return unseen || facts.get(Flight.EJECTION_MARK).isPresent();
   }
 
   private static List<String> marks(Facts facts, MarkScreen screen, World world) {

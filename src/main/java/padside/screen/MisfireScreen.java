@@ -107,7 +107,7 @@ record MisfireScreen(RecordForm record) implements Screen {
     int row = Paragraph.draw(canvas, 1, rule, Style.STRONG);
     String seconds = running.map(MisfireWait::seconds).orElse("0");
     int below = Figures.draw(canvas, Math.max(row, 4), seconds, Style.STRONG);
-    record.drawFrom(below + 1, canvas);
+    record.drawFrom(below + 1, canvas, world);
   }
 
   @Override

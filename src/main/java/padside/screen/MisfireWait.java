@@ -15,6 +15,9 @@ import padside.units.TimeSpan;
  * on whatever screen is looked at and after a restart.
  */
 record MisfireWait(Attempt attempt, TimeSpan left) {
+  /** A day; no code asks for a wait of more than minutes. */
+  private static final double LONG_OVER_S = 86_400;
+
   /** All that are running, the longest last. */
   static List<MisfireWait> running(World world) {
     return world.log().attempts().stream()
@@ -41,12 +44,16 @@ record MisfireWait(Attempt attempt, TimeSpan left) {
         .map(left -> new MisfireWait(attempt, left));
   }
 
-  /** What is left of the wait, negative once it is over; absent when no clock tells. */
+  /**
+   * What is left of the wait, negative once it is over; absent when no clock tells, or when it was
+   * so long ago that the rules, which are long to read, need not be asked.
+   */
   private static Optional<TimeSpan> left(Attempt attempt, World world) {
-    double whole = PadTimes.of(world.settings()).misfire().seconds();
     return Since.told(attempt.facts())
         .ago(world.moment())
-        .map(ago -> new TimeSpan(whole - ago.seconds()));
+        .filter(ago -> ago.seconds() < LONG_OVER_S)
+        .map(ago -> PadTimes.of(world.settings()).misfire().seconds() - ago.seconds())
+        .map(TimeSpan::new);
   }
 
   /** Whether one ends while the world moves on to a later moment. */

@@ -51,7 +51,7 @@ record PadList(List<PadLine> lines, Set<String> ticked) {
         switch (line.key()) {
           case PEOPLE -> answer.flatMap(Answer::standBack);
           case FIRE -> Optional.of(ban.map(any -> "none noted").orElse("not asked"));
-          case ALTIMETER -> altimeter(flight, world);
+          case ALTIMETER -> PlanText.altimeter(flight, world.log());
           default -> Optional.empty();
         };
     String text =
@@ -61,14 +61,10 @@ record PadList(List<PadLine> lines, Set<String> ticked) {
     return new PadLine(line.key(), line.part(), text, warns);
   }
 
-  private static Optional<String> altimeter(Flight flight, World world) {
-    return flight.altimeter().flatMap(world.log()::altimeter).map(each -> each.name());
-  }
-
   private static PadLine line(Fix fix) {
     boolean grounds = fix.severity() == Fix.Severity.GROUNDS_IT;
-    String head = grounds ? "GROUNDED: " : fix.severity().words() + ": ";
-    return new PadLine(fix.id().text(), CheckLine.Part.ROCKET, head + fix.text(), grounds);
+    String words = grounds ? "GROUNDED: " + fix.text() : fix.words();
+    return new PadLine(fix.id().text(), CheckLine.Part.ROCKET, words, grounds);
   }
 
   boolean isTicked(PadLine line) {
@@ -144,11 +140,7 @@ record PadList(List<PadLine> lines, Set<String> ticked) {
 
   /** A flight that has not been to the pad: nothing ticked, nothing gone on against. */
   static Facts none() {
-    Facts none = Facts.none();
-    for (var column : List.of(Flight.TICKED, Flight.UNTICKED, Flight.WENT_ON, Flight.AGAINST)) {
-      none = none.with(column.name(), Facts.Cell.emptied());
-    }
-    return none;
+    return Facts.emptied(List.of(Flight.TICKED, Flight.UNTICKED, Flight.WENT_ON, Flight.AGAINST));
   }
 
   /** The ticks of a flight once the key is out again: lines of these parts are read anew. */

@@ -51,8 +51,7 @@ final class PadView {
         card.wind().map(Notations.wind(world.settings().units())::show).orElse("no wind read");
     Optional<Duration> age =
         card.day().flatMap(world.log()::latestWeather).flatMap(read -> Ages.since(read, world));
-    boolean old =
-        age.map(a -> a.isNegative() || a.compareTo(CardFields.WIND_KEEPS) > 0).orElse(true);
+    boolean old = age.map(Ages::isOldWind).orElse(true);
     String when = age.map(Ages::words).map(" · read "::concat).orElse("");
     canvas.put(LEFT, row, wind, Style.STRONG);
     canvas.put(
@@ -127,7 +126,7 @@ final class PadView {
     String left = open == 0 ? "All ticked: a goes on to the count" : open + " to tick";
     String told = pad.arming() ? "checking… the count follows" : left;
     canvas.put(LEFT, row, told, Style.STRONG);
-    String kept = pad.sending().words();
+    String kept = pad.sending().words(world);
     int edge = canvas.size().columns() >= WIDE ? LIST_WIDTH : canvas.size().columns();
     canvas.put(edge - kept.length() - LEFT, row, kept, Style.LABEL);
   }

@@ -2,6 +2,7 @@ package padside.screen;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /** Text broken at blanks to fit a width. */
 final class Paragraph {
@@ -26,6 +27,13 @@ final class Paragraph {
       lines.add((lines.isEmpty() ? head : " ".repeat(head.length())) + line);
     }
     return lines;
+  }
+
+  /** The text with a capital at its beginning. */
+  static String capital(String text) {
+    return text.isEmpty()
+        ? text
+        : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
   }
 
   /** The text in lines of at most {@code width} characters; longer words are cut. */

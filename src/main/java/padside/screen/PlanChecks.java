@@ -7,6 +7,7 @@ import padside.fact.RecordId;
 import padside.flight.Flight;
 import padside.preflight.Answer;
 import padside.preflight.Card;
+import padside.preflight.LotRecords;
 
 /**
  * Puts the flights of a plan to the check one after the other, as the check looks only at the
@@ -37,9 +38,10 @@ record PlanChecks(long screen, long serial, Optional<Question> asked, List<Answe
 
   /** Asks about the first flight whose answer is missing or was given to something else. */
   Asked ask(List<Flight> flights, World world) {
+    LotRecords records = new LotRecords(world.log(), world.outcomes());
     List<Question> questions =
         flights.stream()
-            .map(flight -> new Question(flight.id(), PlanText.inStillAir(flight, world)))
+            .map(flight -> new Question(flight.id(), PlanText.inStillAir(flight, records)))
             .toList();
     List<Answered> current = new ArrayList<>(answers);
     current.removeIf(answered -> !questions.contains(answered.question()));

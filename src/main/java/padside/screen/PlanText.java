@@ -12,15 +12,14 @@ import padside.flight.Altimeter;
 import padside.flight.Flight;
 import padside.flight.Logbook;
 import padside.flight.Lot;
-import padside.flight.OutcomeTable;
 import padside.flight.RecoveryDevice;
 import padside.flight.Ruling;
 import padside.plan.Packing;
 import padside.plan.Plan;
 import padside.plan.Taken;
 import padside.preflight.Answer;
-import padside.preflight.Box;
 import padside.preflight.Card;
+import padside.preflight.LotRecords;
 import padside.units.Notations;
 import padside.units.UnitSystem;
 import padside.units.Wind;
@@ -29,18 +28,12 @@ import padside.units.Wind;
 public final class PlanText {
   private PlanText() {}
 
-  static Card inStillAir(Flight flight, World world) {
-    return inStillAir(flight, world.log(), world.outcomes());
-  }
-
   /**
    * A planned flight as it is put to the check: in still air, so that what speaks against it is not
    * the wind, and its limits tell what wind it stands.
    */
-  public static Card inStillAir(Flight flight, Logbook book, OutcomeTable outcomes) {
-    return Card.of(flight, book, outcomes, Optional.empty())
-        .withWind(Wind.calm())
-        .withBox(Box.EMPTY);
+  public static Card inStillAir(Flight flight, LotRecords records) {
+    return Card.withoutBox(flight, records, Optional.empty()).withWind(Wind.calm());
   }
 
   /** What wind it stands, {@code 8.5 mph (rod)}, or the word of the check where it stands none. */
@@ -89,12 +82,14 @@ public final class PlanText {
         .collect(Collectors.joining("; "));
   }
 
-  static Optional<String> recovery(Flight flight, Logbook book) {
+  /** The name of its parachute or streamer. */
+  public static Optional<String> recovery(Flight flight, Logbook book) {
     return flight.device().flatMap(book::device).map(RecoveryDevice::name);
   }
 
-  static Optional<String> altimeter(Flight flight, Logbook book) {
-    return flight.facts().get(Flight.ALTIMETER).flatMap(book::altimeter).map(Altimeter::name);
+  /** The name of the altimeter it carries. */
+  public static Optional<String> altimeter(Flight flight, Logbook book) {
+    return flight.altimeter().flatMap(book::altimeter).map(Altimeter::name);
   }
 
   private static Stream<String> draws(Taken taken) {

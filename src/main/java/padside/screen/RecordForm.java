@@ -136,31 +136,32 @@ record RecordForm(Sheet sheet, Form form, Draft draft, boolean leaving) implemen
             .apply(form.facts(), world)
             .map(text -> Paragraph.draw(canvas, 1, text, Style.STRONG))
             .orElse(TOP);
-    drawFrom(Math.max(TOP, below), canvas);
+    drawFrom(Math.max(TOP, below), canvas, world);
   }
 
   /** Draws from a row down, for screens that tell something above. */
-  void drawFrom(int top, Canvas canvas) {
+  void drawFrom(int top, Canvas canvas, World world) {
     Size size = canvas.size();
     FormPane.draw(
         canvas, form, new FormPane.Area(1, top, size.columns() - 3, size.rows() - 3 - top));
-    String state = state();
+    String state = state(world);
     canvas.put(size.columns() - state.length() - 2, size.rows() - 2, state, Style.PLAIN);
   }
 
-  private String state() {
+  private String state(World world) {
     if (!form.touched()) {
       return "";
     }
     boolean all = draft.allKept(toKeep(form));
-    return all ? "all kept" : draft.allKept() ? "kept when you go on" : "keeping …";
+    return all
+        ? world.keptWords("all kept")
+        : draft.allKept() ? "kept when you go on" : "keeping …";
   }
 
   @Override
   public String title(World world) {
     String name = form.entries().get(0).typed();
-    String noun =
-        sheet.noun().substring(0, 1).toUpperCase(java.util.Locale.ROOT) + sheet.noun().substring(1);
+    String noun = Paragraph.capital(sheet.noun());
     return name.isBlank() ? noun : noun + ": " + name;
   }
 

@@ -57,7 +57,8 @@ record Sending(long screen, long serial, Facts open, boolean failed) {
   }
 
   /** Whether what was done is on the medium, in words. */
-  String words() {
-    return failed ? "NOT KEPT: the next key tries again" : allKept() ? "all kept" : "keeping …";
+  String words(World world) {
+    String kept = world.keptWords("all kept");
+    return failed ? "NOT KEPT: the next key tries again" : allKept() ? kept : "keeping …";
   }
 }

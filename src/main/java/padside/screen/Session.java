@@ -19,6 +19,10 @@ public record Session(
     List<Screen> stack, World world, Optional<String> notice, List<Event.Pressed> held) {
   private static final Key QUIT = Key.control('c');
   private static final TimeSpan MINUTE = new TimeSpan(60);
+
+  /** How often the medium is tried again while it takes nothing. */
+  static final TimeSpan TRYING_AGAIN = new TimeSpan(5);
+
   private static final Key REPAINT = Key.control('l');
   private static final Key HELP = Key.function(1);
   private static final Key HELP_TOO = new Key("?");
@@ -70,6 +74,11 @@ public record Session(
     return over(Alert.of(fault));
   }
 
+  /** The session with what the medium refuses told first, where it does. */
+  public Session tellingWhatIsRefused() {
+    return world.refused().isPresent() ? over(RefusedScreen.of(world)) : this;
+  }
+
   /** Takes one event. Before the program is left every screen may keep what it holds. */
   public Turn on(Event event) {
     Turn turn = taken(event).uncovering(topmost());
@@ -86,12 +95,27 @@ public record Session(
     if (event instanceof Event.Pressed pressed) {
       return waits() && !passes(pressed.key()) ? holding(pressed) : now(pressed);
     }
-    Session now = event instanceof Event.Saved saved ? in(world.with(saved.log())) : this;
+    Session now = seeing(event);
     Turn turn = now.toEveryScreen(event);
     Optional<Fault> fault = failed(event);
     return fault.isPresent()
         ? new Turn(turn.session.holding(List.of()).failing(fault.get()), turn.effects)
         : turn.session.following(turn.effects);
+  }
+
+  private Session seeing(Event event) {
+    if (event instanceof Event.Saved saved) {
+      return in(world.with(saved.log()));
+    }
+    if (event instanceof Event.Noticed noticed) {
+      return telling(noticed.line());
+    }
+    if (event instanceof Event.Medium medium) {
+      boolean mended = world.refused().isPresent() && medium.refused().isEmpty();
+      Session now = in(world.with(medium.log()).with(medium.refused()));
+      return mended ? now.telling("All is saved: the log's own medium takes it again.") : now;
+    }
+    return this;
   }
 
   private static Optional<Fault> failed(Event event) {
@@ -150,12 +174,17 @@ public record Session(
 
   /** Time has passed. */
   public Turn ticked(Moment now) {
-    return watching(in(world.at(now)).toEveryScreen(new Event.Ticked()).after(bells(now)), now);
+    List<Effect> due = new ArrayList<>(bells(now));
+    if (world.refused().isPresent()) {
+      due.add(new Effect.TryAgain());
+    }
+    return watching(in(world.at(now)).toEveryScreen(new Event.Ticked()).after(due), now);
   }
 
   /** How long to wait for the next event before time is to be told with {@link #ticked}. */
   public TimeSpan untilTick() {
-    TimeSpan own = top().untilTick(world).orElse(MINUTE);
+    TimeSpan usual = world.refused().isPresent() ? TRYING_AGAIN : MINUTE;
+    TimeSpan own = top().untilTick(world).orElse(usual);
     double wait =
         MisfireWait.running(world).stream()
             .mapToDouble(each -> each.left().seconds())
@@ -189,6 +218,11 @@ public record Session(
     }
     if (key.equals(QUIT)) {
       return top() instanceof QuitQuestion ? step(topmost(), pressed) : askingToQuit();
+    }
+    if (key.equals(RefusedScreen.KEY)
+        && world.refused().isPresent()
+        && !(top() instanceof RefusedScreen)) {
+      return new Turn(over(RefusedScreen.of(world)), List.of());
     }
     boolean help = key.equals(HELP) || (key.equals(HELP_TOO) && !top().takesText());
     if (help && !(top() instanceof HelpScreen)) {

@@ -202,13 +202,17 @@ record SightShelf(RecordId flight) implements Shelf {
         + Notations.altitude(world.settings().units()).show(height.above())
         + height
             .closure()
-            .map(
-                closure ->
-                    String.format(Locale.ROOT, ", the stations %.0f %% apart", 100 * closure))
+            .map(closure -> ", the stations " + percent(closure) + " apart")
             .orElse("")
         + (height.counts()
             ? "."
-            : ": more than the 10 % contests allow (from memory, unconfirmed).");
+            : ": more than the "
+                + percent(Sights.Height.LARGEST_CLOSURE)
+                + " contests allow (from memory, unconfirmed).");
+  }
+
+  private static String percent(double share) {
+    return String.format(Locale.ROOT, "%.0f %%", 100 * share);
   }
 
   @Override
@@ -255,9 +259,11 @@ record SightShelf(RecordId flight) implements Shelf {
 
   @Override
   public Optional<Step> press(Key key, RecordList list, World world) {
+    if (!ALTITUDE.has(key)) {
+      return Optional.empty();
+    }
     return Sights.of(world.log().sightingsOf(flight), facts(flight, world))
         .height()
-        .filter(height -> ALTITUDE.has(key))
         .map(
             height ->
                 list.saving(

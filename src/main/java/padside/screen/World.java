@@ -2,6 +2,7 @@ package padside.screen;
 
 import java.time.Instant;
 import java.time.ZoneId;
+import java.util.Optional;
 import padside.clock.Moment;
 import padside.flight.Checklist;
 import padside.flight.Logbook;
@@ -17,6 +18,7 @@ import padside.preflight.Settings;
  * @param checklist the lines shipped with the program
  * @param packing what goes along whatever is flown
  * @param braille whether the terminal shows the Unicode braille patterns
+ * @param refused why the medium takes nothing now; mostly absent
  * @param turn counts the keys pressed, so that every screen opened can have a number of its own
  */
 public record World(
@@ -28,6 +30,7 @@ public record World(
     Checklist checklist,
     PackingTable packing,
     boolean braille,
+    Optional<Refused> refused,
     long turn) {
   /** This moment, with the log's time as its time of day: what stamps and tells every time. */
   Moment moment() {
@@ -40,14 +43,27 @@ public record World(
   }
 
   World with(Logbook newer) {
-    return new World(machine, zone, settings, newer, outcomes, checklist, packing, braille, turn);
+    return new World(
+        machine, zone, settings, newer, outcomes, checklist, packing, braille, refused, turn);
+  }
+
+  World with(Optional<Refused> other) {
+    return new World(
+        machine, zone, settings, log, outcomes, checklist, packing, braille, other, turn);
+  }
+
+  /** Words that say something is kept, or what stands for them while the medium takes nothing. */
+  String keptWords(String words) {
+    return refused.map(Refused::words).orElse(words);
   }
 
   World at(Moment later) {
-    return new World(later, zone, settings, log, outcomes, checklist, packing, braille, turn);
+    return new World(
+        later, zone, settings, log, outcomes, checklist, packing, braille, refused, turn);
   }
 
   World next(Moment later) {
-    return new World(later, zone, settings, log, outcomes, checklist, packing, braille, turn + 1);
+    return new World(
+        later, zone, settings, log, outcomes, checklist, packing, braille, refused, turn + 1);
   }
 }

@@ -26,7 +26,8 @@ final class Database implements AutoCloseable {
           "locking_mode = EXCLUSIVE",
           "foreign_keys = ON",
           "trusted_schema = OFF",
-          "cell_size_check = ON");
+          "cell_size_check = ON",
+          "temp_store = MEMORY");
 
   /**
    * The journal is the barrier that makes a save last; here NORMAL only keeps the file consistent.
@@ -118,8 +119,22 @@ final class Database implements AutoCloseable {
     return first(row -> row.getLong(1), sql, values).orElse(0L);
   }
 
+  /** From now on what is not committed stays in memory, however much it is. */
+  void keepInMemory() throws SQLException {
+    set(List.of("cache_spill = OFF"));
+  }
+
   void begin() throws SQLException {
     script("BEGIN IMMEDIATE");
+  }
+
+  /** Where {@link #backToMark} leads to, within a transaction. */
+  void mark() throws SQLException {
+    script("SAVEPOINT action");
+  }
+
+  void backToMark() throws SQLException {
+    script("ROLLBACK TO action");
   }
 
   void commit() throws SQLException {

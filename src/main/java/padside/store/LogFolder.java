@@ -1,47 +1,89 @@
 package padside.store;
 
 import java.io.IOException;
-import java.nio.file.AccessDeniedException;
-import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import padside.clock.Anchor;
-import padside.clock.Moment;
+import java.util.stream.Stream;
 import padside.fact.Fault;
 import padside.fact.RecordId;
 import padside.flight.Action;
-import padside.flight.FlightLog;
-import padside.flight.Kind;
-import padside.flight.Operation;
 
-/** The log in one folder, held for this program until it is closed. */
-public final class LogFolder implements FlightLog {
-  /** A reading or writing of the database. */
-  private interface Work<T> {
-    T on(Opening.Opened log) throws SQLException, Fault;
-  }
+/**
+ * The log in one folder, held for this program until it is closed. Where it cannot be had or
+ * written it may be read from a copy; then, and while the medium refuses the journal, what is kept
+ * waits in memory until it can be written.
+ */
+public final class LogFolder extends LogQueries {
+  private static final List<String> READABLE_STILL = List.of("log-in-use", "log-folder");
 
   private final Path folder;
   private final Medium medium;
-  private final LogLock lock;
-  private final OwnJournal journal;
+  private final Machine machine;
   private final RunLines lines;
+  private final OwnJournal journal;
+  private final Ballast ballast;
+  private final Held held;
+  private final LogDatabase database;
   private final List<String> notices = new ArrayList<>();
-  private Optional<Opening.Opened> open = Optional.empty();
+  private Optional<LogLock> lock = Optional.empty();
+  private Optional<Fault> refused = Optional.empty();
   private boolean headerKept;
 
+  /**
+   * What came of an action.
+   *
+   * @param onMedium false while it waits in memory; every reading shows it all the same
+   */
+  public record Kept(List<RecordId> records, boolean onMedium) {
+    public Kept {
+      records = List.copyOf(records);
+    }
+  }
+
+  /**
+   * Why the log's own medium does not take what is kept.
+   *
+   * @param reason the same in a few words
+   * @param changes actions that wait
+   * @param elsewhere the folder all that waits is kept in meanwhile
+   * @param reading true when the log itself is not held by this program
+   */
+  public record Refusal(
+      Fault fault, String reason, int changes, Optional<Path> elsewhere, boolean reading) {}
+
+  /**
+   * What is to be written, in order, the action's own line last.
+   *
+   * @param within whether the tables held something not written before it
+   */
+  private record Due(boolean within, List<RunLines.Entry> entries) {
+    Due {
+      entries = List.copyOf(entries);
+    }
+
+    List<RecordId> records() {
+      return entries.get(entries.size() - 1).ids();
+    }
+  }
+
   private LogFolder(
-      Path folder, Machine machine, Medium medium, LogLock lock, OwnJournal.Forced forced) {
+      Path folder,
+      Machine machine,
+      Medium medium,
+      OwnJournal.Forced forced,
+      Optional<Path> temporary) {
     this.folder = folder;
     this.medium = medium;
-    this.lock = lock;
+    this.machine = machine;
     this.lines = new RunLines(machine);
     this.journal = new OwnJournal(folder.resolve(Opening.JOURNALS), medium, lines.run(), forced);
+    this.ballast = new Ballast(folder, medium);
+    this.held = new Held(medium);
+    this.database = new LogDatabase(folder, medium, temporary, this::fill);
   }
 
   /**
@@ -62,30 +104,64 @@ public final class LogFolder implements FlightLog {
     return open(folder, machine, new Medium(), OwnJournal.Forced.AT_THE_END);
   }
 
+  /**
+   * As {@link #open}; a log that another program holds, or whose medium cannot be written, is read
+   * from a copy, and {@link #refusal} tells why.
+   *
+   * @param temporary a folder the copy may lie in
+   */
+  public static LogFolder openOrRead(Path folder, Machine machine, Path temporary) throws Fault {
+    return openOrRead(folder, machine, new Medium(), temporary);
+  }
+
+  static LogFolder openOrRead(Path folder, Machine machine, Medium medium, Path temporary)
+      throws Fault {
+    LogFolder log =
+        new LogFolder(folder, machine, medium, OwnJournal.Forced.AT_ONCE, Optional.of(temporary));
+    try {
+      log.take();
+    } catch (Fault fault) {
+      if (!READABLE_STILL.contains(fault.code()) || !isIn(folder)) {
+        throw fault;
+      }
+      log.refused = Optional.of(fault);
+    }
+    return log.opened();
+  }
+
   static LogFolder open(Path folder, Machine machine, Medium medium) throws Fault {
     return open(folder, machine, medium, OwnJournal.Forced.AT_ONCE);
   }
 
   static LogFolder open(Path folder, Machine machine, Medium medium, OwnJournal.Forced forced)
       throws Fault {
-    LogLock lock;
+    LogFolder log = new LogFolder(folder, machine, medium, forced, Optional.empty());
+    log.take();
+    return log.opened();
+  }
+
+  private void take() throws Fault {
     try {
       medium.folder(folder);
       medium.folder(folder.resolve(Opening.JOURNALS));
-      lock = LogLock.take(folder, medium, machine.identity());
+      lock = Optional.of(LogLock.take(folder, medium, machine.identity()));
+      lock.get()
+          .stale()
+          .ifPresent(
+              holder ->
+                  notices.add(
+                      "It was left open by " + holder + ", which has ended: the log is free."));
     } catch (IOException e) {
-      throw new Fault(
-          "log-folder",
-          "The folder " + folder + " cannot be used for the log: " + reason(e) + ".",
-          "Make it writable, or name another folder.",
-          e);
+      throw LogFaults.noFolder(folder, e);
     }
-    LogFolder log = new LogFolder(folder, machine, medium, lock, forced);
+    database.useOwn();
+  }
+
+  private LogFolder opened() throws Fault {
     try {
-      log.database(false);
-      return log;
+      return with(log -> this);
     } catch (Fault | RuntimeException e) {
-      log.letGo();
+      letGo();
       throw e;
     }
   }
@@ -97,210 +173,189 @@ public final class LogFolder implements FlightLog {
 
   /** What was found and mended since the log was opened, in plain words; mostly nothing. */
   public List<String> notices() {
-    return List.copyOf(notices);
+    return Stream.concat(notices.stream(), database.notices().stream()).toList();
+  }
+
+  /** Why what is kept now would only wait in memory, or waits already; mostly nothing. */
+  public Optional<Refusal> refusal() {
+    return refused.map(
+        fault ->
+            new Refusal(
+                fault, LogFaults.shortly(fault), held.changes(), held.elsewhere(), lock.isEmpty()));
+  }
+
+  /** Lays down what is given up when the medium is full; takes a moment. */
+  public void layBallast() {
+    if (lock.isPresent()) {
+      ballast.lay();
+    }
   }
 
   @Override
   public List<RecordId> save(Action action) throws Fault {
-    return action.changes().isEmpty() ? List.of() : with(log -> keep(log, action));
-  }
-
-  @Override
-  public List<Stored> list(Kind kind) throws Fault {
-    return with(log -> new Records(log.database()).list(kind));
-  }
-
-  /** The record, one marked as removed included. */
-  @Override
-  public Optional<Stored> find(Kind kind, RecordId id) throws Fault {
-    return with(log -> new Records(log.database()).find(kind, id));
-  }
-
-  @Override
-  public List<Stored> flights(FlightQuery query) throws Fault {
-    return with(log -> new Records(log.database()).flights(query));
-  }
-
-  @Override
-  public List<Stored> lastFlightOfEachRocket() throws Fault {
-    return with(log -> new Records(log.database()).lastFlightOfEachRocket());
-  }
-
-  @Override
-  public Map<RecordId, Integer> firedByLot() throws Fault {
-    return with(log -> new Records(log.database()).firedByLot());
-  }
-
-  @Override
-  public List<Stored> removed(Kind kind) throws Fault {
-    return with(log -> new Records(log.database()).removed(kind));
-  }
-
-  @Override
-  public List<Operation> history(Kind kind, RecordId id) throws Fault {
-    List<Anchor> anchors = anchors();
-    return with(log -> new History(log.database(), anchors).of(kind, id));
-  }
-
-  @Override
-  public List<Stamp> stamps(String boot) throws Fault {
-    return with(log -> new Stamps(log.database()).of(boot));
-  }
-
-  @Override
-  public Optional<Moment> newest() throws Fault {
+    if (action.changes().isEmpty()) {
+      return List.of();
+    }
     return with(
         log -> {
-          RunHeaders headers = new RunHeaders(log.database());
-          Optional<JournalLine> line = log.tables().newest();
-          return line.isPresent() ? Optional.of(headers.moment(line.get())) : Optional.empty();
+          Due due = due(log, action);
+          Optional<Fault> fault = write(due.entries());
+          if (fault.isPresent()) {
+            database.takeBack(due.within());
+            throw fault.get();
+          }
+          return due.records();
         });
   }
 
-  @Override
-  public List<Use> uses() throws Fault {
-    return with(log -> new Records(log.database()).uses());
+  /** Keeps an action; while the medium refuses it, in memory and where {@link #keepIn} says. */
+  public Kept keep(Action action) throws Fault {
+    if (action.changes().isEmpty()) {
+      return new Kept(List.of(), true);
+    }
+    return with(
+        log -> {
+          Due due = due(log, action);
+          refused = write(due.entries());
+          if (refused.isPresent()) {
+            database.keepInMemory();
+            held.hold(due.entries());
+          }
+          return new Kept(due.records(), refused.isEmpty() || held.elsewhere().isPresent());
+        });
+  }
+
+  /**
+   * Tries again to write what waits, and to get hold of a log that is only read. After that {@link
+   * #refusal} tells whether it could be done.
+   */
+  public void tryAgain() throws Fault {
+    if (refused.isEmpty()) {
+      return;
+    }
+    if (lock.isEmpty()) {
+      try {
+        take();
+      } catch (Fault still) {
+        refused = Optional.of(still);
+        return;
+      }
+    }
+    refused = with(log -> held.isEmpty() ? Optional.<Fault>empty() : write(held.entries()));
+  }
+
+  /** Keeps what waits, and what will have to wait, in another folder too. */
+  public void keepIn(Path other) throws Fault {
+    RunLines.Entry header = with(log -> lines.header(log.database(), log.tables()));
+    try {
+      held.keepIn(other, header);
+    } catch (IOException e) {
+      throw LogFaults.noOtherFolder(other, e);
+    }
   }
 
   @Override
   public void close() throws Fault {
-    try {
-      if (open.isPresent()) {
-        Database database = open.get().database();
-        if (!LogTables.meta(database, Opening.CLEAN).equals(Optional.of("1"))) {
-          LogTables.setMeta(database, Opening.CLEAN, "1");
-        }
-        database.close();
-      }
-    } catch (SQLException e) {
-      discard(); // every save is in the journal; the next start looks closer
-    } finally {
-      open = Optional.empty();
-      letGo();
+    Optional<Fault> lost =
+        refused.filter(fault -> held.changes() > 0 && held.elsewhere().isEmpty());
+    letGo();
+    if (lost.isPresent()) {
+      throw lost.get();
     }
   }
 
-  /**
-   * Begin; put the line into the tables, where it is checked; append it to the journal, which is
-   * the moment it is kept; commit.
-   */
-  private List<RecordId> keep(Opening.Opened log, Action action) throws SQLException, Fault {
+  /** Puts an action into the tables. */
+  private Due due(Opening.Opened log, Action action) throws SQLException, Fault {
     RunLines.Entry header = lines.header(log.database(), log.tables());
     RunLines.Entry entry = lines.next(log.tables(), action);
-    log.database().begin();
-    if (!headerKept) {
-      log.tables().take(header.line(), header.raw());
+    List<RunLines.Entry> entries = new ArrayList<>(held.entries());
+    boolean first = !headerKept && entries.isEmpty();
+    boolean within = database.begin(log);
+    if (first) {
+      entries.add(header);
+      takeIn(log, header);
+    }
+    entries.add(entry);
+    takeIn(log, entry);
+    log.tables().show();
+    return new Due(within, entries);
+  }
+
+  private void takeIn(Opening.Opened log, RunLines.Entry entry) throws SQLException {
+    log.tables().take(entry.line(), entry.raw());
+    if (entry.line().op().n() == 0) {
       lines.noteBegun(log.database());
       LogTables.setMeta(log.database(), Opening.CLEAN, "0");
     }
-    log.tables().take(entry.line(), entry.raw());
-    log.tables().show();
-    commit(log, append(log, (headerKept ? "" : header.raw() + "\n") + entry.raw() + "\n"));
-    return entry.ids();
   }
 
-  private OwnJournal.End append(Opening.Opened log, String text) throws Fault {
+  /** Appends lines to the journal, the moment they are kept, and commits; or says why not. */
+  private Optional<Fault> write(List<RunLines.Entry> due) {
+    if (lock.isEmpty()) {
+      return refused;
+    }
     try {
-      OwnJournal.End end = journal.append(text);
+      database.commit(append(Held.text(due)));
       headerKept = true;
-      return end;
+      held.letGo();
+      return Optional.empty();
     } catch (IOException e) {
-      rollback(log);
-      throw notKept(e);
+      return Optional.of(LogFaults.notKept(folder, e));
     }
   }
 
-  private Fault notKept(IOException e) {
-    return new Fault(
-        "log-not-kept",
-        "NOT SAVED: the medium with " + folder + " refused the journal: " + reason(e) + ".",
-        "Free some space or change the medium, then save again; it is still on the screen.",
-        e);
-  }
-
-  private void rollback(Opening.Opened log) {
+  private OwnJournal.End append(String text) throws IOException {
     try {
-      log.database().rollback();
-    } catch (SQLException e) {
-      discard();
-    }
-  }
-
-  /** What is in the journal is kept; a database that fails now is read anew from it. */
-  private void commit(Opening.Opened log, OwnJournal.End end) {
-    try {
-      Intake.note(log.database(), end, end.bytes());
-      log.database().commit();
-    } catch (SQLException e) {
-      discard();
-    }
-  }
-
-  /** Does the work; when the database fails it is opened and checked anew, and tried once more. */
-  private <T> T with(Work<T> work) throws Fault {
-    try {
-      return work.on(database(false));
-    } catch (SQLException e) {
-      discard();
-    }
-    try {
-      return work.on(database(true));
-    } catch (SQLException e) {
-      discard();
-      throw unreadable(e);
-    }
-  }
-
-  private Opening.Opened database(boolean doubted) throws Fault {
-    if (open.isEmpty()) {
-      try {
-        Opening.Opened opened = new Opening(folder, medium).open(doubted);
-        lines.claim(opened.database());
-        notices.addAll(opened.notices());
-        open = Optional.of(opened);
-      } catch (IOException | SQLException e) {
-        throw unreadable(e);
+      return journal.append(text);
+    } catch (IOException e) {
+      if (!ballast.release()) {
+        throw e;
       }
+      OwnJournal.End end = journal.append(text);
+      notices.add(
+          "The medium with "
+              + folder
+              + " is full; the room held back for that is now in use. Free some space.");
+      return end;
     }
-    return open.get();
   }
 
-  private Fault unreadable(Exception e) {
-    return new Fault(
-        "log-unreadable",
-        "The log in " + folder + " cannot be read: " + reason(e) + ".",
-        "Close other programs that use it and check the medium; the journals hold what was kept.",
-        e);
+  @Override
+  <T> T with(Work<T> work) throws Fault {
+    return database.with(work);
   }
 
-  private void discard() {
-    if (open.isPresent()) {
-      try {
-        open.get().database().close();
-      } catch (SQLException e) {
-        // The connection is given up anyhow; the journal holds what was kept.
+  /** A database just opened holds what the journals hold; what waits is put in again. */
+  private void fill(Opening.Opened log) throws SQLException {
+    lines.claim(log.database());
+    if (!held.isEmpty()) {
+      database.begin(log);
+      for (RunLines.Entry entry : held.entries()) {
+        takeIn(log, entry);
       }
-      open = Optional.empty();
+      log.tables().show();
     }
   }
 
   private void letGo() throws Fault {
-    discard();
-    try (lock) {
+    database.close(held.isEmpty());
+    try {
       journal.close();
+      held.close();
     } catch (IOException e) {
-      throw notKept(e);
+      throw LogFaults.notKept(folder, e);
+    } finally {
+      release();
     }
   }
 
-  /** What the operating system or SQLite said, without the file's name, which stands before it. */
-  private static String reason(Exception e) {
-    if (e instanceof AccessDeniedException) {
-      return "access is denied";
+  private void release() throws Fault {
+    try {
+      if (lock.isPresent()) {
+        lock.get().close();
+      }
+    } catch (IOException e) {
+      throw LogFaults.notKept(folder, e);
     }
-    if (e instanceof FileSystemException file && file.getReason() != null) {
-      return file.getReason();
-    }
-    return e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
   }
 }

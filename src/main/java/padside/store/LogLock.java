@@ -7,6 +7,7 @@ import java.nio.channels.FileLock;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import padside.fact.Fault;
@@ -26,10 +27,17 @@ final class LogLock implements AutoCloseable {
 
   private final Path folder;
   private final FileChannel file;
+  private final Optional<String> stale;
 
-  private LogLock(Path folder, FileChannel file) {
+  private LogLock(Path folder, FileChannel file, Optional<String> stale) {
     this.folder = folder;
     this.file = file;
+    this.stale = stale;
+  }
+
+  /** Who held the log before and ended without letting go of it. */
+  Optional<String> stale() {
+    return stale;
   }
 
   static LogLock take(Path folder, Medium medium, Machine.Identity holder)
@@ -54,25 +62,26 @@ final class LogLock implements AutoCloseable {
     try {
       FileLock lock = file.tryLock();
       if (lock == null) {
-        throw inUse(folder, holderIn(file));
+        throw inUse(folder, holderIn(file).orElse("another program"));
       }
+      Optional<String> stale = holderIn(file);
       ByteBuffer text =
           StandardCharsets.UTF_8.encode(
               "process " + holder.processId() + " on " + holder.label() + "\n");
       file.truncate(0);
       file.write(text, 0);
-      return new LogLock(folder, file);
+      return new LogLock(folder, file, stale);
     } catch (IOException | Fault | RuntimeException e) {
       file.close();
       throw e;
     }
   }
 
-  private static String holderIn(FileChannel file) throws IOException {
-    ByteBuffer text = ByteBuffer.allocate(200);
-    file.read(text, 0);
-    String holder = StandardCharsets.UTF_8.decode(text.flip()).toString().strip();
-    return holder.isEmpty() ? "another program" : holder;
+  private static Optional<String> holderIn(FileChannel file) throws IOException {
+    ByteBuffer bytes = ByteBuffer.allocate(200);
+    file.read(bytes, 0);
+    String holder = StandardCharsets.UTF_8.decode(bytes.flip()).toString().strip();
+    return Optional.of(holder).filter(text -> !text.isEmpty());
   }
 
   private static Fault inUse(Path folder, String holder) {
@@ -84,8 +93,8 @@ final class LogLock implements AutoCloseable {
 
   @Override
   public void close() throws IOException {
-    try {
-      file.close();
+    try (file) {
+      file.truncate(0);
     } finally {
       HELD.remove(folder);
     }

@@ -10,7 +10,7 @@ import java.nio.file.attribute.FileAttribute;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Set;
 
-/** Makes files nobody but their owner can read, where the file system knows owners. */
+/** What files lie on. Makes files nobody but their owner can read, where owners are known. */
 class Medium {
   private static final boolean OWNERS =
       FileSystems.getDefault().supportedFileAttributeViews().contains("posix");
@@ -42,6 +42,11 @@ class Medium {
         names.force(true);
       }
     }
+  }
+
+  /** Bytes that can still be written where a folder lies. */
+  long room(Path folder) throws IOException {
+    return Files.getFileStore(folder).getUsableSpace();
   }
 
   private static FileAttribute<?>[] owner(String permissions) {

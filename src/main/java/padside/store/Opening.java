@@ -39,9 +39,15 @@ final class Opening {
     }
   }
 
-  Opening(Path folder, Medium medium) {
-    this.folder = folder;
-    this.file = folder.resolve(DATABASE);
+  /**
+   * Of a log.
+   *
+   * @param place the folder the database lies in: the log's own, or that of a copy
+   * @param folder the log's, with the journals
+   */
+  Opening(Path place, Path folder, Medium medium) {
+    this.folder = place;
+    this.file = place.resolve(DATABASE);
     this.journals = folder.resolve(JOURNALS);
     this.medium = medium;
   }

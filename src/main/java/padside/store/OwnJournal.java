@@ -14,7 +14,7 @@ import java.util.Optional;
  * A line may so stand in two files; it is the same operation and counts once.
  */
 final class OwnJournal implements AutoCloseable {
-  private static final int TRIES = 3;
+  static final int TRIES = 3;
 
   /** Where a journal ends after a save. */
   record End(String file, long bytes) {}

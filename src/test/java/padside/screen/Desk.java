@@ -70,7 +70,16 @@ final class Desk {
     this.session =
         Session.start(
             new World(
-                moment(), ZONE, settings, book(log), OUTCOMES, CHECKLIST, PACKING, braille, 0));
+                moment(),
+                ZONE,
+                settings,
+                book(log),
+                OUTCOMES,
+                CHECKLIST,
+                PACKING,
+                braille,
+                Optional.empty(),
+                0));
   }
 
   static Desk over(MemoryFlightLog log) {
@@ -175,7 +184,7 @@ final class Desk {
     try {
       List<RecordId> ids =
           next instanceof Effect.SetClock set
-              ? log.setClock(set.anchor())
+              ? log.save(log.clockAction(set.anchor()))
               : log.save(((Effect.Save) next).action());
       take(new Event.Saved(ticket, ids, book(log)));
     } catch (Fault e) {
@@ -230,6 +239,7 @@ final class Desk {
                 CHECKLIST,
                 PACKING,
                 braille,
+                Optional.empty(),
                 0));
     saves.clear();
     checks.clear();

@@ -25,6 +25,7 @@ final class FailingMedium extends Medium {
   private int left;
   private boolean keeps;
   private boolean halfWritten;
+  private long room = Long.MAX_VALUE;
 
   /** The next so many tries fail. */
   void fail(Failure how, int times) {
@@ -35,6 +36,16 @@ final class FailingMedium extends Medium {
   /** What was written before a failure cannot be cut off again. */
   void keepWhatFailed() {
     keeps = true;
+  }
+
+  /** So many bytes can still be written, it says. */
+  void leaveRoom(long bytes) {
+    room = bytes;
+  }
+
+  @Override
+  long room(Path folder) {
+    return room;
   }
 
   private void failAt(Failure here) throws IOException {

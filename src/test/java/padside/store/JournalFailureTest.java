@@ -133,10 +133,13 @@ class JournalFailureTest {
   }
 
   /** Closes the database under the log, as if SQLite had given up. */
-  private static void sever(LogFolder log) throws Exception {
-    Field open = LogFolder.class.getDeclaredField("open");
+  static void sever(LogFolder log) throws Exception {
+    Field database = LogFolder.class.getDeclaredField("database");
+    database.setAccessible(true);
+    Field open = LogDatabase.class.getDeclaredField("open");
     open.setAccessible(true);
-    ((Opening.Opened) ((Optional<?>) open.get(log)).orElseThrow()).database().close();
+    Optional<?> opened = (Optional<?>) open.get(database.get(log));
+    ((Opening.Opened) opened.orElseThrow()).database().close();
   }
 
   private LogFolder open(long seed) throws Fault {

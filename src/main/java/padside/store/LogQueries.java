@@ -1,0 +1,82 @@
+package padside.store;
+
+import java.sql.SQLException;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import padside.clock.Anchor;
+import padside.clock.Moment;
+import padside.fact.Fault;
+import padside.fact.RecordId;
+import padside.flight.FlightLog;
+import padside.flight.Kind;
+import padside.flight.Operation;
+
+/** What is asked of a log, whatever its database is. */
+abstract class LogQueries implements FlightLog {
+  /** A reading or writing of the database. */
+  interface Work<T> {
+    T on(Opening.Opened log) throws SQLException, Fault;
+  }
+
+  /** Does the work on the open database. */
+  abstract <T> T with(Work<T> work) throws Fault;
+
+  @Override
+  public List<Stored> list(Kind kind) throws Fault {
+    return with(log -> new Records(log.database()).list(kind));
+  }
+
+  /** The record, one marked as removed included. */
+  @Override
+  public Optional<Stored> find(Kind kind, RecordId id) throws Fault {
+    return with(log -> new Records(log.database()).find(kind, id));
+  }
+
+  @Override
+  public List<Stored> flights(FlightQuery query) throws Fault {
+    return with(log -> new Records(log.database()).flights(query));
+  }
+
+  @Override
+  public List<Stored> lastFlightOfEachRocket() throws Fault {
+    return with(log -> new Records(log.database()).lastFlightOfEachRocket());
+  }
+
+  @Override
+  public Map<RecordId, Integer> firedByLot() throws Fault {
+    return with(log -> new Records(log.database()).firedByLot());
+  }
+
+  @Override
+  public List<Stored> removed(Kind kind) throws Fault {
+    return with(log -> new Records(log.database()).removed(kind));
+  }
+
+  @Override
+  public List<Operation> history(Kind kind, RecordId id) throws Fault {
+    List<Anchor> anchors = anchors();
+    return with(log -> new History(log.database(), anchors).of(kind, id));
+  }
+
+  @Override
+  public List<Stamp> stamps(String boot) throws Fault {
+    return with(log -> new Stamps(log.database()).of(boot));
+  }
+
+  @Override
+  public Optional<Moment> newest() throws Fault {
+    return with(
+        log -> {
+          Optional<JournalLine> line = log.tables().newest();
+          return line.isPresent()
+              ? Optional.of(new RunHeaders(log.database()).moment(line.get()))
+              : Optional.empty();
+        });
+  }
+
+  @Override
+  public List<Use> uses() throws Fault {
+    return with(log -> new Records(log.database()).uses());
+  }
+}

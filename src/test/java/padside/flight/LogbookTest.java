@@ -1,0 +1,48 @@
+package padside.flight;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import padside.fact.Facts;
+import padside.fact.Fault;
+import padside.fact.RecordId;
+import padside.motor.MotorTable;
+
+class LogbookTest {
+  private final MemoryFlightLog log = new MemoryFlightLog();
+
+  private RecordId day(String date) {
+    return log.has(Kind.DAY, Facts.none().with(Day.DATE, LocalDate.parse(date)));
+  }
+
+  private Logbook book() throws Fault {
+    return Logbook.read(log, new MotorTable(List.of()));
+  }
+
+  @Test
+  void of_two_days_on_the_latest_date_the_one_opened_last_is_the_latest() throws Fault {
+    day("2026-05-02");
+    day("2026-05-09");
+    RecordId second = day("2026-05-09");
+    RecordId earlier = day("2026-04-25");
+    log.has(Kind.DAY, Facts.none());
+
+    assertThat(book().latestDay().map(Day::id)).contains(second);
+    assertThat(book().latestDay(day -> day.id().equals(earlier)).map(Day::id)).contains(earlier);
+  }
+
+  @Test
+  void days_behind_the_one_found_are_not_asked_about() throws Fault {
+    day("2026-05-02");
+    day("2026-05-16");
+    day("2026-05-09");
+    List<String> asked = new ArrayList<>();
+
+    book().latestDay(day -> asked.add(day.date().orElseThrow().toString()) && asked.size() == 2);
+
+    assertThat(asked).containsExactly("2026-05-16", "2026-05-09");
+  }
+}
