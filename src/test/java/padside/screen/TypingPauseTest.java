@@ -57,7 +57,7 @@ class TypingPauseTest {
       typed = "bat";
       column = "text";
     }
-    for (String part : keys.split(" ")) {
+    for (String part : keys.split(" ", -1)) {
       desk.press(part);
     }
     int before = actions().size();
