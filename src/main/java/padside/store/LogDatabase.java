@@ -3,7 +3,6 @@ package padside.store;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.sql.SQLException;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import padside.fact.Fault;
@@ -19,7 +18,7 @@ final class LogDatabase {
   private final Path folder;
   private final Medium medium;
   private final Filling filling;
-  private final List<String> notices = new ArrayList<>();
+  private final List<String> notices;
 
   /** Where a copy may lie; absent where only the log's own database will do. */
   private final Optional<Path> temporary;
@@ -34,15 +33,18 @@ final class LogDatabase {
     void fill(Opening.Opened opened) throws SQLException;
   }
 
-  LogDatabase(Path folder, Medium medium, Optional<Path> temporary, Filling filling) {
+  /**
+   * Of the log in a folder.
+   *
+   * @param notices gets what is found and mended
+   */
+  LogDatabase(
+      Path folder, Medium medium, Optional<Path> temporary, List<String> notices, Filling filling) {
     this.folder = folder;
     this.medium = medium;
     this.temporary = temporary;
+    this.notices = notices;
     this.filling = filling;
-  }
-
-  List<String> notices() {
-    return List.copyOf(notices);
   }
 
   /** From now on the log's own database is used, which this program holds. */

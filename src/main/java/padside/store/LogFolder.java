@@ -7,7 +7,6 @@ import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import padside.fact.Fault;
 import padside.fact.RecordId;
 import padside.flight.Action;
@@ -83,7 +82,7 @@ public final class LogFolder extends LogQueries {
     this.journal = new OwnJournal(folder.resolve(Opening.JOURNALS), medium, lines.run(), forced);
     this.ballast = new Ballast(folder, medium);
     this.held = new Held(medium);
-    this.database = new LogDatabase(folder, medium, temporary, this::fill);
+    this.database = new LogDatabase(folder, medium, temporary, notices, this::fill);
   }
 
   /**
@@ -173,7 +172,7 @@ public final class LogFolder extends LogQueries {
 
   /** What was found and mended since the log was opened, in plain words; mostly nothing. */
   public List<String> notices() {
-    return Stream.concat(notices.stream(), database.notices().stream()).toList();
+    return List.copyOf(notices);
   }
 
   /** Why what is kept now would only wait in memory, or waits already; mostly nothing. */

@@ -140,6 +140,25 @@ class RefusedTest {
   }
 
   @Test
+  void what_is_told_later_stands_behind_what_was_told_before() throws Exception {
+    try (LogFolder log = open()) {
+      keep(log, "kept");
+    }
+    Files.delete(folder.resolve("padside.sqlite"));
+    try (LogFolder log = open()) {
+      log.layBallast();
+      List<String> before = log.notices();
+      assertThat(before).anyMatch(line -> line.contains("was built from"));
+      medium.fail(Failure.WRITE, OwnJournal.TRIES);
+      keep(log, "also kept");
+      assertThat(log.notices()).startsWith(before.toArray(String[]::new));
+      assertThat(log.notices().subList(before.size(), log.notices().size()))
+          .singleElement()
+          .satisfies(line -> assertThat(line).contains("is full"));
+    }
+  }
+
+  @Test
   void a_log_another_program_writes_is_read_and_taken_over_once_it_is_free() throws Exception {
     List<String> acknowledged;
     try (SavingProgram writer = SavingProgram.start(folder)) {
