@@ -9,7 +9,7 @@ import java.util.Optional;
 record Folders(Path data, Path config) {
   /** Reads the environment; without a home the working folder must do. */
   static Folders of(Map<String, String> environment) {
-    Path home = Path.of(environment.getOrDefault("HOME", "."));
+    Path home = home(environment);
     return new Folders(
         set(environment, "XDG_DATA_HOME").orElse(home.resolve(".local/share")).resolve("padside"),
         set(environment, "XDG_CONFIG_HOME").orElse(home.resolve(".config")).resolve("padside"));
@@ -47,7 +47,11 @@ record Folders(Path data, Path config) {
   }
 
   private static Path home() {
-    return Path.of(System.getenv().getOrDefault("HOME", "."));
+    return home(System.getenv());
+  }
+
+  private static Path home(Map<String, String> environment) {
+    return Path.of(environment.getOrDefault("HOME", "."));
   }
 
   /** The specification has relative paths ignored. */
