@@ -230,7 +230,8 @@ final class LogKeeper {
                   + open.refusal().get().fault().sentence()
                   + " What you typed since is kept in "
                   + open.refusal().get().elsewhere().orElse(other)
-                  + "; padside doctor --from that folder takes it into the log."));
+                  + "; copied into the log's folder journal under another name that ends in .jsonl"
+                  + " it is in the log again."));
       return;
     }
   }
