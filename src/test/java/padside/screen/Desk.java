@@ -65,19 +65,21 @@ final class Desk {
   private Desk(MemoryFlightLog log, Settings settings, boolean braille) {
     this.log = log;
     this.braille = braille;
-    this.session =
-        Session.start(
-            new World(
-                moment(),
-                ZONE,
-                settings,
-                book(log),
-                OUTCOMES,
-                CHECKLIST,
-                PACKING,
-                braille,
-                Optional.empty(),
-                0));
+    this.session = Session.start(world(settings));
+  }
+
+  private World world(Settings settings) {
+    return new World(
+        moment(),
+        ZONE,
+        settings,
+        book(log),
+        OUTCOMES,
+        CHECKLIST,
+        PACKING,
+        braille,
+        Optional.empty(),
+        0);
   }
 
   static Desk over(MemoryFlightLog log) {
@@ -214,19 +216,7 @@ final class Desk {
 
   /** The session starts anew over the same log, as after a quit. */
   Desk restart() {
-    session =
-        Session.start(
-            new World(
-                moment(),
-                ZONE,
-                session.world().settings(),
-                book(log),
-                OUTCOMES,
-                CHECKLIST,
-                PACKING,
-                braille,
-                Optional.empty(),
-                0));
+    session = Session.start(world(session.world().settings()));
     saves.clear();
     checks.clear();
     return this;
