@@ -11,8 +11,6 @@ import padside.form.Texts;
 /** What the log's medium refuses and what can be done: free some space, or name another folder. */
 record RefusedScreen(Form form, Ticket asks) implements Screen {
   static final Key KEY = Key.function(9);
-  static final Binding MORE =
-      Binding.of("<f9>", "not saved", "why nothing is saved, and another folder to keep it in");
   private static final Binding KEEP =
       Binding.of("<enter>", "keep it there", "keep what waits, and what is to come, there too");
   private static final Binding AGAIN =

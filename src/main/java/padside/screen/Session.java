@@ -152,7 +152,7 @@ public record Session(
 
   private Turn now(Event.Pressed pressed) {
     Session then = new Session(stack, world.next(pressed.at()), Optional.empty(), held, typed);
-    Turn turn = then.pressed(pressed).after(bells(pressed.at()));
+    Turn turn = then.pressed(pressed).after(due(pressed.at()));
     boolean typing = turn.session.stack.stream().anyMatch(Screen::takesText);
     return new Turn(
         turn.session.typed(Optional.of(pressed.at().up()).filter(any -> typing)), turn.effects);
@@ -178,17 +178,13 @@ public record Session(
 
   /** Time has passed. */
   public Turn ticked(Moment now) {
-    List<Effect> due = new ArrayList<>(bells(now));
-    if (world.refused().isPresent()) {
-      due.add(new Effect.TryAgain());
-    }
     Session then = in(world.at(now));
     boolean paused = then.untilPause().filter(wait -> wait < CLOCK_STEP_S).isPresent();
     Turn turn =
         paused
             ? then.typed(Optional.empty()).toEveryScreen(new Event.Paused())
             : then.toEveryScreen(new Event.Ticked());
-    return turn.after(due);
+    return turn.after(due(now));
   }
 
   /**
@@ -196,8 +192,8 @@ public record Session(
    * where that is due by now.
    */
   public TimeSpan untilTick(Moment now) {
-    TimeSpan usual = world.refused().isPresent() ? TRYING_AGAIN : MINUTE;
-    double own = top().untilTick(world).orElse(usual).seconds();
+    double most = world.refused().isPresent() ? TRYING_AGAIN.seconds() : MINUTE.seconds();
+    double own = Math.min(most, top().untilTick(world).orElse(MINUTE).seconds());
     double wait =
         MisfireWait.running(world).stream()
             .mapToDouble(each -> each.left().seconds())
@@ -212,9 +208,24 @@ public record Session(
     return typed.map(last -> last.seconds() + PAUSE_S - world.moment().up().seconds());
   }
 
-  /** Rings when the wait after a misfire ends, whatever screen is looked at. */
-  private List<Effect> bells(Moment later) {
-    return MisfireWait.endsBetween(world, later) ? List.of(new Effect.Bell()) : List.of();
+  /**
+   * What is due while the world moves on, whatever screen is looked at: a bell when the wait after
+   * a misfire ends, and another try where the medium takes nothing.
+   */
+  private List<Effect> due(Moment later) {
+    List<Effect> due = new ArrayList<>();
+    if (MisfireWait.endsBetween(world, later)) {
+      due.add(new Effect.Bell());
+    }
+    if (world.refused().isPresent() && tries(later) > tries(world.moment())) {
+      due.add(new Effect.TryAgain());
+    }
+    return due;
+  }
+
+  /** How many tries would have been made since the machine was started. */
+  private static long tries(Moment moment) {
+    return (long) (moment.up().seconds() / TRYING_AGAIN.seconds());
   }
 
   Screen top() {
