@@ -32,7 +32,18 @@ class SunTextTest {
     RecordId day = log.has(Kind.DAY, Facts.none().with(Day.DATE, DATE).with(Day.FIELD, place));
     World seen = Desk.over(log).session().world();
     Instant now = DATE.atTime(java.time.LocalTime.parse(time)).toInstant(ZONE);
-    World world = seen.at(Desk.moment(now));
+    World world =
+        new World(
+            Desk.moment(now),
+            ZONE,
+            seen.settings(),
+            seen.log(),
+            seen.outcomes(),
+            seen.checklist(),
+            seen.packing(),
+            seen.braille(),
+            Optional.empty(),
+            0);
     return SunText.of(world.log().day(day).orElseThrow(), world);
   }
 
