@@ -172,10 +172,13 @@ public record Form(
 
   /**
    * Facts of this form as they are while it is typed: what is picked from a list counts only once
-   * the field is left, so the text typed to find it stands for itself.
+   * the field is left, so the text typed to find it stands for itself until it says all of it.
    */
   public Facts asTyped(Facts facts) {
-    boolean finding = field().choices().isPresent() && entry().touched() && listOpen();
+    boolean finding =
+        field().choices().isPresent()
+            && entry().touched()
+            && !accepted().entry().typed().equals(entry().typed());
     return finding ? facts.with(field().name(), Facts.Cell.unread(entry().typed())) : facts;
   }
 

@@ -48,11 +48,9 @@ record DebriefScreen(Flight flight, RecordForm record) implements Screen {
     return told(record.on(event, world), world);
   }
 
-  /** What stands in the field goes out now. */
+  /** The field is left by that: what is picked in it goes out now. */
   private Step sent(World world) {
-    RecordForm accepted =
-        new RecordForm(record.sheet(), record.form().accepted(), record.draft(), false);
-    return told(accepted.on(new Event.Leaving(), world), world);
+    return told(record.keeping(record.form().accepted()), world);
   }
 
   private Step told(Step step, World world) {

@@ -105,7 +105,8 @@ record RecordForm(Sheet sheet, Form form, Draft draft, boolean leaving) implemen
         : Step.stay(new RecordForm(sheet, next.get(), draft, leaving));
   }
 
-  private Step keeping(Form now) {
+  /** The form as it is now, what is new in it sent to be kept. */
+  Step keeping(Form now) {
     Draft.Kept kept = kept(now);
     return Step.stay(new RecordForm(sheet, now, kept.draft(), leaving)).and(kept.effects());
   }
