@@ -112,12 +112,14 @@ class BadLuckIT {
     pad.launch("");
     pad.sees("No card yet.");
 
-    assertThat(pad.padside("flights"))
+    String holder = "in use by process " + pad.program().pid();
+    assertThat(pad.adding("rocket", "{\"name\": \"Marmalade\"}"))
         .satisfies(ran -> assertThat(ran.status()).isEqualTo(Exit.FAULT))
-        .satisfies(
-            ran ->
-                assertThat(ran.err())
-                    .contains("in use by process " + pad.program().pid(), "Quit the other"));
+        .satisfies(ran -> assertThat(ran.err()).contains(holder, "Quit the other"));
+    assertThat(pad.padside("flights"))
+        .as("reading goes on beside it")
+        .satisfies(ran -> assertThat(ran.status()).isEqualTo(Exit.DONE))
+        .satisfies(ran -> assertThat(ran.err()).contains(holder, "only read"));
   }
 
   @Test

@@ -152,11 +152,16 @@ final class PadTable implements AutoCloseable {
 
   /** Adds records as JSON; answers their ids. */
   List<String> add(String kind, String json) {
-    Ran ran = run(json, List.of(PROGRAM.toString(), "add", kind));
+    Ran ran = adding(kind, json);
     if (ran.status != 0) {
       throw new AssertionError(ran.err);
     }
     return ran.out.lines().toList();
+  }
+
+  /** What comes of adding records as JSON. */
+  Ran adding(String kind, String json) {
+    return run(json, List.of(PROGRAM.toString(), "add", kind));
   }
 
   /** What SQLite's own program reads from the log, a line a row. */
