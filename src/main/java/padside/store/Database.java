@@ -63,6 +63,13 @@ final class Database implements AutoCloseable {
     }
   }
 
+  /** An empty one that no file holds. */
+  static Database inMemory() throws SQLException {
+    Database database = new Database(new SQLiteConfig().createConnection("jdbc:sqlite::memory:"));
+    database.set(TO_LOOK);
+    return database;
+  }
+
   /** Readies the file for writing and takes it for this program alone. */
   void toWrite() throws SQLException {
     set(TO_WRITE);

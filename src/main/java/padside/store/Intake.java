@@ -36,11 +36,18 @@ final class Intake implements JournalFiles.Reader<SQLException> {
   private int inBatch;
   private String file = "";
   private long end;
+  private boolean again;
 
   Intake(Path folder, Database database, LogTables tables) {
     this.folder = folder;
     this.database = database;
     this.tables = tables;
+  }
+
+  /** As {@link #takeIn()}, without trust in what the tables say was read already. */
+  Taken takeInAgain() throws IOException, SQLException {
+    again = true;
+    return takeIn();
   }
 
   Taken takeIn() throws IOException, SQLException {
@@ -59,7 +66,7 @@ final class Intake implements JournalFiles.Reader<SQLException> {
   private void takeIn(Path journal) throws IOException, SQLException {
     file = journal.getFileName().toString();
     long size = Files.size(journal);
-    if (seen().equals(Optional.of(size))) {
+    if (!again && seen().equals(Optional.of(size))) {
       return;
     }
     end = database.number("SELECT bytes FROM journal_file WHERE name = ?1", file);
@@ -68,8 +75,11 @@ final class Intake implements JournalFiles.Reader<SQLException> {
           "Journal "
               + file
               + " is shorter than when it was last read; the log still holds its lines.");
-      return;
+      if (!again) {
+        return;
+      }
     }
+    end = again ? 0 : end;
     int before = lines;
     database.begin();
     JournalFiles.read(journal, end, this);
@@ -116,9 +126,11 @@ final class Intake implements JournalFiles.Reader<SQLException> {
   }
 
   private void bad(long at, String why) throws SQLException {
-    database.run(
-        "INSERT OR REPLACE INTO bad_line (file, at, why) VALUES (?1, ?2, ?3)", file, at, why);
-    notices.add("Skipped a line of journal " + file + " at byte " + at + ": " + why + ".");
+    if (database.run(
+            "INSERT OR IGNORE INTO bad_line (file, at, why) VALUES (?1, ?2, ?3)", file, at, why)
+        > 0) {
+      notices.add("Skipped a line of journal " + file + " at byte " + at + ": " + why + ".");
+    }
   }
 
   private void finish(long seen) throws SQLException {

@@ -26,7 +26,7 @@ final class SetAside {
 
   /** The database and what SQLite keeps beside it. */
   static List<Path> files(Path folder) {
-    return Stream.of("", "-wal", "-shm", "-journal")
+    return Stream.of("", "-wal", "-shm", "-journal", Seal.SUFFIX)
         .map(end -> folder.resolve(Opening.DATABASE + end))
         .filter(Files::exists)
         .toList();
@@ -93,7 +93,7 @@ final class SetAside {
     try (Database old = Database.open(file)) {
       return old.list(
           line -> new OldLine(line.getLong(1), line.getString(2)),
-          "SELECT rowid, raw FROM op WHERE rowid > ?1 ORDER BY rowid LIMIT ?2",
+          "SELECT rowid, coalesce(raw, '') FROM op WHERE rowid > ?1 ORDER BY rowid LIMIT ?2",
           row,
           BATCH);
     } catch (SQLException e) {
