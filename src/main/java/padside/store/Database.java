@@ -1,5 +1,6 @@
 package padside.store;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
@@ -11,7 +12,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.sqlite.SQLiteConfig;
+import org.sqlite.SQLiteConnection;
 
 /** The one connection to an SQLite file, its statements kept ready. */
 final class Database implements AutoCloseable {
@@ -48,6 +51,14 @@ final class Database implements AutoCloseable {
     this.connection = connection;
   }
 
+  /** A database's file and what SQLite keeps beside it, as far as they are there. */
+  static List<Path> files(Path file) {
+    return Stream.of("", "-wal", "-shm", "-journal")
+        .map(end -> file.resolveSibling(file.getFileName() + end))
+        .filter(Files::exists)
+        .toList();
+  }
+
   /** Opens the file, which is made when missing, and changes nothing in it yet. */
   static Database open(Path file) throws SQLException {
     SQLiteConfig config = new SQLiteConfig();
@@ -68,6 +79,16 @@ final class Database implements AutoCloseable {
     Database database = new Database(new SQLiteConfig().createConnection("jdbc:sqlite::memory:"));
     database.set(TO_LOOK);
     return database;
+  }
+
+  /** Shows what another database holds under a name, until it is detached. */
+  void attach(String name, Database other) throws SQLException {
+    run("ATTACH ':memory:' AS " + name);
+    connection.unwrap(SQLiteConnection.class).deserialize(name, other.bytes());
+  }
+
+  private byte[] bytes() throws SQLException {
+    return connection.unwrap(SQLiteConnection.class).serialize("main");
   }
 
   /** Readies the file for writing and takes it for this program alone. */

@@ -16,7 +16,7 @@ import java.util.zip.CRC32C;
  * second look at the file would drop SQLite's locks.
  */
 final class Seal {
-  static final String SUFFIX = "-sum";
+  private static final String SUFFIX = "-sum";
 
   /** A larger database is neither sealed nor looked at: that would take time on a slow card. */
   static final long LARGEST_BYTES = 32L << 20;
@@ -29,6 +29,11 @@ final class Seal {
   Seal(Path database) {
     this.database = database;
     this.seal = database.resolveSibling(database.getFileName() + SUFFIX);
+  }
+
+  /** What the sum is kept in. */
+  Path file() {
+    return seal;
   }
 
   /** True when the database is, byte for byte, as it was closed. */
