@@ -69,14 +69,14 @@ record Differences(long lines, List<String> records, List<String> tables) {
 
   private static List<String> records(Database database) throws SQLException {
     String shown =
-          "SELECT %s FROM %%1$s.record"
-              .formatted(
-                  database
-                      .list(
-                          row -> row.getString(1),
-                          "SELECT name FROM pragma_table_xinfo('record') WHERE name <> 'id'")
-                      .stream()
-                      .collect(Collectors.joining(", ")));
+        "SELECT %s FROM %%1$s.record"
+            .formatted(
+                database
+                    .list(
+                        row -> row.getString(1),
+                        "SELECT name FROM pragma_table_xinfo('record') WHERE name <> 'id'")
+                    .stream()
+                    .collect(Collectors.joining(", ")));
     return names(
         database,
         "SELECT name FROM (%s) UNION SELECT name FROM (%s) UNION SELECT name FROM (%s)"

@@ -19,7 +19,9 @@ class Medium {
   void folder(Path folder) throws IOException {
     if (!Files.isDirectory(folder)) {
       Path above = folder.toAbsolutePath().getParent();
-      folder(above);
+      if (!Files.exists(above)) {
+        folder(above);
+      }
       Files.createDirectories(folder, owner("rwx------"));
       nameLasts(above);
     }

@@ -21,8 +21,7 @@ final class SetAside {
   /** The database and what SQLite keeps beside it. */
   static List<Path> files(Path folder) {
     Path database = folder.resolve(Opening.DATABASE);
-    return Stream.concat(
-            Database.files(database).stream(), Stream.of(new Seal(database).file()))
+    return Stream.concat(Database.files(database).stream(), Stream.of(new Seal(database).file()))
         .filter(Files::exists)
         .toList();
   }

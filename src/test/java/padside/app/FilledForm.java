@@ -58,6 +58,7 @@ enum FilledForm {
           new Field("Note", "note", "day %d of %02d, gate code")));
 
   private final Kind kind;
+
   @SuppressWarnings("ImmutableEnumChecker") // an unmodifiable list
   private final List<String> keys;
 

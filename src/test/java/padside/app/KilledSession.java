@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.Future;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 
@@ -21,6 +23,7 @@ final class KilledSession {
   private final Random random;
   private final ScheduledExecutorService killers;
   private final FilledForm form;
+  private Optional<Future<?>> killing = Optional.empty();
   private volatile boolean dead;
   private volatile boolean ofGroup;
 
@@ -38,7 +41,7 @@ final class KilledSession {
   }
 
   /** Plays it; answers whether the whole process group was killed. */
-  boolean play() {
+  boolean play() throws ExecutionException, InterruptedException {
     ofGroup = random.nextInt(4) == 0;
     pad.launch("");
     if (random.nextInt(ONE_IN_TEN) == 0) {
@@ -47,12 +50,13 @@ final class KilledSession {
       pad.sees("n card");
       fill(1 + random.nextInt(form.fields().size() + 1));
     }
+    killing.orElseThrow().get();
     pad.ended(BY_FORCE);
     return ofGroup;
   }
 
   private void killIn(int milliseconds) {
-    killers.schedule(this::kill, milliseconds, TimeUnit.MILLISECONDS);
+    killing = Optional.of(killers.schedule(this::kill, milliseconds, TimeUnit.MILLISECONDS));
   }
 
   /** The program may not have come up yet. */

@@ -20,6 +20,7 @@ import padside.store.LogFolder;
 final class TypedTexts {
   /** By field, whatever the kind: a card takes its wind over from the last reading. */
   private final Map<String, Set<String>> tried = new HashMap<>();
+
   private final List<Promise> promises = new ArrayList<>();
   private int acknowledged;
 

@@ -36,6 +36,7 @@ final class WriteRecord {
   sealed interface Event {}
 
   /** Bytes to a file, at an offset. */
+  @SuppressWarnings("ArrayRecordComponent") // never compared
   record Wrote(Path file, long at, byte[] bytes) implements Event {}
 
   record Truncated(Path file, long size) implements Event {}
