@@ -7,10 +7,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.HexFormat;
 import java.util.Optional;
-import padside.screen.Moment;
+import padside.clock.Moment;
+import padside.flight.Logbook;
 import padside.store.Machine;
 import padside.units.TimeSpan;
 
@@ -20,10 +22,34 @@ final class ThisMachine implements Machine {
   private static final Path BOOT_ID = Path.of("/proc/sys/kernel/random/boot_id");
   private static final int RUN_BYTES = 10;
 
+  /** There once the clock was synchronised since the start; systemd-timesyncd.service(8), Files. */
+  private static final Path SYNCHRONISED = Path.of("/run/systemd/timesync/synchronized");
+
+  /** A start of a machine that has no name for it is known for this run of the program only. */
+  private static final String NAMELESS = "run-" + hex();
+
+  /** Whether the machine's clock is believed. */
+  enum Clock {
+    /** Only once the operating system has synchronised it; else the flier is asked. */
+    ASK,
+    /** Always: it has a battery, or is synchronised by other means. */
+    TRUSTED
+  }
+
+  private final Clock clock;
+
   /** An uptime source that counts suspended time, where there is one. */
   private final boolean hasUptime = Files.isReadable(UPTIME);
 
-  private final String bootId = line(BOOT_ID).orElse("unknown");
+  private final String bootId = line(BOOT_ID).orElse(NAMELESS);
+
+  ThisMachine() {
+    this(Clock.ASK);
+  }
+
+  ThisMachine(Clock clock) {
+    this.clock = clock;
+  }
 
   @Override
   public long wallMillis() {
@@ -39,11 +65,21 @@ final class ThisMachine implements Machine {
 
   /** This moment. */
   Moment moment() {
-    return new Moment(Instant.now(), new TimeSpan(uptimeSeconds()), bootId);
+    boolean sure = clock == Clock.TRUSTED || Files.exists(SYNCHRONISED);
+    return new Moment(Instant.now(), new TimeSpan(uptimeSeconds()), bootId, sure);
+  }
+
+  /** The date here by the log's time. */
+  LocalDate today(Logbook book) {
+    return LocalDate.ofInstant(book.clock().told(moment()).wall(), ZoneId.systemDefault());
   }
 
   @Override
   public String freshRun() {
+    return hex();
+  }
+
+  private static String hex() {
     byte[] bytes = new byte[RUN_BYTES];
     new SecureRandom().nextBytes(bytes);
     return HexFormat.of().formatHex(bytes);
