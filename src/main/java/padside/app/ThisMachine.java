@@ -22,21 +22,19 @@ final class ThisMachine implements Machine {
   private static final Path BOOT_ID = Path.of("/proc/sys/kernel/random/boot_id");
   private static final int RUN_BYTES = 10;
 
-  /** There once the clock was synchronised since the start; systemd-timesyncd.service(8), Files. */
-  private static final Path SYNCHRONISED = Path.of("/run/systemd/timesync/synchronized");
-
   /** A start of a machine that has no name for it is known for this run of the program only. */
   private static final String NAMELESS = "run-" + hex();
 
   /** Whether the machine's clock is believed. */
   enum Clock {
-    /** Only once the operating system has synchronised it; else the flier is asked. */
+    /** As far as the operating system vouches for it; else the flier is asked. */
     ASK,
-    /** Always: it has a battery, or is synchronised by other means. */
+    /** Always. */
     TRUSTED
   }
 
   private final Clock clock;
+  private final ClockSource source = ClockSource.look(Path.of("/"), Instant.now());
 
   /** An uptime source that counts suspended time, where there is one. */
   private final boolean hasUptime = Files.isReadable(UPTIME);
@@ -65,8 +63,8 @@ final class ThisMachine implements Machine {
 
   /** This moment. */
   Moment moment() {
-    boolean sure = clock == Clock.TRUSTED || Files.exists(SYNCHRONISED);
-    return new Moment(Instant.now(), new TimeSpan(uptimeSeconds()), bootId, sure);
+    Moment.Trust trust = clock == Clock.TRUSTED ? Moment.Trust.SURE : source.trust();
+    return new Moment(Instant.now(), new TimeSpan(uptimeSeconds()), bootId, trust);
   }
 
   /** The date here by the log's time. */

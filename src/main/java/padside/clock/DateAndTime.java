@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.Comparator;
@@ -19,9 +20,9 @@ import padside.units.Notation;
 import padside.units.Reading;
 
 /**
- * A date, a time of day or both, as told at the field: {@code 14:32}, {@code 2:32 pm}, {@code 17
- * Oct 14:32}, {@code 2026-10-17 14:32}. What is left out is as the clock shows it; a year that is
- * left out is the one that comes nearest.
+ * A date, a time of day or both, as told at the field: {@code 14:32}, {@code 1432}, {@code 2:32
+ * pm}, {@code 17 Oct 14:32}, {@code 2026-10-17 14:32}. What is left out is as the clock shows it; a
+ * year that is left out is the one that comes nearest.
  *
  * @param shown what the clock shows
  * @param nearest what a date without a year should lie near
@@ -47,21 +48,30 @@ public record DateAndTime(Instant shown, Instant nearest, ZoneId zone)
           "november",
           "december");
 
+  /** A time of day without a colon, which wants two hands. */
+  private static final Pattern DIGITS = Pattern.compile("^(\\d{1,2})(\\d{2})( ?[ap]m)?$");
+
   private static final Pattern WHOLE =
       Pattern.compile(
           "(?:(?<iso>\\d{4}-\\d{1,2}-\\d{1,2})"
               + "|(?<day>\\d{1,2})\\.? ?(?<month>[a-z]{3,9})\\.?(?:,? (?<year>\\d{4}))?"
               + "|(?<month2>[a-z]{3,9})\\.? ?(?<day2>\\d{1,2})(?:,? (?<year2>\\d{4}))?)?"
-              + "(?:(?:^|,? |t)(?<hour>\\d{1,2}):(?<minute>\\d{2})(?::(?<second>\\d{2}))?"
+              + "(?:(?:^|,? |t)(?<hour>\\d{1,2})[:.](?<minute>\\d{2})(?:[:.](?<second>\\d{2}))?"
               + " ?(?<half>[ap]m)?)?");
+
+  /** Whether a clock that shows this cannot be right: the year is none that is taken. */
+  public static boolean isAbsurd(Instant time) {
+    int year = time.atOffset(ZoneOffset.UTC).getYear();
+    return year < FIRST_YEAR || year > LAST_YEAR;
+  }
 
   @Override
   public Reading<Instant> read(String typed) {
     String text = typed.strip().toLowerCase(Locale.ROOT).replaceAll("\\s+", " ");
-    Matcher parts = WHOLE.matcher(text);
+    Matcher parts = WHOLE.matcher(DIGITS.matcher(text).replaceFirst("$1:$2$3"));
     try {
       if (!text.isEmpty() && parts.matches()) {
-        return inRange(typed, LocalDateTime.of(date(parts), time(parts)));
+        return inRange(LocalDateTime.of(date(parts), time(parts)));
       }
     } catch (DateTimeException e) {
       return refused(typed);
@@ -69,16 +79,15 @@ public record DateAndTime(Instant shown, Instant nearest, ZoneId zone)
     return refused(typed);
   }
 
-  private Reading<Instant> inRange(String typed, LocalDateTime time) {
-    return time.getYear() < FIRST_YEAR && parts(typed) || time.getYear() > LAST_YEAR
+  private Reading<Instant> inRange(LocalDateTime time) {
+    return time.getYear() < FIRST_YEAR || time.getYear() > LAST_YEAR
         ? Reading.refused(
-            "The year " + time.getYear() + " is outside 2000 to 2099; type it like " + example())
+            "The year "
+                + time.getYear()
+                + " is outside 2000 to 2099; type it with the date, like "
+                + example()
+                + ".")
         : Reading.of(time.atZone(zone).toInstant());
-  }
-
-  /** Whether a year was typed: one that is only shown may lie anywhere. */
-  private static boolean parts(String typed) {
-    return typed.matches(".*\\d{4}.*");
   }
 
   private Reading<Instant> refused(String typed) {
@@ -92,7 +101,7 @@ public record DateAndTime(Instant shown, Instant nearest, ZoneId zone)
   private LocalDate date(Matcher parts) {
     if (parts.group("iso") != null) {
       int[] numbers =
-          IntStream.of(0, 1, 2).map(i -> number(parts.group("iso").split("-")[i])).toArray();
+          IntStream.of(0, 1, 2).map(i -> number(parts.group("iso").split("-", 3)[i])).toArray();
       return LocalDate.of(numbers[0], numbers[1], numbers[2]);
     }
     String month = first(parts, "month");

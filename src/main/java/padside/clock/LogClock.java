@@ -38,7 +38,21 @@ public record LogClock(List<Anchor> anchors, Optional<Moment> newest) {
 
   /** Whether the time is known rather than only shown by a clock nobody vouches for. */
   public boolean knows(Moment machine) {
-    return machine.sure() || anchor(machine.boot()).isPresent();
+    boolean kept =
+        machine.trust() == Moment.Trust.BATTERY
+            && !isBehind(machine.wall(), machine.boot())
+            && !jumped(machine);
+    return machine.sure() || kept || anchor(machine.boot()).isPresent();
+  }
+
+  /**
+   * Whether the flier is to be asked before anything is done: the time is not known, and lies
+   * before the newest entry, or jumped since it, or the machine was started again since it.
+   */
+  public boolean asks(Moment machine) {
+    return !knows(machine)
+        && (jumped(machine)
+            || newest.filter(entry -> !entry.boot().equals(machine.boot())).isPresent());
   }
 
   /** The log's time of the newest operation. */

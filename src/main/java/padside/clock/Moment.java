@@ -11,16 +11,30 @@ import padside.units.TimeSpan;
  * @param up time since the machine was started, which never goes back and counts sleep too
  * @param boot names that start of the machine; times of two boots have nothing to do with each
  *     other
- * @param sure whether {@code wall} is known to be right: the operating system has synchronised it,
- *     or the flier's settings trust it
+ * @param trust how far {@code wall} is to be believed
  */
-public record Moment(Instant wall, TimeSpan up, String boot, boolean sure) {
+public record Moment(Instant wall, TimeSpan up, String boot, Trust trust) {
+  /** How far a clock that tells the time of day is to be believed. */
+  public enum Trust {
+    /** It may show anything. */
+    NONE,
+    /** It is kept by a battery: right until something speaks against it. */
+    BATTERY,
+    /** The operating system has it from elsewhere, or the flier's settings trust it. */
+    SURE
+  }
+
   /** Slower than this the clock is steered, not set; common practice, no source. */
   private static final Duration STEP = Duration.ofSeconds(2);
 
   /** The same moment with another time of day. */
   Moment at(Instant time) {
-    return new Moment(time, up, boot, sure);
+    return new Moment(time, up, boot, trust);
+  }
+
+  /** Whether {@code wall} is known to be right. */
+  public boolean sure() {
+    return trust == Trust.SURE;
   }
 
   /** Whether the wall clock was set since an earlier moment of the same start of the machine. */

@@ -39,6 +39,7 @@ record ClockScreen(Form form, Then then, Optional<String> doubted, Optional<Tick
   private static final DateTimeFormatter SECONDS =
       DateTimeFormatter.ofPattern("HH:mm:ss", Locale.ROOT);
   private static final int TOP = 1;
+  private static final int ROOMY = 24;
   private static final int FORM_ROWS = 4;
 
   /** What is opened next. */
@@ -56,12 +57,9 @@ record ClockScreen(Form form, Then then, Optional<String> doubted, Optional<Tick
     return new ClockScreen(form, then, Optional.empty(), Optional.empty());
   }
 
-  /** Asked before anything is done: the clock lies behind the log, or has jumped unseen. */
+  /** Asked before anything else is done, once a start of the machine. */
   static Optional<Screen> atStart(World world) {
-    LogClock clock = world.log().clock();
-    boolean wrong =
-        clock.isBehind(world.now(), world.machine().boot()) || clock.jumped(world.machine());
-    return wrong && !clock.knows(world.machine())
+    return world.log().clock().asks(world.machine())
         ? Optional.of(of(Then.BACK, world))
         : Optional.empty();
   }
@@ -76,7 +74,7 @@ record ClockScreen(Form form, Then then, Optional<String> doubted, Optional<Tick
                 Anchor.AT,
                 "Right time",
                 notation(world),
-                "Nothing to type if it is right. Else 14:32, 17 Oct 14:32 or 2026-10-17 14:32.")));
+                "Enter if it is right. Else type it: 1432, 17 Oct 14:32 or 2026-10-17 14:32.")));
   }
 
   private static DateAndTime notation(World world) {
@@ -98,7 +96,7 @@ record ClockScreen(Form form, Then then, Optional<String> doubted, Optional<Tick
   }
 
   private static String told(long corrected, World world) {
-    String time = WHOLE.format(world.now().atZone(world.zone()));
+    String time = whole(world.now(), world);
     String entries = corrected == 1 ? "1 entry" : corrected + " entries";
     return "The log's time is " + time + (corrected == 0 ? "." : "; " + entries + " corrected.");
   }
@@ -124,10 +122,13 @@ record ClockScreen(Form form, Then then, Optional<String> doubted, Optional<Tick
     if (time.isEmpty() || sent.isPresent()) {
       return Step.stay(this);
     }
-    boolean behind = world.log().clock().isBehind(time.get(), world.machine().boot());
-    return behind && doubted.isEmpty()
+    return isDoubtful(time.get(), world) && doubted.isEmpty()
         ? Step.stay(new ClockScreen(form, then, Optional.of(text()), sent))
         : answered(time.get(), world);
+  }
+
+  private static boolean isDoubtful(Instant time, World world) {
+    return DateAndTime.isAbsurd(time) || world.log().clock().isBehind(time, world.machine().boot());
   }
 
   private Step answered(Instant time, World world) {
@@ -149,21 +150,27 @@ record ClockScreen(Form form, Then then, Optional<String> doubted, Optional<Tick
   @Override
   public void draw(Canvas canvas, World world) {
     ZonedDateTime now = world.now().atZone(world.zone());
-    int row = Paragraph.draw(canvas, TOP, "Is this the date and time here?", Style.STRONG) + 1;
+    int gap = canvas.size().rows() < ROOMY ? 0 : 1;
+    int row = Paragraph.draw(canvas, TOP, "Is this the date and time here?", Style.STRONG) + gap;
     centred(canvas, row, DAY.format(now));
-    row = Figures.draw(canvas, row + 2, TIME.format(now), Style.STRONG) + 1;
+    row = Figures.draw(canvas, row + 2, TIME.format(now), Style.STRONG) + gap;
     centred(canvas, row, SECONDS.format(now) + "  " + zone(now));
-    row = Paragraph.draw(canvas, row + 2, why(world), Style.PLAIN);
+    Optional<Instant> meant = time(world);
+    Optional<Instant> doubt = meant.filter(any -> doubted.isPresent());
+    Paragraph.draw(
+        canvas,
+        row + 1 + gap,
+        doubt.map(time -> doubt(time, world)).orElse(why(world)),
+        doubt.isPresent() ? Style.OBJECTION : Style.PLAIN);
     int top = canvas.size().rows() - 2 - FORM_ROWS;
-    Optional<Instant> typed = time(world).filter(any -> !text().isBlank());
-    if (doubted.isPresent() && time(world).isPresent()) {
-      Paragraph.draw(
-          canvas, Math.min(row, top - 2), doubt(time(world).get(), world), Style.OBJECTION);
-    } else if (typed.isPresent()) {
-      String meant = "= " + WHOLE.format(typed.get().atZone(world.zone()));
-      canvas.put(2, top + 1, meant, Style.STRONG);
+    if (!text().isBlank()) {
+      meant.ifPresent(time -> canvas.put(2, top + 1, "= " + whole(time, world), Style.STRONG));
     }
     FormPane.draw(canvas, form, new FormPane.Area(0, top, canvas.size().columns() - 2, FORM_ROWS));
+  }
+
+  private static String whole(Instant time, World world) {
+    return WHOLE.format(time.atZone(world.zone()));
   }
 
   private static void centred(Canvas canvas, int row, String text) {
@@ -181,18 +188,17 @@ record ClockScreen(Form form, Then then, Optional<String> doubted, Optional<Tick
   }
 
   private static String newest(World world) {
-    return world
-        .log()
-        .clock()
-        .newestTime()
-        .map(time -> WHOLE.format(time.atZone(world.zone())))
-        .orElse("");
+    return world.log().clock().newestTime().map(time -> whole(time, world)).orElse("");
   }
 
   private static String doubt(Instant time, World world) {
-    return "That is earlier than the newest entry. Type date and time, like 17 Oct 14:32; or Enter"
-        + " again if "
-        + WHOLE.format(time.atZone(world.zone()))
+    String why =
+        world.log().clock().isBehind(time, world.machine().boot())
+            ? "That is earlier than the newest entry."
+            : "That can hardly be.";
+    return why
+        + " Type date and time, like 2026-10-17 14:32; or Enter again if "
+        + whole(time, world)
         + " is right.";
   }
 
@@ -210,6 +216,9 @@ record ClockScreen(Form form, Then then, Optional<String> doubted, Optional<Tick
     if (world.machine().sure()) {
       return "The operating system has synchronised it, or the settings trust it.";
     }
+    if (clock.knows(world.machine())) {
+      return "This machine has a battery clock, and nothing in the log speaks against it.";
+    }
     return clock.jumped(world.machine())
         ? "The machine's clock was set since the newest entry; nobody has said that it is right."
         : "Nobody has said so since this machine was started.";
@@ -217,7 +226,7 @@ record ClockScreen(Form form, Then then, Optional<String> doubted, Optional<Tick
 
   @Override
   public Optional<TimeSpan> untilTick(World world) {
-    double into = world.now().getNano() / 1e9;
+    double into = Math.floorMod(world.now().toEpochMilli(), 1000) / 1e3;
     return Optional.of(new TimeSpan(Math.max(0.02, 1 - into)));
   }
 

@@ -68,10 +68,14 @@ public record Session(
     held = List.copyOf(held);
   }
 
-  /** The Day screen over a log, and over it what a flight in the air or a misfire asks for. */
+  /**
+   * The Day screen over a log, over it the question for the time where it is to be asked, and over
+   * that what a flight in the air or a misfire asks for, which does not wait.
+   */
   public static Session start(World world) {
     List<Screen> screens = new ArrayList<>(List.of(DayScreen.open(world)));
-    PadReturn.screen(world).or(() -> ClockScreen.atStart(world)).ifPresent(screens::add);
+    ClockScreen.atStart(world).ifPresent(screens::add);
+    PadReturn.screen(world).ifPresent(screens::add);
     return new Session(screens, world, Optional.empty(), List.of(), Optional.empty());
   }
 

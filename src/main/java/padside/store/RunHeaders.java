@@ -52,7 +52,7 @@ final class RunHeaders {
         Instant.ofEpochMilli(line.wall()),
         new TimeSpan(line.uptime()),
         text(line.op().run(), "boot"),
-        false);
+        Moment.Trust.NONE);
   }
 
   private String text(String run, String key) throws SQLException {

@@ -25,7 +25,8 @@ public final class MemoryFlightLog implements FlightLog {
   private final List<Action> actions = new ArrayList<>();
   private final List<Done> done = new ArrayList<>();
   private Moment now =
-      new Moment(Instant.parse("2026-05-02T08:00:00Z"), new TimeSpan(0), "before", true);
+      new Moment(
+          Instant.parse("2026-05-02T08:00:00Z"), new TimeSpan(0), "before", Moment.Trust.SURE);
 
   /** A cell as it was and as it became. */
   private record Cell(
@@ -177,7 +178,7 @@ public final class MemoryFlightLog implements FlightLog {
     for (Kind kind : Kind.values()) {
       for (Stored record : list(kind)) {
         for (String field : record.facts().cells().keySet()) {
-          Optional<Done> first = firstToWrite(kind, record, field);
+          Optional<Done> first = firstToWrite(record, field);
           first
               .filter(each -> Stamp.isIn(kind, field) && each.when.boot().equals(boot))
               .map(each -> stamp(kind, record, field, each))
@@ -189,7 +190,7 @@ public final class MemoryFlightLog implements FlightLog {
   }
 
   /** Of what shows in a field; a correction only carries it on. */
-  private Optional<Done> firstToWrite(Kind kind, Stored record, String field) {
+  private Optional<Done> firstToWrite(Stored record, String field) {
     return done.stream()
         .filter(each -> each.cells.stream().noneMatch(cell -> cell.kind == Kind.CLOCK))
         .filter(each -> !wrote(each, record.id(), field).isEmpty())

@@ -55,7 +55,7 @@ final class Desk {
   private Instant now = MORNING;
   private Duration up = Duration.ofHours(1);
   private String boot = "boot-1";
-  private boolean sure = true;
+  private Moment.Trust trust = Moment.Trust.SURE;
   private Optional<Fault> fault = Optional.empty();
   private Optional<Effect.Check> newest = Optional.empty();
   private boolean holdsSaves;
@@ -294,9 +294,9 @@ final class Desk {
     return this;
   }
 
-  /** Whether the operating system says that its clock is right. */
-  Desk sure(boolean whether) {
-    sure = whether;
+  /** How far the machine's clock is to be believed from now on. */
+  Desk trusting(Moment.Trust how) {
+    trust = how;
     return this;
   }
 
@@ -352,11 +352,11 @@ final class Desk {
 
   /** A moment on a machine that was started an hour before the morning begins. */
   static Moment moment(Instant at) {
-    return new Moment(at, new TimeSpan(3600), "boot-1", true);
+    return new Moment(at, new TimeSpan(3600), "boot-1", Moment.Trust.SURE);
   }
 
   private Moment moment() {
-    return new Moment(now, new TimeSpan(up.toMillis() / 1000.0), boot, sure);
+    return new Moment(now, new TimeSpan(up.toMillis() / 1000.0), boot, trust);
   }
 
   private static Checklist checklist() {

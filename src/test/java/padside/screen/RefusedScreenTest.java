@@ -67,7 +67,7 @@ class RefusedScreenTest {
         now.wall().plus(Duration.ofMillis(Math.round(seconds * 1000))),
         new TimeSpan(now.up().seconds() + seconds),
         now.boot(),
-        now.sure());
+        now.trust());
   }
 
   private static Session told(Session session, Optional<Refused> refused) {
