@@ -29,17 +29,18 @@ final class ScreensRun implements AutoCloseable {
   private final Inbox inbox = new Inbox();
   private final CountDownLatch closed = new CountDownLatch(1);
   private final Thread signalled = new Thread(this::leaveInGoodOrder, "padside signalled");
-  private final ThisMachine machine = new ThisMachine();
+  private final ThisMachine machine;
   private final SettingsFile settings;
   private final Console console;
   private final LogKeeper keeper;
   private final Checker checker;
 
-  private ScreensRun(Path folder, SettingsFile settings) {
+  private ScreensRun(Path folder, SettingsFile settings, ThisMachine machine) {
     this.settings = settings;
+    this.machine = machine;
     Looks looks = noColour() ? Looks.MONOCHROME : settings.looks();
     this.console = Console.open(Tty.of(System.getProperties()), looks, inbox::input);
-    this.keeper = new LogKeeper(folder, inbox);
+    this.keeper = new LogKeeper(folder, machine, inbox);
     this.checker = new Checker(() -> Checker.Check.of(new Preflight(settings.settings())), inbox);
     Runtime.getRuntime().addShutdownHook(signalled);
   }
@@ -50,11 +51,21 @@ final class ScreensRun implements AutoCloseable {
     return over(folders.log());
   }
 
-  /** Opens the screens on a log; returns the exit status. */
+  /** Opens the screens on a log of the flier's; returns the exit status. */
   static int over(Path folder) {
     SettingsFile settings = SettingsFile.read(Folders.of(System.getenv()).settings());
+    return over(folder, settings, new ThisMachine(settings.clock()));
+  }
+
+  /** Opens the screens on the made-up season, whose dates no clock has to fit. */
+  static int overSeason(Path folder) {
+    SettingsFile settings = SettingsFile.read(Folders.of(System.getenv()).settings());
+    return over(folder, settings, new ThisMachine(ThisMachine.Clock.TRUSTED));
+  }
+
+  private static int over(Path folder, SettingsFile settings, ThisMachine machine) {
     Fault failed;
-    try (ScreensRun run = new ScreensRun(folder, settings)) {
+    try (ScreensRun run = new ScreensRun(folder, settings, machine)) {
       LogKeeper.Opened opened = run.awaitLog();
       if (opened.fault().isEmpty()) {
         run.loop(run.start(opened));
@@ -164,6 +175,8 @@ final class ScreensRun implements AutoCloseable {
     for (Effect effect : effects) {
       if (effect instanceof Effect.Save save) {
         keeper.save(save);
+      } else if (effect instanceof Effect.SetClock set) {
+        keeper.set(set);
       } else if (effect instanceof Effect.ReadHistory read) {
         keeper.read(read);
       } else if (effect instanceof Effect.ReadRemoved read) {
