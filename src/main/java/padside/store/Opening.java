@@ -173,7 +173,7 @@ final class Opening {
       Schema.empty(database); // an earlier filling may have been cut off
     }
     LogTables tables = new LogTables(database);
-    boolean bare = database.number("SELECT count(*) FROM op") == 0;
+    boolean bare = database.number("SELECT EXISTS (SELECT 1 FROM op)") == 0;
     Intake intake = new Intake(journals, database, tables);
     Intake.Taken taken = checkedThrough ? intake.takeInAgain() : intake.takeIn();
     List<String> salvaged =

@@ -28,6 +28,8 @@ import padside.flight.Flight;
 import padside.flight.FlightLog.FlightQuery;
 import padside.flight.FlightLog.Stored;
 import padside.flight.Kind;
+import padside.flight.Logbook;
+import padside.motor.MotorTable;
 
 /** How long the log takes, empty and with ten thousand flights of thirty fields each. */
 @State(Scope.Benchmark)
@@ -51,8 +53,10 @@ public class LogBenchmark {
     @Setup(Level.Trial)
     public void fill() throws IOException, Fault {
       folder = Files.createTempDirectory("padside-log");
-      log = LogFolder.open(folder, new PretendMachine(1));
-      SeasonOfFlights.save(log, flights);
+      try (LogFolder filled = LogFolder.openToFill(folder, new PretendMachine(1))) {
+        SeasonOfFlights.save(filled, flights);
+      }
+      log = LogFolder.open(folder, new PretendMachine(3));
       card = log.save(Action.create("begin card", Kind.FLIGHT, Facts.none())).get(0);
     }
 
@@ -60,9 +64,13 @@ public class LogBenchmark {
       return folder;
     }
 
+    void close() throws Fault {
+      log.close();
+    }
+
     @TearDown(Level.Trial)
     public void remove() throws IOException, Fault {
-      log.close();
+      close();
       try (Stream<Path> files = Files.walk(folder)) {
         for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
           Files.delete(file);
@@ -78,9 +86,15 @@ public class LogBenchmark {
     @Setup(Level.Trial)
     public void fill() throws IOException, Fault {
       super.fill();
-      super.log.close();
+      super.close();
+    }
+
+    @Override
+    void close() {
+      // It was closed when it was filled.
     }
   }
+
 
   @Benchmark
   public List<RecordId> durable_save_of_one_field(OpenLog open) throws Fault {
@@ -112,6 +126,14 @@ public class LogBenchmark {
   public List<String> open_and_close(ClosedLog closed) throws Fault {
     try (LogFolder log = LogFolder.open(closed.folder(), new PretendMachine(2))) {
       return log.notices();
+    }
+  }
+
+  /** What the Day screen waits for. */
+  @Benchmark
+  public Logbook open_read_and_close(ClosedLog closed) throws Fault {
+    try (LogFolder log = LogFolder.open(closed.folder(), new PretendMachine(2))) {
+      return Logbook.read(log, new MotorTable(List.of()));
     }
   }
 }
