@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.Reader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,14 +22,17 @@ import padside.units.UnitSystem;
  * The settings as the flier's file has them: one {@code name = value} a line, {@code #} begins a
  * comment. What cannot be read is told and the usual setting stands.
  *
+ * @param secondBackup where a second backup goes
  * @param told a sentence for every line that was not taken
  */
-record SettingsFile(Settings settings, Looks looks, List<String> told) {
+record SettingsFile(
+    Settings settings, Looks looks, Optional<Path> secondBackup, List<String> told) {
   private static final String UNITS = "units";
   private static final String RULES = "rules";
   private static final String OWN_LIMIT = "own-limit";
   private static final String ROD_DIVISOR = "rod-divisor";
   private static final String LOOKS = "looks";
+  private static final String SECOND_BACKUP = "backup.second";
 
   /** Reads the file; no file means the usual settings. */
   static SettingsFile read(Path file) {
@@ -43,6 +47,7 @@ record SettingsFile(Settings settings, Looks looks, List<String> told) {
       return new SettingsFile(
           usual.settings,
           usual.looks,
+          usual.secondBackup,
           List.of("The settings file " + file + " cannot be read; the usual settings stand."));
     }
     return new Lines(file, lines).read();
@@ -69,11 +74,22 @@ record SettingsFile(Settings settings, Looks looks, List<String> told) {
               rodDivisor());
       Looks looks = word(LOOKS, Looks.class, Looks.BLACK_ON_WHITE);
       for (String name : new TreeSet<>(lines.stringPropertyNames())) {
-        if (!List.of(UNITS, RULES, OWN_LIMIT, ROD_DIVISOR, LOOKS).contains(name)) {
-          tell(name, "is no setting; known are units, rules, own-limit, rod-divisor, looks");
+        if (!List.of(UNITS, RULES, OWN_LIMIT, ROD_DIVISOR, LOOKS, SECOND_BACKUP).contains(name)) {
+          tell(
+              name,
+              "is no setting; known are units, rules, own-limit, rod-divisor, looks, backup.second");
         }
       }
-      return new SettingsFile(settings, looks, List.copyOf(told));
+      return new SettingsFile(settings, looks, secondBackup(), List.copyOf(told));
+    }
+
+    private Optional<Path> secondBackup() {
+      try {
+        return value(SECOND_BACKUP).map(Folders::typed);
+      } catch (InvalidPathException e) {
+        tell(SECOND_BACKUP, "is no folder's name: " + e.getReason());
+        return Optional.empty();
+      }
     }
 
     private <E extends Enum<E>> E word(String name, Class<E> type, E usual) {

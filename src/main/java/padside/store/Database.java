@@ -74,6 +74,13 @@ final class Database implements AutoCloseable {
     }
   }
 
+  /** Opens a file nobody writes, to look: nothing is written to it or beside it. */
+  static Database unchanging(Path file) throws SQLException {
+    return new Database(
+        new SQLiteConfig()
+            .createConnection("jdbc:sqlite:" + file.toUri() + "?mode=ro&immutable=1"));
+  }
+
   /** An empty one that no file holds. */
   static Database inMemory() throws SQLException {
     Database database = new Database(new SQLiteConfig().createConnection("jdbc:sqlite::memory:"));
