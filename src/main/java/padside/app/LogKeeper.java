@@ -31,6 +31,8 @@ final class LogKeeper {
   private Optional<Refused> told = Optional.empty();
   private int noticesTold;
 
+  private volatile boolean saved;
+
   LogKeeper(Path folder, Inbox inbox) {
     this.folder = folder;
     this.inbox = inbox;
@@ -108,6 +110,11 @@ final class LogKeeper {
     thread.execute(inbox::gone);
   }
 
+  /** True when anything was saved since the log was opened. */
+  boolean saved() {
+    return saved;
+  }
+
   /** Waits for what is being kept, then lets go of the log. */
   void close() {
     thread.execute(this::letGo);
@@ -139,6 +146,7 @@ final class LogKeeper {
     try {
       LogFolder open = log.orElseThrow();
       List<RecordId> records = open.keep(save.action()).records();
+      saved = true;
       if (stillWaiting == 0) {
         book = Optional.of(Logbook.read(open, motors));
       }

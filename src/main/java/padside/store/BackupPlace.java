@@ -82,6 +82,10 @@ final class BackupPlace {
     return true;
   }
 
+  private Mirror mirror() {
+    return new Mirror(journals, copies(), medium);
+  }
+
   private Path copies() {
     return place.resolve(Opening.JOURNALS);
   }
@@ -119,7 +123,7 @@ final class BackupPlace {
     List<String> told = new ArrayList<>();
     long lacked = lackedByLog(log);
     medium.folder(place);
-    told.addAll(new Mirror(journals, copies(), medium).copy());
+    told.addAll(mirror().copy());
     Snapshot snapshot = Snapshot.next(place, log.date(), lacked > 0 || !log.whole());
     medium.copy(log.snapshot(), snapshot.file());
     medium.forceFolder(place);
@@ -173,7 +177,8 @@ final class BackupPlace {
     Sources.anyIn(place)
         .read(log.work(), journal -> Rebuilt.read(journal, offered::take), offered::take);
     DatabaseLook look = DatabaseLook.of(snapshot, true, log.work());
-    return offered.hadAlone().lines() == 0
+    return mirror().holdsAll()
+        && offered.hadAlone().lines() == 0
         && look.fault().isEmpty()
         && Differences.between(log.rebuilt().database(), look.copy().orElseThrow()).none();
   }

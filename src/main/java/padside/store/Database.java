@@ -159,6 +159,15 @@ final class Database implements AutoCloseable {
     set(List.of("cache_spill = OFF"));
   }
 
+  /** Writes a copy without gaps into a file that is not there yet. */
+  void copyTo(Path file) throws SQLException {
+    for (PreparedStatement statement : ready.values()) {
+      statement.close(); // one that was read in part would hold the copy up
+    }
+    ready.clear();
+    run("VACUUM INTO ?1", file.toString());
+  }
+
   void begin() throws SQLException {
     script("BEGIN IMMEDIATE");
   }

@@ -15,6 +15,12 @@ final class Mirror {
   /** What a backup's folder is called. */
   static final String FOLDER = "padside-backup";
 
+  private enum Copy {
+    HOLDS_IT,
+    BEGINS_IT,
+    DIFFERS
+  }
+
   private final Path journals;
   private final Path copies;
   private final Medium medium;
@@ -58,16 +64,47 @@ final class Mirror {
         }
         return;
       }
-      long same = Files.mismatch(journal, copy); // the shorter one's size where it is a beginning
-      if (same == -1 || same == Files.size(journal)) {
-        return;
+      switch (compared(journal, copy)) {
+        case HOLDS_IT -> {
+          return;
+        }
+        case BEGINS_IT -> {
+          medium.copy(journal, copy);
+          return;
+        }
+        case DIFFERS -> count++;
       }
-      if (same == Files.size(copy)) {
-        medium.copy(journal, copy);
-        return;
-      }
-      count++;
     }
+  }
+
+  /** True when every journal stands in a copy, byte for byte; reads all of them. */
+  boolean holdsAll() throws IOException {
+    for (Path journal : JournalFiles.in(journals)) {
+      if (!holds(journal)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private boolean holds(Path journal) throws IOException {
+    for (int count = 0; ; count++) {
+      Path copy = copies.resolve(name(journal, count));
+      if (!Files.exists(copy, LinkOption.NOFOLLOW_LINKS)) {
+        return false;
+      }
+      if (compared(journal, copy) == Copy.HOLDS_IT) {
+        return true;
+      }
+    }
+  }
+
+  private static Copy compared(Path journal, Path copy) throws IOException {
+    long same = Files.mismatch(journal, copy); // the shorter one's size where it is a beginning
+    if (same == -1 || same == Files.size(journal)) {
+      return Copy.HOLDS_IT;
+    }
+    return same == Files.size(copy) ? Copy.BEGINS_IT : Copy.DIFFERS;
   }
 
   private static String name(Path journal, int count) {

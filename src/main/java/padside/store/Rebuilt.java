@@ -78,7 +78,7 @@ final class Rebuilt implements AutoCloseable {
     LogTables.setMeta(database, Opening.CLEAN, "1");
     KindViews.refresh(database);
     database.commit();
-    database.run("VACUUM INTO ?1", file.toString());
+    database.copyTo(file);
   }
 
   /** Takes in the sound ones among lines that stand anywhere and answers how many they are. */

@@ -122,14 +122,18 @@ public final class Restore {
     offered.takeAll();
     long flights = Contents.of(log.database()).flights() - before.flights();
     if (lacked == 0) {
-      tell.accept("The log holds every line of the backup; nothing is to be brought.");
-    } else if (wanted.dryRun()) {
-      tell.accept("To be brought: " + lacked + " lines, " + flights + " flights more.");
+      tell.accept("The log holds every line of the backup.");
     } else {
+      String what = lacked + " lines, " + flights + " flights more.";
+      tell.accept((wanted.dryRun() ? "To be brought: " : "Bringing ") + what);
+    }
+    boolean toBeWritten =
+        Mending.count(log.database(), mark) > 0 || look.fault().isPresent();
+    if (toBeWritten && !wanted.dryRun()) {
       Mending mending = Mending.restoring(journals, medium);
       new Repair(folder, medium, mending).of(log, mark, look.fault());
       readBack(sides);
-      tell.accept("Brought and read back: " + lacked + " lines, " + flights + " flights more.");
+      tell.accept("Read back: the log holds " + Contents.of(log.database()).words() + ".");
     }
     return toldLost(sides);
   }
