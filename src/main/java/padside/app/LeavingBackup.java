@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import padside.fact.Fault;
 import padside.store.Backup;
+import padside.units.PrintableText;
 
 /** The backup made when the screens are left after something was saved, and where backups go. */
 record LeavingBackup(List<String> done, List<String> failed) {
@@ -32,6 +33,12 @@ record LeavingBackup(List<String> done, List<String> failed) {
     } catch (Fault fault) {
       return new LeavingBackup(List.of(), List.of("Not backed up: " + fault.sentence()));
     }
+  }
+
+  /** Tells it on the terminal the screens have left. */
+  void tell() {
+    done.forEach(line -> System.out.println(PrintableText.of(line)));
+    failed.forEach(line -> System.err.println("padside: " + PrintableText.of(line)));
   }
 
   /** What is not as it ought to be, each in a line. */

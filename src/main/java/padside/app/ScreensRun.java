@@ -29,17 +29,21 @@ final class ScreensRun implements AutoCloseable {
   private final Inbox inbox = new Inbox();
   private final CountDownLatch closed = new CountDownLatch(1);
   private final Thread signalled = new Thread(this::leaveInGoodOrder, "padside signalled");
-  private final ThisMachine machine = new ThisMachine();
+  private final ThisMachine machine;
   private final SettingsFile settings;
   private final Console console;
   private final LogKeeper keeper;
   private final Checker checker;
 
-  private ScreensRun(Path folder, SettingsFile settings) {
+  /** True once the flier left by a key, and no signal ends the program. */
+  private boolean left;
+
+  private ScreensRun(Path folder, SettingsFile settings, ThisMachine machine) {
     this.settings = settings;
+    this.machine = machine;
     Looks looks = noColour() ? Looks.MONOCHROME : settings.looks();
     this.console = Console.open(Tty.of(System.getProperties()), looks, inbox::input);
-    this.keeper = new LogKeeper(folder, inbox);
+    this.keeper = new LogKeeper(folder, machine, inbox);
     this.checker = new Checker(() -> Checker.Check.of(new Preflight(settings.settings())), inbox);
     Runtime.getRuntime().addShutdownHook(signalled);
   }
@@ -50,11 +54,26 @@ final class ScreensRun implements AutoCloseable {
     return over(folders.log());
   }
 
-  /** Opens the screens on a log; returns the exit status. */
+  /** Opens the screens on a log of the flier's, backed up afterwards; returns the exit status. */
   static int over(Path folder) {
     SettingsFile settings = SettingsFile.read(Folders.of(System.getenv()).settings());
+    ScreensRun run = new ScreensRun(folder, settings, new ThisMachine(settings.clock()));
+    int status = over(run);
+    if (run.keeper.saved() && run.left) {
+      LeavingBackup.of(folder, settings).tell();
+    }
+    return status;
+  }
+
+  /** Opens the screens on the made-up season, whose dates no clock has to fit. */
+  static int overSeason(Path folder) {
+    SettingsFile settings = SettingsFile.read(Folders.of(System.getenv()).settings());
+    return over(new ScreensRun(folder, settings, new ThisMachine(ThisMachine.Clock.TRUSTED)));
+  }
+
+  private static int over(ScreensRun run) {
     Fault failed;
-    try (ScreensRun run = new ScreensRun(folder, settings)) {
+    try (run) {
       LogKeeper.Opened opened = run.awaitLog();
       if (opened.fault().isEmpty()) {
         run.loop(run.start(opened));
@@ -164,6 +183,8 @@ final class ScreensRun implements AutoCloseable {
     for (Effect effect : effects) {
       if (effect instanceof Effect.Save save) {
         keeper.save(save);
+      } else if (effect instanceof Effect.SetClock set) {
+        keeper.set(set);
       } else if (effect instanceof Effect.ReadHistory read) {
         keeper.read(read);
       } else if (effect instanceof Effect.ReadRemoved read) {
@@ -203,7 +224,7 @@ final class ScreensRun implements AutoCloseable {
     keeper.close();
     closed.countDown();
     try {
-      Runtime.getRuntime().removeShutdownHook(signalled);
+      left = Runtime.getRuntime().removeShutdownHook(signalled);
     } catch (IllegalStateException e) {
       return; // it runs already, and finds everything closed
     }

@@ -26,13 +26,20 @@ import padside.units.UnitSystem;
  * @param told a sentence for every line that was not taken
  */
 record SettingsFile(
-    Settings settings, Looks looks, Optional<Path> secondBackup, List<String> told) {
+    Settings settings,
+    Looks looks,
+    ThisMachine.Clock clock,
+    Optional<Path> secondBackup,
+    List<String> told) {
   private static final String UNITS = "units";
   private static final String RULES = "rules";
   private static final String OWN_LIMIT = "own-limit";
   private static final String ROD_DIVISOR = "rod-divisor";
   private static final String LOOKS = "looks";
   private static final String SECOND_BACKUP = "backup.second";
+  private static final String CLOCK = "clock";
+  private static final List<String> KNOWN =
+      List.of(UNITS, RULES, OWN_LIMIT, ROD_DIVISOR, LOOKS, CLOCK, SECOND_BACKUP);
 
   /** Reads the file; no file means the usual settings. */
   static SettingsFile read(Path file) {
@@ -47,6 +54,7 @@ record SettingsFile(
       return new SettingsFile(
           usual.settings,
           usual.looks,
+          usual.clock,
           usual.secondBackup,
           List.of("The settings file " + file + " cannot be read; the usual settings stand."));
     }
@@ -73,14 +81,13 @@ record SettingsFile(
               ownLimit(units),
               rodDivisor());
       Looks looks = word(LOOKS, Looks.class, Looks.BLACK_ON_WHITE);
+      ThisMachine.Clock clock = word(CLOCK, ThisMachine.Clock.class, ThisMachine.Clock.ASK);
       for (String name : new TreeSet<>(lines.stringPropertyNames())) {
-        if (!List.of(UNITS, RULES, OWN_LIMIT, ROD_DIVISOR, LOOKS, SECOND_BACKUP).contains(name)) {
-          tell(
-              name,
-              "is no setting; known are units, rules, own-limit, rod-divisor, looks, backup.second");
+        if (!KNOWN.contains(name)) {
+          tell(name, "is no setting; known are " + String.join(", ", KNOWN));
         }
       }
-      return new SettingsFile(settings, looks, secondBackup(), List.copyOf(told));
+      return new SettingsFile(settings, looks, clock, secondBackup(), List.copyOf(told));
     }
 
     private Optional<Path> secondBackup() {

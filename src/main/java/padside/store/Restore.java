@@ -127,8 +127,7 @@ public final class Restore {
       String what = lacked + " lines, " + flights + " flights more.";
       tell.accept((wanted.dryRun() ? "To be brought: " : "Bringing ") + what);
     }
-    boolean toBeWritten =
-        Mending.count(log.database(), mark) > 0 || look.fault().isPresent();
+    boolean toBeWritten = Mending.count(log.database(), mark) > 0 || look.fault().isPresent();
     if (toBeWritten && !wanted.dryRun()) {
       Mending mending = Mending.restoring(journals, medium);
       new Repair(folder, medium, mending).of(log, mark, look.fault());

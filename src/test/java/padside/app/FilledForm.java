@@ -99,6 +99,11 @@ enum FilledForm {
     return fields;
   }
 
+  /** Whether nothing comes after it. */
+  boolean endsWith(Field field) {
+    return fields.get(fields.size() - 1).equals(field);
+  }
+
   /** Whether every use of it makes a record of its own. */
   boolean isOfNew() {
     return this == CARD || this == WEATHER;
@@ -115,7 +120,7 @@ enum FilledForm {
         .filter(
             field ->
                 screen.stream()
-                    .anyMatch(line -> line.strip().matches("[>!] " + field.label() + "(  .*|)")))
+                    .anyMatch(line -> line.strip().matches("[>!] " + field.label() + "( .*|)")))
         .findFirst();
   }
 

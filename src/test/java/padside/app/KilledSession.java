@@ -113,17 +113,24 @@ final class KilledSession {
     pad.typeThenTab(text.orElse(""));
   }
 
-  /** Waits for the cursor to come into another field, and for the word that all before is kept. */
+  /**
+   * Waits for the cursor to come into another field, if there is one more, and for the word that
+   * all is kept that was typed.
+   */
   private Optional<FilledForm.Field> await(
       Optional<FilledForm.Field> before,
       TypedTexts.Filling filling,
       Map<FilledForm.Field, String> texts) {
     Optional<FilledForm.Field> now = Optional.empty();
+    boolean last = before.filter(form::endsWith).isPresent();
     for (int i = 0; i < LOOKS && !dead; i++) {
       List<String> screen = pad.tmux().lines();
       now = form.at(screen).filter(field -> !before.equals(Optional.of(field)));
-      if (now.isPresent() && (texts.isEmpty() || FilledForm.saysKept(screen))) {
+      boolean kept = texts.isEmpty() || FilledForm.saysKept(screen);
+      if (kept) {
         filling.kept(form.shown(screen, texts));
+      }
+      if (kept && (last || now.isPresent())) {
         return now;
       }
     }

@@ -47,14 +47,7 @@ class BackupTest {
 
     assertThat(kept)
         .isEqualTo(
-            new Backup.Kept(
-                backup,
-                kept.snapshot(),
-                4,
-                true,
-                true,
-                List.of(),
-                Optional.empty()));
+            new Backup.Kept(backup, kept.snapshot(), 4, true, true, List.of(), Optional.empty()));
     assertThat(kept.snapshot()).contains("padside-2026-11-25-1.sqlite");
     assertThat(journals(backup)).isEqualTo(journals(folder));
     assertThat(asLog(kept)).isEqualTo(LogState.of(folder));
@@ -169,7 +162,10 @@ class BackupTest {
   void a_second_medium_that_is_missing_is_told_and_the_first_stands() throws Exception {
     Path missing = place.resolve("stick");
     List<Backup.Kept> kept =
-        Backup.of(folder, new PretendMachine(8), List.of(ownTarget(), new Backup.Target(missing, false)))
+        Backup.of(
+                folder,
+                new PretendMachine(8),
+                List.of(ownTarget(), new Backup.Target(missing, false)))
             .places();
 
     assertThat(kept.get(0).fault()).isEmpty();
@@ -222,7 +218,8 @@ class BackupTest {
       medium.abort();
 
       Backup.Kept kept = to(new Backup.Target(stick, false));
-      assertThat(kept.fault()).hasValueSatisfying(fault -> assertThat(fault.code()).isEqualTo("backup-failed"));
+      assertThat(kept.fault())
+          .hasValueSatisfying(fault -> assertThat(fault.code()).isEqualTo("backup-failed"));
       assertThat(kept.fault().orElseThrow().sentence()).contains("ead-only file system");
     }
   }
@@ -262,9 +259,22 @@ class BackupTest {
     assertThat(left)
         .extracting(each -> each.name().substring(8, 18))
         .containsExactly(
-            "2026-03-15", "2026-03-05", "2026-02-23", "2026-02-13", "2026-02-03", "2026-01-24",
-            "2026-01-14", "2025-12-25", "2025-11-25", "2025-10-26", "2025-09-26", "2025-08-27",
-            "2025-07-28", "2025-06-28", "2025-05-29", "2025-04-29");
+            "2026-03-15",
+            "2026-03-05",
+            "2026-02-23",
+            "2026-02-13",
+            "2026-02-03",
+            "2026-01-24",
+            "2026-01-14",
+            "2025-12-25",
+            "2025-11-25",
+            "2025-10-26",
+            "2025-09-26",
+            "2025-08-27",
+            "2025-07-28",
+            "2025-06-28",
+            "2025-05-29",
+            "2025-04-29");
     assertThat(Snapshot.superfluous(left)).isEmpty();
   }
 
@@ -313,8 +323,7 @@ class BackupTest {
   /** What the snapshot shows as the database of a log without journals. */
   private List<String> asLog(Backup.Kept kept) throws Exception {
     Path other = Files.createDirectories(Files.createTempDirectory(place, "other"));
-    Files.copy(
-        backup.resolve(kept.snapshot().orElseThrow()), other.resolve("padside.sqlite"));
+    Files.copy(backup.resolve(kept.snapshot().orElseThrow()), other.resolve("padside.sqlite"));
     return LogState.of(other);
   }
 

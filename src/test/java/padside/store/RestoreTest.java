@@ -109,8 +109,7 @@ class RestoreTest {
     Files.delete(folder.resolve("padside.sqlite"));
     Map<String, String> before = journals();
 
-    assertThat(restore(backup, false, true))
-        .contains("Bringing 2 lines, 0 flights more.");
+    assertThat(restore(backup, false, true)).contains("Bringing 2 lines, 0 flights more.");
     assertThat(LogState.of(folder)).isEqualTo(all);
     assertThat(journals()).containsAllEntriesOf(before);
   }
@@ -170,7 +169,11 @@ class RestoreTest {
     assertThatThrownBy(
             () ->
                 new Restore(
-                        folder, new PretendMachine(8), medium, wanted(backup, false, false), s -> {})
+                        folder,
+                        new PretendMachine(8),
+                        medium,
+                        wanted(backup, false, false),
+                        s -> {})
                     .run())
         .isInstanceOfSatisfying(
             Fault.class, fault -> FaultSentence.holds("restore-failed", fault, folder));

@@ -34,7 +34,7 @@ public final class SmallMedium implements AutoCloseable {
 
   /** An ext4 file system in a file. */
   public static SmallMedium ext4(Path image, Path folder) throws IOException {
-    Files.write(image, new byte[2 * MEGABYTES << 20]);
+    Files.write(image, new byte[(2 * MEGABYTES) << 20]);
     run("mkfs.ext4", "-q", "-F", image.toString());
     return mounted(image, folder);
   }
