@@ -26,7 +26,7 @@ record LeavingBackup(List<String> done, List<String> failed) {
               " and ",
               result.places().stream()
                   .filter(each -> each.fault().isEmpty())
-                  .map(each -> each.place().toString())
+                  .map(each -> each.place().getParent().toString())
                   .toList());
       return new LeavingBackup(
           places.isEmpty() ? List.of() : List.of("Backed up in " + places + "."), remarks(result));
