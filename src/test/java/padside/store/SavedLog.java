@@ -43,14 +43,7 @@ final class SavedLog {
   }
 
   private RecordId firstRun() throws Fault {
-    Facts named = Facts.none().with(Rocket.NAME, "Tin Whistle");
-    RecordId rocket =
-        made(
-            Kind.ROCKET,
-            named
-                .with(Rocket.MASS, new Mass(0.0368543), "1.3oz")
-                .with(Rocket.DIAMETER, Length.ofInches(0.976), "0.976in")
-                .with(Rocket.NOTE, "fins re-glued – twice; \"loud\" µ"));
+    RecordId rocket = rocket();
     RecordId device =
         made(
             Kind.DEVICE,
@@ -82,6 +75,16 @@ final class SavedLog {
     change(second, Facts.none().with(Flight.MASS.name(), Facts.Cell.unread("about 2")));
     change(second, Facts.none().with(Flight.STATUS, Flight.Status.FLOWN));
     return rocket;
+  }
+
+  private RecordId rocket() throws Fault {
+    return made(
+        Kind.ROCKET,
+        Facts.none()
+            .with(Rocket.NAME, "Tin Whistle")
+            .with(Rocket.MASS, new Mass(0.0368543), "1.3oz")
+            .with(Rocket.DIAMETER, Length.ofInches(0.976), "0.976in")
+            .with(Rocket.NOTE, "fins re-glued – twice; \"loud\" µ"));
   }
 
   private void secondRun(RecordId rocket) throws Fault {
