@@ -172,6 +172,19 @@ record RecordForm(Sheet sheet, Form form, Draft draft, boolean leaving) implemen
   }
 
   @Override
+  public Optional<Bookmark> bookmark() {
+    return Optional.of(Bookmark.of(sheet.kind().code()).about(draft.record()).in(form));
+  }
+
+  /** Of a form that has no record nothing was kept that could be gone on with. */
+  @Override
+  public RecordForm at(Bookmark mark) {
+    return draft.record().isEmpty()
+        ? this
+        : new RecordForm(sheet, mark.resumed(form), draft, leaving);
+  }
+
+  @Override
   public String title(World world) {
     String name = form.entries().get(0).typed();
     String noun = Paragraph.capital(sheet.noun());

@@ -33,6 +33,7 @@ public record Session(
   /** How often the medium is tried again while it takes nothing. */
   static final TimeSpan TRYING_AGAIN = new TimeSpan(5);
 
+  private static final Key PUT_ASIDE = Key.control('z');
   private static final Key REPAINT = Key.control('l');
   private static final Key HELP = Key.function(1);
   private static final Key HELP_TOO = new Key("?");
@@ -72,6 +73,19 @@ public record Session(
     List<Screen> screens = new ArrayList<>(List.of(DayScreen.open(world)));
     PadReturn.screen(world).ifPresent(screens::add);
     return new Session(screens, world, Optional.empty(), List.of(), Optional.empty());
+  }
+
+  /** As {@link #start}, with the screens of bookmarks open again as far as they can be. */
+  public static Turn resume(World world, List<Bookmark> marks) {
+    return Resuming.at(marks, world);
+  }
+
+  /** What is open, the uppermost last, to be opened again. */
+  public List<Bookmark> bookmarks() {
+    return stack.stream()
+        .filter(screen -> !screen.leaving())
+        .flatMap(screen -> screen.bookmark().stream())
+        .toList();
   }
 
   /** The session with a line to tell. */
@@ -246,6 +260,12 @@ public record Session(
     if (key.equals(REPAINT)) {
       return new Turn(this, List.of(new Effect.Repaint()));
     }
+    if (key.equals(PUT_ASIDE)) {
+      Turn turn = toEveryScreen(new Event.Leaving());
+      List<Effect> effects = new ArrayList<>(turn.effects);
+      effects.add(new Effect.PutAside());
+      return new Turn(turn.session, effects);
+    }
     if (key.equals(QUIT)) {
       return top() instanceof QuitQuestion ? step(topmost(), pressed) : askingToQuit();
     }
@@ -301,7 +321,7 @@ public record Session(
   }
 
   /** Puts a screen on top, and over it what it opens at once. */
-  private List<Effect> opening(Screen opened, List<Screen> screens) {
+  List<Effect> opening(Screen opened, List<Screen> screens) {
     Step first = opened.on(new Event.Opened(), world);
     first.self().ifPresent(screens::add);
     List<Effect> effects = new ArrayList<>(first.effects());
