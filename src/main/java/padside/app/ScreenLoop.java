@@ -9,6 +9,7 @@ import padside.screen.Moment;
 import padside.screen.Session;
 import padside.screen.Size;
 import padside.terminal.Input;
+import padside.units.TimeSpan;
 
 /**
  * Takes events one at a time until all is over, paints once all that waits is taken, and hands
@@ -16,6 +17,8 @@ import padside.terminal.Input;
  * before.
  */
 final class ScreenLoop {
+  private static final TimeSpan PATIENCE = new TimeSpan(10);
+
   private final Inbox inbox;
   private final Outside outside;
   private boolean pressed;
@@ -65,6 +68,7 @@ final class ScreenLoop {
         all = false;
         for (Inbox.Item item : inbox.take(session.untilTick(outside.moment()))) {
           if (item instanceof Inbox.Gone) {
+            outside.keepPlace(session.bookmarks());
             return;
           }
           Session.Turn turn = turn(session, item);
@@ -94,15 +98,33 @@ final class ScreenLoop {
     return item instanceof Inbox.FromTerminal from && from.input() instanceof Input.HungUp;
   }
 
-  /** Of the screens as they were before the mistake; closing waits for it. */
+  /** Of the screens as they were before the mistake, and where they are once it is kept. */
   private void keepHalfTyped(Session session, Throwable bug) {
     try {
-      session.on(new Event.Leaving()).effects().forEach(outside::does);
+      Session.Turn leaving = session.on(new Event.Leaving());
+      leaving.effects().forEach(outside::does);
+      outside.finish();
+      outside.keepPlace(onceKept(leaving.session()).bookmarks());
     } catch (RuntimeException | Error again) {
       bug.addSuppressed(again);
     }
     if (!pressed) {
       outside.forgetPlace();
+    }
+  }
+
+  /** A new record is gone on with only once its id is known. */
+  private Session onceKept(Session session) {
+    Session last = session;
+    while (true) {
+      for (Inbox.Item item : inbox.take(PATIENCE)) {
+        if (item instanceof Inbox.Gone || item instanceof Inbox.Tick) {
+          return last;
+        }
+        if (item instanceof Inbox.Answered answered) {
+          last = last.on(answered.event()).session();
+        }
+      }
     }
   }
 

@@ -43,6 +43,11 @@ public record Bookmark(
     return new Bookmark(screen, of, Optional.of(form.field().name()), !form.entry().fresh(), text);
   }
 
+  /** Where there is no record yet, nothing was kept that could be gone on with. */
+  Bookmark nothingTyped() {
+    return new Bookmark(screen, of, at, false, text);
+  }
+
   /** The same screen about the same record. */
   boolean isOf(Bookmark other) {
     return screen.equals(other.screen) && of.equals(other.of);

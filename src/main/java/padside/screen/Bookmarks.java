@@ -119,17 +119,13 @@ final class Bookmarks {
   private Optional<Screen> flown(Function<Flight, Screen> screen) {
     return flight(
         flight ->
-            Optional.of(flight)
-                .filter(each -> each.status() == Flight.Status.FLOWN)
-                .map(screen::apply));
+            Optional.of(flight).filter(each -> each.status() == Flight.Status.FLOWN).map(screen));
   }
 
   private Optional<Screen> waiting(Function<Flight, Screen> screen) {
     return flight(
         flight ->
-            Optional.of(flight)
-                .filter(each -> each.status() == Flight.Status.CARD)
-                .map(screen::apply));
+            Optional.of(flight).filter(each -> each.status() == Flight.Status.CARD).map(screen));
   }
 
   private Optional<Day> day() {
@@ -171,7 +167,7 @@ final class Bookmarks {
 
   private Optional<Screen> fresh(Kind kind, Screen below) {
     if (below instanceof RecordList list && list.shelf().kind() == kind) {
-      return list.shelf().create(world);
+      return ofTable(kind, list.shelf()).or(() -> list.shelf().create(world));
     }
     return switch (kind) {
       case WEATHER -> DayScreen.day(world).map(day -> WeatherScreen.create(day, world));
@@ -179,6 +175,14 @@ final class Bookmarks {
           Optional.of(below instanceof PlanScreen ? DayForm.ahead(world) : DayForm.create(world));
       default -> Optional.empty();
     };
+  }
+
+  /** A type of the motor table has no record of its own before it is changed. */
+  private Optional<Screen> ofTable(Kind kind, Shelf shelf) {
+    return world.log().motors().types().stream()
+        .filter(type -> kind == Kind.MOTOR && type.designation().equals(mark.text()))
+        .findFirst()
+        .map(type -> shelf.open(type.id(), world));
   }
 
   private Optional<Screen> form(Kind kind, RecordId id) {

@@ -300,7 +300,7 @@ record CardScreen(Form form, Facts finished, Draft draft, LiveCheck check, Phase
 
   @Override
   public Screen at(Bookmark mark) {
-    return with(isNew() ? form : mark.resumed(form));
+    return with((isNew() ? mark.nothingTyped() : mark).resumed(form));
   }
 
   @Override

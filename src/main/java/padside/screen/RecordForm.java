@@ -7,6 +7,7 @@ import java.util.function.Function;
 import padside.fact.Facts;
 import padside.fact.RecordId;
 import padside.flight.Kind;
+import padside.form.Entry;
 import padside.form.Form;
 import padside.form.FormField;
 
@@ -173,15 +174,16 @@ record RecordForm(Sheet sheet, Form form, Draft draft, boolean leaving) implemen
 
   @Override
   public Optional<Bookmark> bookmark() {
-    return Optional.of(Bookmark.of(sheet.kind().code()).about(draft.record()).in(form));
+    Bookmark mark = Bookmark.of(sheet.kind().code()).about(draft.record()).in(form);
+    Entry first = form.entries().get(0);
+    boolean given = draft.record().isEmpty() && !first.touched();
+    return Optional.of(given ? mark.withText(first.typed()) : mark);
   }
 
-  /** Of a form that has no record nothing was kept that could be gone on with. */
   @Override
   public RecordForm at(Bookmark mark) {
-    return draft.record().isEmpty()
-        ? this
-        : new RecordForm(sheet, mark.resumed(form), draft, leaving);
+    Form there = (draft.record().isEmpty() ? mark.nothingTyped() : mark).resumed(form);
+    return new RecordForm(sheet, there, draft, leaving);
   }
 
   @Override

@@ -7,6 +7,7 @@
  * padside.sqlite      built from the journals; holds every line and is what everything reads
  * aside/N/            databases that could not be used, never overwritten
  * lock                held while the log is open
+ * place.json          where the flier is in the program; no part of the log
  * </pre>
  *
  * <p>The journal is the truth. A line is one action of the flier, a JSON object in UTF-8 whose last

@@ -61,6 +61,7 @@ final class Desk {
   private boolean quit;
   private int keys;
   private int bells;
+  private int putAside;
 
   private Desk(MemoryFlightLog log, Settings settings, boolean braille) {
     this.log = log;
@@ -222,6 +223,19 @@ final class Desk {
     return this;
   }
 
+  /** The program is cut off and started anew over the same log, told where it was. */
+  Desk cutOff() {
+    return resume(session.bookmarks());
+  }
+
+  /** The session starts anew at that place. */
+  Desk resume(List<Bookmark> place) {
+    saves.clear();
+    checks.clear();
+    take(Session.resume(world(session.world().settings()), place));
+    return answerSaves().answerChecks().answerSaves();
+  }
+
   String frame() {
     return frame(new Size(80, 24));
   }
@@ -274,6 +288,11 @@ final class Desk {
     return this;
   }
 
+  /** How often the terminal was put aside so far. */
+  int putAside() {
+    return putAside;
+  }
+
   boolean hasQuit() {
     return quit;
   }
@@ -293,6 +312,8 @@ final class Desk {
         checks.add(effect);
       } else if (effect instanceof Effect.Bell) {
         bells++;
+      } else if (effect instanceof Effect.PutAside) {
+        putAside++;
       } else if (effect instanceof Effect.Quit) {
         quit = true;
       }
