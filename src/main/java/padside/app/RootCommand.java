@@ -26,6 +26,7 @@ import picocli.CommandLine.Spec;
       FlightsCommand.class,
       PlanCommand.class,
       AddCommand.class,
+      DoctorCommand.class,
       DemoCommand.class,
       HelpCommand.class
     },
@@ -69,19 +70,25 @@ final class RootCommand implements Callable<Integer> {
 
   /** As {@link #openLog} to look something up: no log is begun for that. */
   LogFolder openLogToRead() throws Fault {
+    LogFolder log = LogFolder.openOrRead(existingLog(), new ThisMachine(), Folders.temporary());
+    log.notices().forEach(this::tell);
+    log.refusal().ifPresent(refusal -> tell(refusal.fault().sentence() + " It is only read."));
+    return log;
+  }
+
+  /** The log's folder, where one has been begun in it. */
+  Path existingLog() throws Fault {
     if (!LogFolder.isIn(logFolder())) {
       throw new Fault(
           "no-log",
           "There is no log in " + logFolder() + " yet.",
           "Begin one with bin/padside, or name another folder with --log.");
     }
-    LogFolder log = LogFolder.openOrRead(logFolder(), new ThisMachine(), Folders.temporary());
-    log.notices().forEach(this::tell);
-    log.refusal().ifPresent(refusal -> tell(refusal.fault().sentence() + " It is only read."));
-    return log;
+    return logFolder();
   }
 
-  private Path logFolder() {
+  /** The folder named, else that of the flier's own log. */
+  Path logFolder() {
     return folderOr(Folders.of(System.getenv()).log());
   }
 

@@ -1,5 +1,6 @@
 package padside.store;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
@@ -11,6 +12,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.sqlite.SQLiteConfig;
 
 /** The one connection to an SQLite file, its statements kept ready. */
@@ -46,6 +48,14 @@ final class Database implements AutoCloseable {
 
   private Database(Connection connection) {
     this.connection = connection;
+  }
+
+  /** A database's file and what SQLite keeps beside it, as far as they are there. */
+  static List<Path> files(Path file) {
+    return Stream.of("", "-wal", "-shm", "-journal")
+        .map(end -> file.resolveSibling(file.getFileName() + end))
+        .filter(Files::exists)
+        .toList();
   }
 
   /** Opens the file, which is made when missing, and changes nothing in it yet. */

@@ -20,8 +20,9 @@ final class Intake implements JournalFiles.Reader<SQLException> {
   private static final int BATCH = 2000;
 
   /** What came of it. */
-  record Taken(int lines, int files, List<String> notices) {
+  record Taken(int lines, int files, List<BadLine> bad, List<String> notices) {
     Taken {
+      bad = List.copyOf(bad);
       notices = List.copyOf(notices);
     }
   }
@@ -30,6 +31,12 @@ final class Intake implements JournalFiles.Reader<SQLException> {
   private final Database database;
   private final LogTables tables;
   private final List<String> notices = new ArrayList<>();
+  private final List<BadLine> bad = new ArrayList<>();
+
+  /** Bad lines after the last sound one of the journal being read. */
+  private final List<BadLine> since = new ArrayList<>();
+
+  private Optional<OpId> before = Optional.empty();
   private int lines;
   private int files;
   private int future;
@@ -53,7 +60,7 @@ final class Intake implements JournalFiles.Reader<SQLException> {
               + future
               + " journal lines of a newer version; update Padside to see them.");
     }
-    return new Taken(lines, files, notices);
+    return new Taken(lines, files, bad, notices);
   }
 
   private void takeIn(Path journal) throws IOException, SQLException {
@@ -67,27 +74,33 @@ final class Intake implements JournalFiles.Reader<SQLException> {
       notices.add(
           "Journal "
               + file
-              + " is shorter than when it was last read; the log still holds its lines.");
+              + " is shorter than when it was last read; the log still holds its lines,"
+              + " and padside doctor writes them to a new journal.");
       return;
     }
-    int before = lines;
+    int sofar = lines;
+    before = Optional.empty();
     database.begin();
     JournalFiles.read(journal, end, this);
+    settle(Optional.empty());
     finish(size);
-    files += lines > before ? 1 : 0;
+    files += lines > sofar ? 1 : 0;
   }
 
-  /** Takes in lines that were kept elsewhere and answers how many were new. */
+  /** Takes in lines that were kept elsewhere and answers how many of them are sound. */
   int take(List<String> raws) throws SQLException {
-    int taken = 0;
+    int sound = 0;
     database.begin();
     for (String raw : raws) {
       Optional<JournalLine> line = LineForm.read(raw).value();
-      taken += line.isPresent() && tables.take(line.get(), raw) ? 1 : 0;
+      if (line.isPresent()) {
+        tables.take(line.get(), raw);
+        sound++;
+      }
     }
     tables.show();
     database.commit();
-    return taken;
+    return sound;
   }
 
   @Override
@@ -96,12 +109,13 @@ final class Intake implements JournalFiles.Reader<SQLException> {
     Reading<JournalLine> reading = LineForm.read(bytes.duplicate());
     if (reading.value().isPresent()) {
       JournalLine line = reading.value().get();
+      settle(Optional.of(line.op()));
       if (tables.take(line, StandardCharsets.UTF_8.decode(bytes).toString())) {
         lines++;
         future += line.fromNewerVersion() ? 1 : 0;
       }
     } else {
-      bad(at, reading.objection().orElseThrow());
+      bad(at, reading.objection().orElseThrow(), bytes);
     }
     if (++inBatch >= BATCH) {
       finish(end);
@@ -110,15 +124,25 @@ final class Intake implements JournalFiles.Reader<SQLException> {
   }
 
   @Override
-  public void torn(long at) throws SQLException {
+  public void torn(long at, ByteBuffer bytes) throws SQLException {
     end = at;
-    bad(at, "cut off before its end, as when the power fails while writing");
+    bad(at, BadLine.TORN, bytes);
   }
 
-  private void bad(long at, String why) throws SQLException {
+  private void bad(long at, String why, ByteBuffer bytes) throws SQLException {
     database.run(
         "INSERT OR REPLACE INTO bad_line (file, at, why) VALUES (?1, ?2, ?3)", file, at, why);
-    notices.add("Skipped a line of journal " + file + " at byte " + at + ": " + why + ".");
+    if (at == 0) {
+      before = Optional.of(new OpId("", -1));
+    }
+    since.add(BadLine.of(file, at, why, bytes));
+  }
+
+  /** The bad lines before a sound one, or before the end of the journal. */
+  private void settle(Optional<OpId> after) {
+    since.forEach(line -> bad.add(line.between(before, after)));
+    since.clear();
+    before = after;
   }
 
   private void finish(long seen) throws SQLException {

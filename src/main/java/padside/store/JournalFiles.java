@@ -28,8 +28,8 @@ final class JournalFiles {
      */
     void line(long at, long next, ByteBuffer bytes) throws E, IOException;
 
-    /** The file ends without a line end. */
-    void torn(long at) throws E, IOException;
+    /** The file ends without a line end; the bytes as for a line. */
+    void torn(long at, ByteBuffer bytes) throws E, IOException;
   }
 
   private JournalFiles() {}
@@ -69,7 +69,7 @@ final class JournalFiles {
         }
       }
       if (lineAt < at) {
-        reader.torn(lineAt);
+        reader.torn(lineAt, ByteBuffer.wrap(line.toByteArray()));
       }
     }
   }

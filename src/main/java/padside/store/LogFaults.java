@@ -3,6 +3,7 @@ package padside.store;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import padside.fact.Fault;
 
@@ -51,6 +52,9 @@ final class LogFaults {
   static String reason(Exception e) {
     if (e instanceof AccessDeniedException) {
       return "access is denied";
+    }
+    if (e instanceof NoSuchFileException) {
+      return "it is not there";
     }
     if (e instanceof FileSystemException file && file.getReason() != null) {
       return file.getReason();

@@ -5,6 +5,7 @@ import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Optional;
@@ -26,12 +27,19 @@ final class LogLock implements AutoCloseable {
   private static final Set<Path> HELD = ConcurrentHashMap.newKeySet();
 
   private final Path folder;
-  private final FileChannel file;
+  private final Optional<FileChannel> file;
+  private final boolean writes;
   private final Optional<String> stale;
 
-  private LogLock(Path folder, FileChannel file, Optional<String> stale) {
+  /** A way to come by a lock. */
+  private interface Taking {
+    LogLock in(Path folder) throws IOException, Fault;
+  }
+
+  private LogLock(Path folder, Optional<FileChannel> file, boolean writes, Optional<String> stale) {
     this.folder = folder;
     this.file = file;
+    this.writes = writes;
     this.stale = stale;
   }
 
@@ -42,14 +50,40 @@ final class LogLock implements AutoCloseable {
 
   static LogLock take(Path folder, Medium medium, Machine.Identity holder)
       throws IOException, Fault {
+    return held(folder, real -> open(real, medium, holder));
+  }
+
+  /** Keeps others from writing without writing itself. */
+  static LogLock toLook(Path folder) throws IOException, Fault {
+    return held(folder, LogLock::look);
+  }
+
+  private static LogLock held(Path folder, Taking taking) throws IOException, Fault {
     Path real = folder.toRealPath();
     if (!HELD.add(real)) {
       throw inUse(folder, "this program itself");
     }
     try {
-      return open(real, medium, holder);
+      return taking.in(real);
     } catch (IOException | Fault | RuntimeException e) {
       HELD.remove(real);
+      throw e;
+    }
+  }
+
+  private static LogLock look(Path folder) throws IOException, Fault {
+    Path name = folder.resolve(NAME);
+    if (!Files.exists(name)) {
+      return new LogLock(folder, Optional.empty(), false, Optional.empty());
+    }
+    FileChannel file = FileChannel.open(name, StandardOpenOption.READ);
+    try {
+      if (file.tryLock(0, Long.MAX_VALUE, true) == null) {
+        throw inUse(folder, holderIn(file).orElse("another program"));
+      }
+      return new LogLock(folder, Optional.of(file), false, holderIn(file));
+    } catch (IOException | Fault | RuntimeException e) {
+      file.close();
       throw e;
     }
   }
@@ -70,7 +104,7 @@ final class LogLock implements AutoCloseable {
               "process " + holder.processId() + " on " + holder.label() + "\n");
       file.truncate(0);
       file.write(text, 0);
-      return new LogLock(folder, file, stale);
+      return new LogLock(folder, Optional.of(file), true, stale);
     } catch (IOException | Fault | RuntimeException e) {
       file.close();
       throw e;
@@ -93,10 +127,20 @@ final class LogLock implements AutoCloseable {
 
   @Override
   public void close() throws IOException {
-    try (file) {
-      file.truncate(0);
+    try {
+      if (file.isPresent()) {
+        close(file.get());
+      }
     } finally {
       HELD.remove(folder);
+    }
+  }
+
+  private void close(FileChannel open) throws IOException {
+    try (open) {
+      if (writes) {
+        open.truncate(0);
+      }
     }
   }
 }

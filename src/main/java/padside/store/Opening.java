@@ -72,7 +72,7 @@ final class Opening {
       try {
         Optional<String> found = unusable(database, doubted);
         if (found.isEmpty()) {
-          return fill(database, Optional.empty());
+          return fill(database);
         }
         unusable = found.get();
         database.close();
@@ -89,24 +89,17 @@ final class Opening {
   private Optional<String> unusable(Database database, boolean doubted) throws SQLException, Fault {
     Schema.Found found = Schema.look(database, file);
     database.toWrite();
-    switch (found) {
-      case EMPTY -> Schema.make(database);
-      case OLDER -> {
-        return Optional.of("it is of an older version");
-      }
-      case DAMAGED -> {
-        return Optional.of("it is damaged (header or tables are not those it was made with)");
-      }
-      case CURRENT -> {
-        if (doubted || small() || !LogTables.meta(database, CLEAN).equals(Optional.of("1"))) {
-          Optional<String> damage = Schema.damage(database);
-          if (damage.isPresent()) {
-            return Optional.of("it is damaged (" + damage.get() + ")");
-          }
-        }
+    if (found == Schema.Found.EMPTY) {
+      Schema.make(database);
+    }
+    if (found == Schema.Found.CURRENT
+        && (doubted || small() || !LogTables.meta(database, CLEAN).equals(Optional.of("1")))) {
+      Optional<String> damage = Schema.damage(database);
+      if (damage.isPresent()) {
+        return Optional.of("it is damaged (" + damage.get() + ")");
       }
     }
-    return Optional.empty();
+    return found.unusable();
   }
 
   private boolean small() {
@@ -115,28 +108,30 @@ final class Opening {
 
   /** What SQLite says of a file that is no sound log; any other failure is passed on. */
   private String damage(SQLException e) throws IOException, SQLException, Fault {
-    int code = e.getErrorCode() & 0xff;
-    if (code == SQLiteErrorCode.SQLITE_NOTADB.code) {
+    if (isNoDatabase(e)) {
       return noDatabase(e.getMessage());
     }
+    int code = e.getErrorCode() & 0xff;
     if (code == SQLiteErrorCode.SQLITE_CORRUPT.code || code == SQLiteErrorCode.SQLITE_ERROR.code) {
       return "it is damaged (" + e.getMessage() + ")";
     }
     throw e;
   }
 
+  static boolean isNoDatabase(SQLException e) {
+    return (e.getErrorCode() & 0xff) == SQLiteErrorCode.SQLITE_NOTADB.code;
+  }
+
   /** Where there are journals it was the log's once; where there are none it is somebody's. */
   private String noDatabase(String seen) throws IOException, Fault {
     if (JournalFiles.in(journals).isEmpty()) {
-      throw new Fault(
-          "log-foreign",
-          "The file " + file + " is not a log, and there is no journal beside it.",
-          "Move it elsewhere to begin a new log, or name another folder.");
+      throw Schema.foreign(file);
     }
     return "it is damaged (" + seen + ")";
   }
 
-  private Opened anew(String why) throws IOException, SQLException {
+  /** Sets the database aside and builds it anew. */
+  Opened anew(String why) throws IOException, SQLException {
     SetAside aside = SetAside.move(folder, medium);
     notices.add("The database was set aside in " + aside.place() + ": " + why + ".");
     medium.file(file);
@@ -144,20 +139,50 @@ final class Opening {
     try {
       database.toWrite();
       Schema.make(database);
-      return fill(database, Optional.of(aside));
+      return fill(database);
     } catch (SQLException | IOException | RuntimeException e) {
       closeQuietly(database);
       throw e;
     }
   }
 
-  private Opened fill(Database database, Optional<SetAside> aside)
-      throws IOException, SQLException {
+  /** Journals first; into tables made just now also what only databases set aside still hold. */
+  private Opened fill(Database database) throws IOException, SQLException {
+    boolean unfilled = Schema.isUnfilled(database);
+    if (unfilled) {
+      Schema.empty(database); // an earlier filling may have been cut off
+    }
     LogTables tables = new LogTables(database);
     boolean bare = database.number("SELECT count(*) FROM op") == 0;
     Intake intake = new Intake(journals, database, tables);
     Intake.Taken taken = intake.takeIn();
+    List<String> salvaged =
+        unfilled ? new Salvage(folder, journals, medium).into(database, intake) : List.of();
+    database.begin();
+    tell(BadLine.settled(taken.bad(), database));
     notices.addAll(taken.notices());
+    tell(taken, bare);
+    notices.addAll(salvaged);
+    KindViews.refresh(database);
+    Schema.noteFilled(database);
+    database.commit();
+    return new Opened(database, tables, notices);
+  }
+
+  private void tell(List<BadLine> lost) {
+    for (BadLine line : lost) {
+      notices.add(
+          "Skipped a line of journal "
+              + line.file()
+              + " at byte "
+              + line.at()
+              + ": "
+              + line.why()
+              + ".");
+    }
+  }
+
+  private void tell(Intake.Taken taken, boolean bare) {
     if (bare && taken.lines() > 0) {
       notices.add(
           "The database was built from "
@@ -168,13 +193,6 @@ final class Opening {
     } else if (taken.lines() > 0) {
       notices.add("Taken in from the journals: " + taken.lines() + " lines the database lacked.");
     }
-    if (aside.isPresent()) {
-      notices.addAll(aside.get().salvage(intake));
-    }
-    database.begin();
-    KindViews.refresh(database);
-    database.commit();
-    return new Opened(database, tables, notices);
   }
 
   private static void closeQuietly(Database database) {

@@ -27,12 +27,26 @@ final class Schema {
   /** Meta key: the version of the tables. */
   private static final String MADE_BY = "version";
 
+  /** Meta key: there from the making of the tables until they are filled for the first time. */
+  private static final String UNFILLED = "unfilled";
+
   /** What was found in a file. */
   enum Found {
-    EMPTY,
-    CURRENT,
-    OLDER,
-    DAMAGED
+    EMPTY(""),
+    CURRENT(""),
+    OLDER("it is of an older version"),
+    DAMAGED("it is damaged (header or tables are not those it was made with)");
+
+    private final String unusable;
+
+    Found(String unusable) {
+      this.unusable = unusable;
+    }
+
+    /** Why it cannot be used as it is. */
+    Optional<String> unusable() {
+      return Optional.of(unusable).filter(why -> !why.isEmpty());
+    }
   }
 
   private Schema() {}
@@ -61,6 +75,14 @@ final class Schema {
       throw newer(file, version);
     }
     return version < VERSION ? Found.OLDER : Found.DAMAGED;
+  }
+
+  /** What is no database where nothing else says that there was a log. */
+  static Fault foreign(Path file) {
+    return new Fault(
+        "log-foreign",
+        "The file " + file + " is not a log, and there is no journal beside it.",
+        "Move it elsewhere to begin a new log, or name another folder.");
   }
 
   private static Fault foreign(Path file, long application) {
@@ -99,6 +121,27 @@ final class Schema {
     LogTables.setMeta(database, MADE_BY, String.valueOf(VERSION));
     LogTables.setMeta(database, TABLES, tables(database));
     LogTables.setMeta(database, SCRIPT, script());
+    LogTables.setMeta(database, UNFILLED, "1");
+    database.commit();
+  }
+
+  /** True while not all that is to be had was taken into the tables since they were made. */
+  static boolean isUnfilled(Database database) throws SQLException {
+    return LogTables.meta(database, UNFILLED).isPresent();
+  }
+
+  /** Within the caller's transaction. */
+  static void noteFilled(Database database) throws SQLException {
+    database.run("DELETE FROM meta WHERE key = ?1", UNFILLED);
+  }
+
+  /** Takes every line out of the tables again. */
+  static void empty(Database database) throws SQLException {
+    database.begin();
+    for (String table :
+        List.of("cell", "replaced", "record", "op", "run", "journal_file", "bad_line")) {
+      database.run("DELETE FROM " + table);
+    }
     database.commit();
   }
 

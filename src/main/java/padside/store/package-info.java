@@ -3,7 +3,7 @@
  *
  * <pre>
  * journal/RUN.jsonl   what was kept in one run of the program, one line an action; RUN-1.jsonl ...
- *                     where it went on after a failed write
+ *                     where it went on after a failed write, or lines no other journal held
  * padside.sqlite      built from the journals; holds every line and is what everything reads
  * aside/N/            databases that could not be used, never overwritten
  * lock                held while the log is open

@@ -100,7 +100,10 @@ class DamageTest {
     List<String> notices = openedNotices();
 
     assertThat(notices.get(0)).contains("aside");
-    assertThat(notices).last().asString().matches("Recovered .*: [35] lines no journal holds\\.");
+    assertThat(notices)
+        .last()
+        .asString()
+        .matches("Recovered .*: [35] lines no journal held; they stand in a journal again\\.");
     assertThat(LogState.of(folder)).isEqualTo(whole);
   }
 

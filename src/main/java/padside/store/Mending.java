@@ -1,0 +1,99 @@
+package padside.store;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Writes lines no journal holds into new journals: {@code RUN-K.jsonl} with the next K that is
+ * free. Journals that are there are never changed.
+ */
+final class Mending {
+  private static final String UNFINISHED = ".new";
+
+  private final Path journals;
+  private final Medium medium;
+
+  Mending(Path journals, Medium medium) {
+    this.journals = journals;
+    this.medium = medium;
+  }
+
+  /** Where the lines of a database end that stand in journals; what comes later does not. */
+  static long mark(Database database) throws SQLException {
+    return database.number("SELECT max(rowid) FROM op");
+  }
+
+  /** How many lines came after the mark. */
+  static int count(Database database, long mark) throws SQLException {
+    return (int) database.number("SELECT count(*) FROM op WHERE rowid > ?1", mark);
+  }
+
+  /** Writes the lines after the mark; when this returns they are on the medium. */
+  List<OwnJournal.End> write(Database database, long mark) throws IOException, SQLException {
+    List<OwnJournal.End> written = new ArrayList<>();
+    for (String run :
+        database.list(
+            row -> row.getString(1),
+            "SELECT DISTINCT run.name FROM op JOIN run ON run.id = op.run"
+                + " WHERE op.rowid > ?1 ORDER BY run.name",
+            mark)) {
+      written.add(write(run, lines(database, mark, run)));
+    }
+    if (!written.isEmpty()) {
+      medium.forceFolder(journals);
+    }
+    return written;
+  }
+
+  private static List<String> lines(Database database, long mark, String run) throws SQLException {
+    return database.list(
+        row -> row.getString(1) + "\n",
+        "SELECT raw FROM op JOIN run ON run.id = op.run"
+            + " WHERE op.rowid > ?1 AND run.name = ?2 ORDER BY n",
+        mark,
+        run);
+  }
+
+  private OwnJournal.End write(String run, List<String> lines) throws IOException {
+    Path journal = free(run);
+    Path unfinished = journal.resolveSibling(journal.getFileName() + UNFINISHED);
+    Files.deleteIfExists(unfinished);
+    long bytes = 0;
+    try {
+      try (FileChannel file = medium.fresh(unfinished)) {
+        for (String line : lines) {
+          ByteBuffer left = StandardCharsets.UTF_8.encode(line);
+          while (left.hasRemaining()) {
+            bytes += file.write(left, bytes);
+          }
+        }
+        file.force(true);
+      }
+      Files.move(unfinished, journal, StandardCopyOption.ATOMIC_MOVE);
+    } catch (IOException e) {
+      Files.deleteIfExists(unfinished);
+      throw e;
+    }
+    return new OwnJournal.End(journal.getFileName().toString(), bytes);
+  }
+
+  private Path free(String run) {
+    int count = 1;
+    while (Files.exists(journal(run, count))) {
+      count++;
+    }
+    return journal(run, count);
+  }
+
+  private Path journal(String run, int count) {
+    return journals.resolve(run + "-" + count + JournalFiles.SUFFIX);
+  }
+}
