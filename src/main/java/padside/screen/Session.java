@@ -35,6 +35,12 @@ public record Session(
 
   private static final Key PUT_ASIDE = Key.control('z');
   private static final Key REPAINT = Key.control('l');
+  private static final List<Binding> EVERYWHERE =
+      List.of(
+          Binding.of("<c-c>", "", "leave Padside, from anywhere; all that was typed is kept"),
+          Binding.of("<c-z>", "", "to the shell for a while; its fg brings Padside back"),
+          Binding.of("<c-l>", "", "paint the whole screen anew"));
+
   private static final Key HELP = Key.function(1);
   private static final Key HELP_TOO = new Key("?");
 
@@ -276,9 +282,16 @@ public record Session(
     }
     boolean help = key.equals(HELP) || (key.equals(HELP_TOO) && !top().takesText());
     if (help && !(top() instanceof HelpScreen)) {
-      return new Turn(over(HelpScreen.of(top().title(world), top().bindings())), List.of());
+      return new Turn(over(HelpScreen.of(top().title(world), keys())), List.of());
     }
     return step(topmost(), pressed);
+  }
+
+  /** Those of the screen on top, then those that mean the same everywhere. */
+  private List<Binding> keys() {
+    List<Binding> keys = new ArrayList<>(top().bindings());
+    keys.addAll(EVERYWHERE);
+    return keys;
   }
 
   private Turn askingToQuit() {
