@@ -84,6 +84,9 @@ final class PlaceKeeper {
     written = now;
     try {
       file.write(PlaceText.of(now));
+      if (newest.get().equals(now)) {
+        file.force(); // not before a newer place, which would only wait for it
+      }
     } catch (IOException e) {
       return; // the next change tries again
     }

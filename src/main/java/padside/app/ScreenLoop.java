@@ -113,7 +113,7 @@ final class ScreenLoop {
     }
   }
 
-  /** A new record is gone on with only once its id is known. */
+  /** A new record is gone on with only once its id is known, and keeps the rest of it then. */
   private Session onceKept(Session session) {
     Session last = session;
     while (true) {
@@ -122,7 +122,9 @@ final class ScreenLoop {
           return last;
         }
         if (item instanceof Inbox.Answered answered) {
-          last = last.on(answered.event()).session();
+          Session.Turn turn = last.on(answered.event());
+          turn.effects().forEach(outside::does);
+          last = turn.session();
         }
       }
     }

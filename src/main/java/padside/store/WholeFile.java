@@ -27,7 +27,7 @@ public final class WholeFile {
     this.unfinished = folder.resolve(name + ".new");
   }
 
-  /** Puts a text in place of the one there; once this returns it is on the medium. */
+  /** Puts a text in place of the one there; {@link #force} makes that last. */
   public void write(String text) throws IOException {
     Files.deleteIfExists(unfinished);
     try (FileChannel channel = medium.fresh(unfinished)) {
@@ -35,9 +35,13 @@ public final class WholeFile {
       while (bytes.hasRemaining()) {
         channel.write(bytes);
       }
-      channel.force(true);
+      channel.force(false);
     }
     Files.move(unfinished, file, StandardCopyOption.ATOMIC_MOVE);
+  }
+
+  /** Once this returns a cut of the power brings back no text from before the last one. */
+  public void force() throws IOException {
     medium.forceFolder(file.getParent());
   }
 
@@ -55,7 +59,7 @@ public final class WholeFile {
   /** Takes the file away. */
   public void remove() throws IOException {
     if (Files.deleteIfExists(file)) {
-      medium.forceFolder(file.getParent());
+      force();
     }
   }
 }

@@ -218,11 +218,7 @@ class PadMorningIT {
     pad.sees("ARMED");
     pad.press("Space");
     pad.sees("COUNT");
-    killAndStartAgain("Flown 1");
-    pad.press("Home", "Enter");
-    pad.sees("All ticked");
-    pad.press("a");
-    pad.sees("ARMED");
+    killAndStartAgain("HOLD");
     count();
     mark("next: EJECTION");
     markOnceItCounts("next: TOUCHDOWN", "Ejection");
@@ -246,9 +242,7 @@ class PadMorningIT {
     toField("To mend");
     pad.type("new body tube!");
     pad.press("Tab");
-    killAndStartAgain("Flown 3");
-    pad.press("d");
-    pad.sees("Debrief: Heron");
+    killAndStartAgain("Debrief: Heron");
     pad.seesLine("To mend", "new body tube!");
     toField("Burn");
     pad.type("case burst");

@@ -182,6 +182,24 @@ class ScreenLoopTest {
   }
 
   @Test
+  void a_field_half_typed_while_the_one_before_is_still_being_kept_is_kept_too() throws Fault {
+    Session session = halfTyped();
+    for (Key key : Key.script("it<tab>40g")) {
+      Session.Turn turn = session.on(new Event.Pressed(key, MACHINE.moment()));
+      turn.effects().forEach(table::does);
+      session = turn.session();
+    }
+    Session broken = Faulty.atKey(session);
+    press("x");
+
+    assertThatThrownBy(() -> run(broken)).hasMessage(Faulty.MESSAGE);
+    assertThat(next().text())
+        .containsPattern("Name +Pipit")
+        .containsPattern("> Bare mass +40g")
+        .contains("cut off");
+  }
+
+  @Test
   void a_mistake_before_any_key_was_pressed_is_not_gone_back_to() throws Fault {
     failsWith(Faulty::whenDrawn);
 
