@@ -113,9 +113,9 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
             opened.refused(),
             0);
     Session.Turn turn = resumed(world);
-    List<String> told = new ArrayList<>(settings.told());
+    List<String> told = new ArrayList<>(turn.session().notice().stream().toList());
+    told.addAll(settings.told());
     told.addAll(opened.notices());
-    turn.session().notice().ifPresent(told::add);
     Session session = turn.session().tellingWhatIsRefused();
     return new Session.Turn(
         told.isEmpty() ? session : session.telling(String.join(" ", told)), turn.effects());
