@@ -4,8 +4,12 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
+import padside.clock.Anchor;
+import padside.clock.LogClock;
+import padside.clock.Moment;
 import padside.fact.Fault;
 import padside.fact.RecordId;
+import padside.flight.Action;
 import padside.flight.Logbook;
 import padside.motor.MotorTable;
 import padside.screen.Effect;
@@ -20,6 +24,7 @@ final class LogKeeper {
   private static final long CLOSING_SECONDS = 30;
 
   private final Path folder;
+  private final ThisMachine machine;
   private final Inbox inbox;
   private final AtomicInteger savesWaiting = new AtomicInteger();
   private final OwnThread thread;
@@ -31,8 +36,9 @@ final class LogKeeper {
   private Optional<Refused> told = Optional.empty();
   private int noticesTold;
 
-  LogKeeper(Path folder, Inbox inbox) {
+  LogKeeper(Path folder, ThisMachine machine, Inbox inbox) {
     this.folder = folder;
+    this.machine = machine;
     this.inbox = inbox;
     this.thread = OwnThread.named("log", inbox::failed);
   }
@@ -40,6 +46,11 @@ final class LogKeeper {
   /** A question to the log. */
   private interface Reading {
     Event of(LogFolder log) throws Fault;
+  }
+
+  /** Something to be kept. */
+  private interface Writing {
+    Action in(LogFolder log) throws Fault;
   }
 
   /**
@@ -59,8 +70,16 @@ final class LogKeeper {
   }
 
   void save(Effect.Save save) {
+    keep(save.ticket(), open -> save.action());
+  }
+
+  void set(Effect.SetClock set) {
+    keep(set.ticket(), open -> open.clockAction(set.anchor()));
+  }
+
+  private void keep(Ticket ticket, Writing writing) {
     savesWaiting.incrementAndGet();
-    thread.execute(() -> inbox.answer(kept(save)));
+    thread.execute(() -> inbox.answer(kept(ticket, writing)));
   }
 
   /** Reads what was done to a record, once all saves before are kept. */
@@ -128,8 +147,9 @@ final class LogKeeper {
   private Opened opened() {
     try {
       motors = Shipped.motors();
-      LogFolder opened = LogFolder.openOrRead(folder, new ThisMachine(), Folders.temporary());
+      LogFolder opened = LogFolder.openOrRead(folder, machine, Folders.temporary());
       log = Optional.of(opened);
+      correct(opened);
       book = Optional.of(Logbook.read(opened, motors));
       told = refused(opened);
       noticesTold = opened.notices().size();
@@ -139,18 +159,27 @@ final class LogKeeper {
     }
   }
 
-  private Event kept(Effect.Save save) {
+  /** The machine's clock was set right while the program was closed. */
+  private void correct(LogFolder opened) throws Fault {
+    LogClock clock = new LogClock(opened.anchors(), opened.newest());
+    Moment now = machine.moment();
+    if (now.sure() && clock.jumped(now) && opened.refusal().isEmpty()) {
+      opened.keep(opened.clockAction(Anchor.of(now, now.wall(), Anchor.How.SYNCHRONISED)));
+    }
+  }
+
+  private Event kept(Ticket ticket, Writing writing) {
     int stillWaiting = savesWaiting.decrementAndGet();
     try {
       LogFolder open = log.orElseThrow();
-      List<RecordId> records = open.keep(save.action()).records();
+      List<RecordId> records = open.keep(writing.in(open)).records();
       if (stillWaiting == 0) {
         book = Optional.of(Logbook.read(open, motors));
       }
       tell(open);
-      return new Event.Saved(save.ticket(), records, book.orElseThrow());
+      return new Event.Saved(ticket, records, book.orElseThrow());
     } catch (Fault fault) {
-      return new Event.NotSaved(save.ticket(), fault);
+      return new Event.NotSaved(ticket, fault);
     }
   }
 

@@ -1,7 +1,6 @@
 package padside.app;
 
 import java.time.LocalDate;
-import java.time.ZoneId;
 import java.time.format.DateTimeParseException;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -76,7 +75,7 @@ final class PlanCommand implements Callable<Integer> {
   }
 
   private static Optional<Day> next(Logbook book) {
-    return PlanDays.of(book, LocalDate.now(ZoneId.systemDefault())).first();
+    return PlanDays.of(book, new ThisMachine().today(book)).first();
   }
 
   /** Of two days on one date the one with a plan, else the one opened last. */

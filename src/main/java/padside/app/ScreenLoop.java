@@ -1,11 +1,11 @@
 package padside.app;
 
 import java.util.List;
+import padside.clock.Moment;
 import padside.screen.Bookmark;
 import padside.screen.Effect;
 import padside.screen.Event;
 import padside.screen.Frame;
-import padside.screen.Moment;
 import padside.screen.Session;
 import padside.screen.Size;
 import padside.terminal.Input;

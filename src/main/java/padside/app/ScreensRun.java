@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import padside.clock.Moment;
 import padside.fact.Fault;
 import padside.flight.Logbook;
 import padside.preflight.Preflight;
@@ -14,7 +15,6 @@ import padside.screen.Bookmark;
 import padside.screen.Effect;
 import padside.screen.Event;
 import padside.screen.Frame;
-import padside.screen.Moment;
 import padside.screen.Session;
 import padside.screen.Size;
 import padside.screen.World;
@@ -36,18 +36,19 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
   private final Inbox inbox = new Inbox();
   private final CountDownLatch closed = new CountDownLatch(1);
   private final Thread signalled = new Thread(this::leaveInGoodOrder, "padside signalled");
-  private final ThisMachine machine = new ThisMachine();
+  private final ThisMachine machine;
   private final SettingsFile settings;
   private final Console console;
   private final LogKeeper keeper;
   private final Checker checker;
   private final PlaceKeeper place;
 
-  private ScreensRun(Path folder, SettingsFile settings) {
+  private ScreensRun(Path folder, SettingsFile settings, ThisMachine machine) {
     this.settings = settings;
+    this.machine = machine;
     Looks looks = noColour() ? Looks.MONOCHROME : settings.looks();
     this.console = Console.open(Tty.of(System.getProperties()), looks, inbox::input);
-    this.keeper = new LogKeeper(folder, inbox);
+    this.keeper = new LogKeeper(folder, machine, inbox);
     this.checker = new Checker(() -> Checker.Check.of(new Preflight(settings.settings())), inbox);
     this.place = new PlaceKeeper(folder, inbox::failed);
     Thread.setDefaultUncaughtExceptionHandler((thread, bug) -> inbox.failed(bug));
@@ -60,10 +61,20 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
     return over(folders.log());
   }
 
-  /** Opens the screens on a log; returns the exit status. */
+  /** Opens the screens on a log of the flier's; returns the exit status. */
   static int over(Path folder) {
     SettingsFile settings = SettingsFile.read(Folders.of(System.getenv()).settings());
-    ScreensRun run = new ScreensRun(folder, settings);
+    return over(folder, settings, new ThisMachine(settings.clock()));
+  }
+
+  /** Opens the screens on the made-up season, whose dates no clock has to fit. */
+  static int overSeason(Path folder) {
+    SettingsFile settings = SettingsFile.read(Folders.of(System.getenv()).settings());
+    return over(folder, settings, new ThisMachine(ThisMachine.Clock.TRUSTED));
+  }
+
+  private static int over(Path folder, SettingsFile settings, ThisMachine machine) {
+    ScreensRun run = new ScreensRun(folder, settings, machine);
     Fault failed;
     try (run) {
       LogKeeper.Opened opened = run.awaitLog();
@@ -155,6 +166,8 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
   public void does(Effect effect) {
     if (effect instanceof Effect.Save save) {
       keeper.save(save);
+    } else if (effect instanceof Effect.SetClock set) {
+      keeper.set(set);
     } else if (effect instanceof Effect.ReadHistory read) {
       keeper.read(read);
     } else if (effect instanceof Effect.ReadRemoved read) {

@@ -23,12 +23,13 @@ import padside.units.UnitSystem;
  *
  * @param told a sentence for every line that was not taken
  */
-record SettingsFile(Settings settings, Looks looks, List<String> told) {
+record SettingsFile(Settings settings, Looks looks, ThisMachine.Clock clock, List<String> told) {
   private static final String UNITS = "units";
   private static final String RULES = "rules";
   private static final String OWN_LIMIT = "own-limit";
   private static final String ROD_DIVISOR = "rod-divisor";
   private static final String LOOKS = "looks";
+  private static final String CLOCK = "clock";
 
   /** Reads the file; no file means the usual settings. */
   static SettingsFile read(Path file) {
@@ -43,6 +44,7 @@ record SettingsFile(Settings settings, Looks looks, List<String> told) {
       return new SettingsFile(
           usual.settings,
           usual.looks,
+          usual.clock,
           List.of("The settings file " + file + " cannot be read; the usual settings stand."));
     }
     return new Lines(file, lines).read();
@@ -68,12 +70,13 @@ record SettingsFile(Settings settings, Looks looks, List<String> told) {
               ownLimit(units),
               rodDivisor());
       Looks looks = word(LOOKS, Looks.class, Looks.BLACK_ON_WHITE);
+      ThisMachine.Clock clock = word(CLOCK, ThisMachine.Clock.class, ThisMachine.Clock.ASK);
       for (String name : new TreeSet<>(lines.stringPropertyNames())) {
-        if (!List.of(UNITS, RULES, OWN_LIMIT, ROD_DIVISOR, LOOKS).contains(name)) {
-          tell(name, "is no setting; known are units, rules, own-limit, rod-divisor, looks");
+        if (!List.of(UNITS, RULES, OWN_LIMIT, ROD_DIVISOR, LOOKS, CLOCK).contains(name)) {
+          tell(name, "is no setting; known are units, rules, own-limit, rod-divisor, looks, clock");
         }
       }
-      return new SettingsFile(settings, looks, List.copyOf(told));
+      return new SettingsFile(settings, looks, clock, List.copyOf(told));
     }
 
     private <E extends Enum<E>> E word(String name, Class<E> type, E usual) {

@@ -7,10 +7,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.HexFormat;
 import java.util.Optional;
-import padside.screen.Moment;
+import padside.clock.Moment;
+import padside.flight.Logbook;
 import padside.store.Machine;
 import padside.units.TimeSpan;
 
@@ -20,10 +22,32 @@ final class ThisMachine implements Machine {
   private static final Path BOOT_ID = Path.of("/proc/sys/kernel/random/boot_id");
   private static final int RUN_BYTES = 10;
 
+  /** A start of a machine that has no name for it is known for this run of the program only. */
+  private static final String NAMELESS = "run-" + hex();
+
+  /** Whether the machine's clock is believed. */
+  enum Clock {
+    /** As far as the operating system vouches for it; else the flier is asked. */
+    ASK,
+    /** Always. */
+    TRUSTED
+  }
+
+  private final Clock clock;
+  private final ClockSource source = ClockSource.look(Path.of("/"), Instant.now());
+
   /** An uptime source that counts suspended time, where there is one. */
   private final boolean hasUptime = Files.isReadable(UPTIME);
 
-  private final String bootId = line(BOOT_ID).orElse("unknown");
+  private final String bootId = line(BOOT_ID).orElse(NAMELESS);
+
+  ThisMachine() {
+    this(Clock.ASK);
+  }
+
+  ThisMachine(Clock clock) {
+    this.clock = clock;
+  }
 
   @Override
   public long wallMillis() {
@@ -39,11 +63,21 @@ final class ThisMachine implements Machine {
 
   /** This moment. */
   Moment moment() {
-    return new Moment(Instant.now(), new TimeSpan(uptimeSeconds()), bootId);
+    Moment.Trust trust = clock == Clock.TRUSTED ? Moment.Trust.SURE : source.trust();
+    return new Moment(Instant.now(), new TimeSpan(uptimeSeconds()), bootId, trust);
+  }
+
+  /** The date here by the log's time. */
+  LocalDate today(Logbook book) {
+    return LocalDate.ofInstant(book.clock().told(moment()).wall(), ZoneId.systemDefault());
   }
 
   @Override
   public String freshRun() {
+    return hex();
+  }
+
+  private static String hex() {
     byte[] bytes = new byte[RUN_BYTES];
     new SecureRandom().nextBytes(bytes);
     return HexFormat.of().formatHex(bytes);

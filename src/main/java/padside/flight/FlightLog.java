@@ -1,8 +1,12 @@
 package padside.flight;
 
+import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import padside.clock.Anchor;
+import padside.clock.Moment;
 import padside.fact.Facts;
 import padside.fact.Fault;
 import padside.fact.RecordId;
@@ -64,6 +68,57 @@ public interface FlightLog extends AutoCloseable {
    * @param day absent where a flight names none
    */
   record Use(RecordId gear, Optional<RecordId> day, int flights) {}
+
+  /**
+   * The times that a start of a machine put into records that are not removed, and that still show
+   * there as they were or as an anchor corrected them.
+   */
+  List<Stamp> stamps(String boot) throws Fault;
+
+  /** When the newest operation was done, by the clocks of the machine it was done on. */
+  Optional<Moment> newest() throws Fault;
+
+  /** Every time told for a clock, in the order they were kept. */
+  default List<Anchor> anchors() throws Fault {
+    return anchors(list(Kind.CLOCK));
+  }
+
+  private static List<Anchor> anchors(List<Stored> records) {
+    return records.stream().flatMap(each -> Anchor.in(each.facts()).stream()).toList();
+  }
+
+  /**
+   * What keeps the tie of a start of the machine to the true time, and corrects with it all that
+   * was stamped since that start. A clock the operating system set is kept only where that corrects
+   * something.
+   */
+  default Action clockAction(Anchor anchor) throws Fault {
+    List<Anchor> before = new ArrayList<>(anchors(removed(Kind.CLOCK)));
+    before.addAll(anchors());
+    return new Correction(anchor, before).action(stamps(anchor.boot()));
+  }
+
+  /**
+   * A field with a time or date.
+   *
+   * @param shown what shows there
+   * @param first what the operation that put it there, before any correction, wrote into the record
+   * @param written when that was, by that machine's clocks
+   * @param zone that machine's
+   */
+  record Stamp(
+      Kind kind,
+      RecordId record,
+      String field,
+      Facts.Cell shown,
+      Facts first,
+      Moment written,
+      ZoneId zone) {
+    /** Whether the machine's clock may be what fills a field. */
+    public static boolean isIn(Kind kind, String field) {
+      return Correction.isOf(kind, field);
+    }
+  }
 
   @Override
   void close() throws Fault;

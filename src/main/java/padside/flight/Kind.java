@@ -3,6 +3,7 @@ package padside.flight;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import padside.clock.Anchor;
 import padside.fact.Column;
 import padside.motor.MotorType;
 
@@ -20,7 +21,8 @@ public enum Kind {
   FIX(Fix.COLUMNS),
   ATTEMPT(Attempt.COLUMNS),
   SIGHTING(Sighting.COLUMNS),
-  CHECKLINE(CheckLine.COLUMNS);
+  CHECKLINE(CheckLine.COLUMNS),
+  CLOCK(Anchor.COLUMNS);
 
   /** On every kind: marked as removed. Nothing is ever taken out of the log. */
   public static final Column<Boolean> REMOVED = Column.flag("removed", "marked as removed");

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import padside.clock.LogClock;
 import padside.fact.Fault;
 import padside.fact.RecordId;
 import padside.motor.MotorTable;
@@ -35,7 +36,8 @@ public record Logbook(
     List<Fix> fixes,
     List<Attempt> attempts,
     List<Sighting> sightings,
-    List<CheckLine> checkLines) {
+    List<CheckLine> checkLines,
+    LogClock clock) {
 
   /**
    * How often a parachute, streamer or altimeter has flown.
@@ -76,7 +78,8 @@ public record Logbook(
         log.list(Kind.FIX).stream().map(f -> new Fix(f.id(), f.facts())).toList(),
         log.list(Kind.ATTEMPT).stream().map(a -> new Attempt(a.id(), a.facts())).toList(),
         log.list(Kind.SIGHTING).stream().map(s -> new Sighting(s.id(), s.facts())).toList(),
-        log.list(Kind.CHECKLINE).stream().map(c -> new CheckLine(c.id(), c.facts())).toList());
+        log.list(Kind.CHECKLINE).stream().map(c -> new CheckLine(c.id(), c.facts())).toList(),
+        new LogClock(log.anchors(), log.newest()));
   }
 
   private static Map<RecordId, Used> used(List<FlightLog.Use> uses, List<Day> days) {
@@ -122,7 +125,7 @@ public record Logbook(
     return flights.stream().filter(flight -> flight.id().equals(id)).findFirst();
   }
 
-  /** The day with the latest date; of two on one date the one opened last. */
+  /** The day opened last, whatever its date: a clock may have been wrong. */
   public Optional<Day> latestDay() {
     return latestDay(day -> true);
   }
@@ -131,9 +134,6 @@ public record Logbook(
   public Optional<Day> latestDay(Predicate<Day> which) {
     return IntStream.rangeClosed(1, days.size())
         .mapToObj(back -> days.get(days.size() - back))
-        .map(day -> Map.entry(day.date().orElse(LocalDate.MIN), day))
-        .sorted(Map.Entry.<LocalDate, Day>comparingByKey().reversed())
-        .map(Map.Entry::getValue)
         .filter(which)
         .findFirst();
   }

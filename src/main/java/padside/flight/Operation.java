@@ -3,9 +3,11 @@ package padside.flight;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import padside.fact.Facts;
 import padside.fact.RecordId;
 
@@ -14,14 +16,17 @@ import padside.fact.RecordId;
  *
  * @param id names it; a record it made is named for it, with a number behind where it made several
  * @param label what was done, such as {@code keep card}
- * @param when by the clock of the machine it was done on, which may be wrong
+ * @param when by the log's time
+ * @param timed whether an anchor of that start of the machine vouches for it; else it is what the
+ *     machine's clock showed, which may be wrong
  * @param machine what that machine is called; empty when nobody knows
  */
 public record Operation(
-    RecordId id, String label, Instant when, String machine, List<Changed> changes) {
+    RecordId id, String label, Instant when, boolean timed, String machine, List<Changed> changes) {
   private static final String UNDO = "undo: ";
   private static final String REDO = "redo: ";
   private static final String TYPING = "typing: ";
+  private static final long SECONDS_APART = 60;
 
   /** Keeps its own list. */
   public Operation {
@@ -124,6 +129,32 @@ public record Operation(
   /** What was done, whether it was still being typed or not. */
   String plainLabel() {
     return isTyping() ? label.substring(TYPING.length()) : label;
+  }
+
+  /**
+   * Those whose time cannot be right: they lie before one that was done earlier, or after one that
+   * was done later and whose time is vouched for.
+   *
+   * @param history oldest first, which no clock decides
+   */
+  public static Set<RecordId> outOfTime(List<Operation> history) {
+    Set<RecordId> wrong = new LinkedHashSet<>();
+    for (int i = 0; i < history.size(); i++) {
+      Operation done = history.get(i);
+      boolean late = history.subList(0, i).stream().anyMatch(each -> each.isAfter(done));
+      boolean early =
+          history.subList(i + 1, history.size()).stream()
+              .anyMatch(each -> each.timed && done.isAfter(each));
+      if (!done.timed && (late || early)) {
+        wrong.add(done.id);
+      }
+    }
+    return wrong;
+  }
+
+  /** By so much that no two machines that are set well differ by it. */
+  private boolean isAfter(Operation other) {
+    return when.minusSeconds(SECONDS_APART).isAfter(other.when);
   }
 
   /** Whether it is the taking back of another. */

@@ -57,7 +57,9 @@ record TypingRun(Operation all, Operation last) {
     boolean made = all.changes().stream().anyMatch(cell -> all.made(cell.record()));
     Operation named = made ? all : next;
     return new TypingRun(
-        new Operation(named.id(), named.label(), next.when(), next.machine(), changes(next)), next);
+        new Operation(
+            named.id(), named.label(), next.when(), next.timed(), next.machine(), changes(next)),
+        next);
   }
 
   private List<Operation.Changed> changes(Operation next) {
@@ -83,6 +85,7 @@ record TypingRun(Operation all, Operation last) {
   }
 
   private Operation told() {
-    return new Operation(all.id(), all.plainLabel(), all.when(), all.machine(), all.changes());
+    return new Operation(
+        all.id(), all.plainLabel(), all.when(), all.timed(), all.machine(), all.changes());
   }
 }

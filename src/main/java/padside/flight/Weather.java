@@ -11,6 +11,7 @@ import padside.units.Length;
 import padside.units.Pressure;
 import padside.units.Speed;
 import padside.units.Temperature;
+import padside.units.TimeSpan;
 import padside.units.Wind;
 
 /** One look at the weather during a day. Wind is as read at the height noted. */
@@ -18,6 +19,14 @@ public record Weather(RecordId id, Facts facts) {
   public static final Column<RecordId> DAY = Column.reference("day", "the day it was read on");
   public static final Column<Instant> AT =
       Column.instant("at", "when it was read, ISO 8601 in UTC, by the machine's clock");
+  public static final Column<TimeSpan> UP =
+      Column.quantity(
+          "up_s",
+          "when it was read, seconds since the machine was started",
+          TimeSpan::new,
+          TimeSpan::seconds);
+  public static final Column<String> BOOT =
+      Column.text("boot", "that start of the machine, as its operating system names it");
   public static final Column<Speed> WIND_MEAN =
       Column.quantity("wind_mean_mps", "mean wind", Speed::new, Speed::metresPerSecond);
   public static final Column<Speed> WIND_GUST =
@@ -48,6 +57,8 @@ public record Weather(RecordId id, Facts facts) {
       List.of(
           DAY,
           AT,
+          UP,
+          BOOT,
           WIND_MEAN,
           WIND_GUST,
           WIND_FROM,

@@ -4,7 +4,7 @@ import java.time.Duration;
 import java.util.Optional;
 import padside.flight.Weather;
 
-/** How long ago something was, by the machine's clock. */
+/** How long ago something was, by the uptime or the log's time. */
 final class Ages {
   /** A wind read longer ago is looked at again before a launch (common practice, no source). */
   private static final Duration WIND_KEEPS = Duration.ofMinutes(10);
@@ -13,7 +13,9 @@ final class Ages {
 
   /** How long ago a reading was taken; negative when the clock was set back since. */
   static Optional<Duration> since(Weather reading, World world) {
-    return reading.at().map(at -> Duration.between(at, world.now()));
+    return Since.read(reading.facts())
+        .span(world.moment())
+        .map(span -> Duration.ofMillis(Math.round(span.seconds() * 1000)));
   }
 
   /** Whether a wind of that age is to be read anew; one later than now is. */

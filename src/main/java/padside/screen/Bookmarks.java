@@ -201,7 +201,7 @@ final class Bookmarks {
               new CheckLineShelf(Optional.empty()),
               has(world.checklist().with(world.log().checkLines()).lines(), CheckLine::id));
       case SIGHTING -> sighting();
-      case FLIGHT, ATTEMPT -> Optional.empty();
+      case FLIGHT, ATTEMPT, CLOCK -> Optional.empty();
     };
   }
 

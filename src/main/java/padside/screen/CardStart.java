@@ -78,7 +78,11 @@ final class CardStart {
   }
 
   private static Facts now(RecordId day, World world) {
-    return Facts.none().with(Weather.DAY, day).with(Weather.AT, world.now());
+    return Facts.none()
+        .with(Weather.DAY, day)
+        .with(Weather.AT, world.now())
+        .with(Weather.UP, world.moment().up())
+        .with(Weather.BOOT, world.moment().boot());
   }
 
   /** The lots of a card's motors: kept while they are of those motors and not used up. */

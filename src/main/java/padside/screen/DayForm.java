@@ -1,7 +1,9 @@
 package padside.screen;
 
 import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import padside.fact.Facts;
@@ -18,15 +20,31 @@ import padside.form.Texts;
 
 /** The form of a day: where and when, and what was said about it. */
 final class DayForm {
+  private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
+
   private DayForm() {}
 
-  /** A day of today; the list of fields is open, the last one flown at on top. */
+  /** A day of today; before it, where nobody has told, whether the clock is right. */
   static Screen create(World world) {
+    return world.log().clock().knows(world.machine())
+        ? today(world)
+        : ClockScreen.of(ClockScreen.Then.DAY, world);
+  }
+
+  /** A day to plan for, with the same question before it. */
+  static Screen ahead(World world) {
+    return world.log().clock().knows(world.machine())
+        ? tomorrow(world)
+        : ClockScreen.of(ClockScreen.Then.DAY_AHEAD, world);
+  }
+
+  /** A day of today; the list of fields is open, the last one flown at on top. */
+  static Screen today(World world) {
     return create(DayScreen.today(world), world);
   }
 
   /** A day to plan for, tomorrow until another date is typed. */
-  static Screen ahead(World world) {
+  static Screen tomorrow(World world) {
     return create(DayScreen.today(world).plusDays(1), world);
   }
 
@@ -62,7 +80,16 @@ final class DayForm {
                     new Counts(false),
                     "How many stand in a row, up to 12; blank is one.")
                 .doubtingOutside(Integer::doubleValue, 1, Day.MOST_PADS),
-            FormField.of(Day.NOTE, "Note", new Texts(""), "Anything worth knowing.")));
+            FormField.of(Day.NOTE, "Note", new Texts(""), "Anything worth knowing.")),
+        (facts, now) -> Optional.of(clock(now)));
+  }
+
+  private static String clock(World world) {
+    return "Now "
+        + DayWords.of(DayScreen.today(world))
+        + ", "
+        + CLOCK.format(world.now().atZone(world.zone()))
+        + ". Not right? Esc, then k sets the clock.";
   }
 
   private static String fieldHint(World world) {

@@ -1,5 +1,6 @@
 package padside.screen;
 
+import padside.clock.Anchor;
 import padside.fact.RecordId;
 import padside.flight.Action;
 import padside.flight.Kind;
@@ -11,6 +12,12 @@ import padside.preflight.Card;
 public sealed interface Effect {
   /** Keep an action; answered with {@link Event.Saved} or {@link Event.NotSaved}, in order. */
   record Save(Ticket ticket, Action action) implements Effect {}
+
+  /**
+   * Tie this start of the machine to the true time and correct with it what was entered since;
+   * answered as {@link Save}, the anchor's record first, then those corrected.
+   */
+  record SetClock(Ticket ticket, Anchor anchor) implements Effect {}
 
   /**
    * Read what was done to a record; answered with {@link Event.HistoryRead}, after earlier saves.

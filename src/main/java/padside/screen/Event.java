@@ -2,6 +2,7 @@ package padside.screen;
 
 import java.util.List;
 import java.util.Optional;
+import padside.clock.Moment;
 import padside.fact.Fault;
 import padside.fact.RecordId;
 import padside.flight.FlightLog;

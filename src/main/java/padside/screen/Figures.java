@@ -27,6 +27,7 @@ final class Figures {
           Map.entry('7', List.of("###", "  #", "  #", "  #", "  #")),
           Map.entry('8', List.of("###", "# #", "###", "# #", "###")),
           Map.entry('9', List.of("###", "# #", "###", "  #", "###")),
+          Map.entry(':', List.of(" ", "#", " ", "#", " ")),
           Map.entry('.', List.of(" ", " ", " ", " ", "#")));
 
   private Figures() {}
@@ -36,7 +37,7 @@ final class Figures {
     return ROWS * scale(size);
   }
 
-  /** Draws digits and points in the middle of the row; returns the row below them. */
+  /** Draws digits, points and colons in the middle of the row; returns the row below them. */
   static int draw(Canvas canvas, int row, String text, Style style) {
     int scale = scale(canvas.size());
     int width = text.chars().map(c -> (shape(c).get(0).length() + 1) * 2 * scale).sum() - 2 * scale;

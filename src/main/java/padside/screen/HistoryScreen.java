@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import padside.fact.Facts;
 import padside.fact.RecordId;
 import padside.flight.Kind;
@@ -235,13 +236,15 @@ record HistoryScreen(
 
   private List<ListPane.Item> items(World world) {
     Map<RecordId, Operation> back = Operation.takenBack(history.orElse(List.of()));
+    Set<RecordId> doubtful = Operation.outOfTime(history.orElse(List.of()));
     return newestFirst().stream()
         .map(
             done ->
                 new ListPane.Item(
                     done.id(),
                     List.of(
-                        WHEN.format(LocalDateTime.ofInstant(done.when(), world.zone())),
+                        WHEN.format(LocalDateTime.ofInstant(done.when(), world.zone()))
+                            + (doubtful.contains(done.id()) ? " ?" : ""),
                         done.machine(),
                         done.label(),
                         back.containsKey(done.id()) ? "undone" : "")))
@@ -256,12 +259,18 @@ record HistoryScreen(
       Paragraph.draw(canvas, TOP, none, Style.PLAIN);
       return;
     }
-    canvas.put(LEFT, 1, "When is as that machine's clock had it.", Style.LABEL);
+    canvas.put(LEFT, 1, how(), Style.LABEL);
     int rows = canvas.size().rows();
     int listed = Math.min(items.size(), Math.max(4, (rows - 6) / 3));
     ListPane.draw(
         canvas, HEADINGS, items, cursor.index(items), new ListPane.Rows(TOP, TOP + listed));
     marked().ifPresent(done -> changes(canvas, done, TOP + listed + 2, world));
+  }
+
+  private String how() {
+    return Operation.outOfTime(history.orElse(List.of())).isEmpty()
+        ? "When is as the log's clock has it."
+        : "? the clock was wrong then: e on the day mends its date.";
   }
 
   private void changes(Canvas canvas, Operation done, int top, World world) {

@@ -70,6 +70,7 @@ final class KindFields {
       case WEATHER -> Optional.of(WeatherScreen.sheet(Optional.empty(), world));
       case FIX -> Optional.of(FixShelf.sheet());
       case SIGHTING -> Optional.of(SightShelf.sheet(world));
+      case CLOCK -> Optional.of(ClockScreen.sheet(world));
       case FLIGHT, ATTEMPT, CHECKLINE -> Optional.empty();
     };
   }

@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import padside.clock.Moment;
 import padside.fact.RecordId;
 import padside.flight.Attempt;
 import padside.preflight.PadTimes;

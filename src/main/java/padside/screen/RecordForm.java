@@ -3,7 +3,7 @@ package padside.screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
+import java.util.function.BiFunction;
 import padside.fact.Facts;
 import padside.fact.RecordId;
 import padside.flight.Kind;
@@ -32,14 +32,17 @@ record RecordForm(Sheet sheet, Form form, Draft draft, boolean leaving) implemen
    * @param told what follows from all that is typed, in one line above the fields
    */
   record Sheet(
-      Kind kind, String noun, List<FormField<?>> fields, Function<Facts, Optional<String>> told) {
+      Kind kind,
+      String noun,
+      List<FormField<?>> fields,
+      BiFunction<Facts, World, Optional<String>> told) {
     Sheet {
       fields = List.copyOf(fields);
     }
 
     /** A sheet that tells nothing besides. */
     Sheet(Kind kind, String noun, List<FormField<?>> fields) {
-      this(kind, noun, fields, facts -> Optional.empty());
+      this(kind, noun, fields, (facts, world) -> Optional.empty());
     }
   }
 
@@ -147,7 +150,7 @@ record RecordForm(Sheet sheet, Form form, Draft draft, boolean leaving) implemen
     int below =
         sheet
             .told()
-            .apply(form.facts())
+            .apply(form.facts(), world)
             .map(text -> Paragraph.draw(canvas, 1, text, Style.STRONG))
             .orElse(TOP);
     drawFrom(Math.max(TOP, below), canvas, world);

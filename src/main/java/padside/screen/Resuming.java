@@ -17,8 +17,8 @@ final class Resuming {
   }
 
   /**
-   * The screens of the bookmarks as far as their records are there; a flight in the air or a
-   * misfire comes first all the same. Says so where the last of them is on top.
+   * The screens of the bookmarks as far as their records are there, and over them what comes first
+   * at every start. Says so where the last of them is there.
    */
   static Session.Turn at(List<Bookmark> marks, World world) {
     Screen day = DayScreen.open(world);
@@ -27,17 +27,23 @@ final class Resuming {
         new Resuming(
             new Session(List.of(first), world, Optional.empty(), List.of(), Optional.empty()));
     marks.forEach(resuming::open);
+    resuming.openClock();
     resuming.openPad();
     return resuming.told(marks);
   }
 
   private void open(Bookmark mark) {
-    World next = session.world().next(session.world().moment());
+    World next = session.world().next(session.world().machine());
     Bookmarks.open(mark, session.top(), next).ifPresent(screen -> open(screen, next));
   }
 
+  private void openClock() {
+    World next = session.world().next(session.world().machine());
+    ClockScreen.atStart(next).ifPresent(clock -> open(clock, next));
+  }
+
   private void openPad() {
-    World next = session.world().next(session.world().moment());
+    World next = session.world().next(session.world().machine());
     PadReturn.screen(next)
         .filter(pad -> session.bookmarks().stream().noneMatch(mark -> isOf(pad, mark)))
         .ifPresent(pad -> open(pad, next));
@@ -52,7 +58,9 @@ final class Resuming {
   }
 
   private Session.Turn told(List<Bookmark> marks) {
-    boolean there = !marks.isEmpty() && isOf(session.top(), marks.get(marks.size() - 1));
+    boolean there =
+        !marks.isEmpty()
+            && session.stack().stream().anyMatch(each -> isOf(each, marks.get(marks.size() - 1)));
     return new Session.Turn(there ? session.telling(BACK) : session, effects);
   }
 

@@ -3,6 +3,7 @@ package padside.screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import padside.clock.Moment;
 import padside.fact.Fault;
 import padside.units.TimeSpan;
 
@@ -74,9 +75,13 @@ public record Session(
     held = List.copyOf(held);
   }
 
-  /** The Day screen over a log, and over it what a flight in the air or a misfire asks for. */
+  /**
+   * The Day screen over a log, over it the question for the time where it is to be asked, and over
+   * that what a flight in the air or a misfire asks for, which does not wait.
+   */
   public static Session start(World world) {
     List<Screen> screens = new ArrayList<>(List.of(DayScreen.open(world)));
+    ClockScreen.atStart(world).ifPresent(screens::add);
     PadReturn.screen(world).ifPresent(screens::add);
     return new Session(screens, world, Optional.empty(), List.of(), Optional.empty());
   }
@@ -172,10 +177,19 @@ public record Session(
 
   private Turn now(Event.Pressed pressed) {
     Session then = new Session(stack, world.next(pressed.at()), Optional.empty(), held, typed);
-    Turn turn = then.pressed(pressed).after(due(pressed.at()));
+    Turn turn = watching(then.pressed(pressed).after(due(pressed.at())), pressed.at());
     boolean typing = turn.session.stack.stream().anyMatch(Screen::takesText);
     return new Turn(
         turn.session.typed(Optional.of(pressed.at().up()).filter(any -> typing)), turn.effects);
+  }
+
+  /** With what is to be told and done about a clock that was set since. */
+  private Turn watching(Turn turn, Moment later) {
+    Optional<ClockWatch> seen = ClockWatch.between(world, later);
+    List<Effect> effects = new ArrayList<>(turn.effects);
+    seen.flatMap(ClockWatch::effect).ifPresent(effects::add);
+    return new Turn(
+        seen.map(ClockWatch::line).map(turn.session::telling).orElse(turn.session), effects);
   }
 
   /** Takes the keys that were held, until a screen left by one of them waits in turn. */
@@ -204,7 +218,7 @@ public record Session(
         paused
             ? then.typed(Optional.empty()).toEveryScreen(new Event.Paused())
             : then.toEveryScreen(new Event.Ticked());
-    return turn.after(due(now));
+    return watching(turn.after(due(now)), now);
   }
 
   /**

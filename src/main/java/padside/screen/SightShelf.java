@@ -65,7 +65,7 @@ record SightShelf(RecordId flight) implements Shelf {
                 Notations.angle(),
                 "Up from the horizon, for an altitude: like 40deg."),
             FormField.of(Sighting.NOTE, "Note", new Texts(""), "Who saw it, and what.")),
-        facts -> flight.flatMap(id -> live(id, others, facts, world)));
+        (facts, now) -> flight.flatMap(id -> live(id, others, facts, world)));
   }
 
   private static Choices<Sighting.Target> targets() {

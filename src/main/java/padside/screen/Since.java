@@ -3,9 +3,11 @@ package padside.screen;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
+import padside.clock.Moment;
 import padside.fact.Facts;
 import padside.flight.Attempt;
 import padside.flight.Flight;
+import padside.flight.Weather;
 import padside.units.TimeSpan;
 
 /**
@@ -25,6 +27,11 @@ record Since(Optional<Instant> wall, Optional<TimeSpan> up, Optional<String> boo
         flight.get(Flight.LIFTOFF_BOOT));
   }
 
+  /** When the weather was read. */
+  static Since read(Facts weather) {
+    return new Since(weather.get(Weather.AT), weather.get(Weather.UP), weather.get(Weather.BOOT));
+  }
+
   /** When a misfire was told. */
   static Since told(Facts attempt) {
     return new Since(attempt.get(Attempt.AT), attempt.get(Attempt.UP), attempt.get(Attempt.BOOT));
@@ -37,10 +44,13 @@ record Since(Optional<Instant> wall, Optional<TimeSpan> up, Optional<String> boo
 
   /** How long ago; absent when nothing tells, or the clock was set back since. */
   Optional<TimeSpan> ago(Moment now) {
-    Optional<TimeSpan> time =
-        isSteady(now)
-            ? up.map(then -> new TimeSpan(now.up().seconds() - then.seconds()))
-            : wall.map(then -> new TimeSpan(Duration.between(then, now.wall()).toMillis() / 1e3));
-    return time.filter(span -> span.seconds() >= 0);
+    return span(now).filter(span -> span.seconds() >= 0);
+  }
+
+  /** How long ago, negative when the clock was set back since; absent when nothing tells. */
+  Optional<TimeSpan> span(Moment now) {
+    return isSteady(now)
+        ? up.map(then -> new TimeSpan(now.up().seconds() - then.seconds()))
+        : wall.map(then -> new TimeSpan(Duration.between(then, now.wall()).toMillis() / 1e3));
   }
 }

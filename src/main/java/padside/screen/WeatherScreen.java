@@ -31,7 +31,7 @@ final class WeatherScreen {
     UnitSystem units = world.settings().units();
     Optional<Field> field = day.flatMap(Day::field).flatMap(world.log()::field);
     return new RecordForm.Sheet(
-        Kind.WEATHER, "weather reading", fields(units), facts -> air(facts, field, units));
+        Kind.WEATHER, "weather reading", fields(units), (facts, now) -> air(facts, field, units));
   }
 
   /** How thin the air is, once something is typed that tells. */

@@ -3,6 +3,7 @@ package padside.screen;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.Optional;
+import padside.clock.Moment;
 import padside.flight.Checklist;
 import padside.flight.Logbook;
 import padside.flight.OutcomeTable;
@@ -12,7 +13,7 @@ import padside.preflight.Settings;
 /**
  * All that screens know of the outside at one moment.
  *
- * @param moment the machine's clocks
+ * @param machine this moment by the machine's own clocks
  * @param log the log as last read
  * @param checklist the lines shipped with the program
  * @param packing what goes along whatever is flown
@@ -21,7 +22,7 @@ import padside.preflight.Settings;
  * @param turn counts the keys pressed, so that every screen opened can have a number of its own
  */
 public record World(
-    Moment moment,
+    Moment machine,
     ZoneId zone,
     Settings settings,
     Logbook log,
@@ -31,19 +32,24 @@ public record World(
     boolean braille,
     Optional<Refused> refused,
     long turn) {
-  /** By the clock of the day. */
+  /** This moment, with the log's time as its time of day: what stamps and tells every time. */
+  Moment moment() {
+    return log.clock().told(machine);
+  }
+
+  /** The log's time. */
   Instant now() {
-    return moment.wall();
+    return moment().wall();
   }
 
   World with(Logbook newer) {
     return new World(
-        moment, zone, settings, newer, outcomes, checklist, packing, braille, refused, turn);
+        machine, zone, settings, newer, outcomes, checklist, packing, braille, refused, turn);
   }
 
   World with(Optional<Refused> other) {
     return new World(
-        moment, zone, settings, log, outcomes, checklist, packing, braille, other, turn);
+        machine, zone, settings, log, outcomes, checklist, packing, braille, other, turn);
   }
 
   /** Words that say something is kept, or what stands for them while the medium takes nothing. */

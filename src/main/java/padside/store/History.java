@@ -1,20 +1,19 @@
 package padside.store;
 
-import java.io.IOException;
-import java.sql.ResultSet;
 import java.sql.SQLException;
-import java.time.Instant;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import padside.clock.Anchor;
+import padside.clock.LogClock;
+import padside.clock.Moment;
 import padside.fact.Facts;
 import padside.fact.RecordId;
 import padside.flight.Kind;
 import padside.flight.Operation;
+import padside.store.WrittenCells.Written;
 
 /** What was done to a record, read from the lines and cells that are kept of it. */
 final class History {
@@ -26,24 +25,16 @@ final class History {
         UNION SELECT run.id, ?4 FROM run WHERE run.name = ?3)
       ORDER BY op.t, run.name""";
 
-  private static final String CELLS =
-      """
-      SELECT field, run.name, n, value, typed, head FROM cell
-      JOIN record ON record.id = cell.record JOIN run ON run.id = cell.run
-      WHERE record.name = ?1 ORDER BY cell.t, run.name""";
-
-  private static final String HEADER =
-      "SELECT raw FROM op JOIN run ON run.id = op.run WHERE run.name = ?1 AND n = 0";
-
   private final Database database;
-  private final Map<String, List<Written>> cells = new HashMap<>();
-  private final Map<String, String> machines = new HashMap<>();
+  private final RunHeaders headers;
+  private final WrittenCells cells;
+  private final LogClock clock;
 
-  /** A cell as an operation wrote it; head while nobody has replaced it. */
-  private record Written(String field, OpId op, Facts.Cell cell, boolean head) {}
-
-  History(Database database) {
+  History(Database database, List<Anchor> anchors) {
     this.database = database;
+    this.headers = new RunHeaders(database);
+    this.cells = new WrittenCells(database);
+    this.clock = new LogClock(anchors, Optional.empty());
   }
 
   /** Oldest first. */
@@ -73,14 +64,7 @@ final class History {
   }
 
   private Operation operation(JournalLine line) throws SQLException {
-    RecordId id = new RecordId(line.op().toString());
-    Operation bare =
-        new Operation(
-            id,
-            line.label(),
-            Instant.ofEpochMilli(line.wall()),
-            machine(line.op().run()),
-            List.of());
+    Operation bare = bare(line);
     List<Operation.Changed> changes = new ArrayList<>();
     Set<String> made = new HashSet<>();
     for (JournalLine.CellChange change : line.changes()) {
@@ -97,81 +81,50 @@ final class History {
         changes.add(changed(kind.get(), line.op(), change));
       }
     }
-    return new Operation(id, bare.label(), bare.when(), bare.machine(), changes);
+    return new Operation(
+        bare.id(), bare.label(), bare.when(), bare.timed(), bare.machine(), changes);
+  }
+
+  private Operation bare(JournalLine line) throws SQLException {
+    Moment moment = headers.moment(line);
+    return new Operation(
+        new RecordId(line.op().toString()),
+        line.label(),
+        clock.told(moment).wall(),
+        clock.knows(moment),
+        headers.label(line.op().run()),
+        List.of());
   }
 
   private Operation.Changed changed(Kind kind, OpId op, JournalLine.CellChange change)
       throws SQLException {
     String field = change.field().orElseThrow();
-    List<Written> all = written(change.record(), field);
+    List<Written> all = cells.of(change.record(), field);
     List<Written> heads = all.stream().filter(Written::head).toList();
     Optional<Written> replaced =
-        last(all.stream().filter(each -> change.replaces().contains(each.op)).toList());
-    boolean stands = last(heads).filter(each -> each.op.equals(op)).isPresent();
+        WrittenCells.last(
+            all.stream().filter(each -> change.replaces().contains(each.op())).toList());
+    boolean stands = WrittenCells.last(heads).filter(each -> each.op().equals(op)).isPresent();
     Optional<Written> beside =
-        last(heads.stream().filter(each -> stands && !each.op.equals(op)).toList());
+        WrittenCells.last(heads.stream().filter(each -> stands && !each.op().equals(op)).toList());
     Facts.Cell before = cell(replaced);
     return new Operation.Changed(
         kind,
         new RecordId(change.record()),
         field,
         before,
-        replaced.map(each -> new RecordId(each.op.toString())),
+        replaced.map(each -> new RecordId(each.op().toString())),
         change.cell(),
-        cell(last(heads)),
+        cell(WrittenCells.last(heads)),
         stands,
         beside.map(Written::cell).orElse(before));
   }
 
   private Facts.Cell shown(String record, String field) throws SQLException {
-    return cell(last(written(record, field).stream().filter(Written::head).toList()));
-  }
-
-  /** Of several cells the one with the highest (t, run). */
-  private static Optional<Written> last(List<Written> cells) {
-    return cells.isEmpty() ? Optional.empty() : Optional.of(cells.get(cells.size() - 1));
+    return cell(WrittenCells.last(cells.of(record, field).stream().filter(Written::head).toList()));
   }
 
   private static Facts.Cell cell(Optional<Written> written) {
     return written.map(Written::cell).orElse(Facts.Cell.emptied());
-  }
-
-  /** By (t, run). */
-  private List<Written> written(String record, String field) throws SQLException {
-    List<Written> all = cells.get(record);
-    if (all == null) {
-      all = database.list(History::read, CELLS, record);
-      cells.put(record, all);
-    }
-    return all.stream().filter(each -> each.field.equals(field)).toList();
-  }
-
-  private static Written read(ResultSet row) throws SQLException {
-    String value = row.getString(4);
-    try {
-      return new Written(
-          row.getString(1),
-          new OpId(row.getString(2), row.getLong(3)),
-          new Facts.Cell(
-              value == null ? Optional.empty() : Optional.of(Json.read(value)),
-              Optional.ofNullable(row.getString(5))),
-          row.getBoolean(6));
-    } catch (IOException e) {
-      throw new SQLException("a cell that is no JSON", e);
-    }
-  }
-
-  private String machine(String run) throws SQLException {
-    String known = machines.get(run);
-    if (known == null) {
-      known =
-          database
-              .first(row -> row.getString(1), HEADER, run)
-              .flatMap(raw -> LineForm.read(raw).value())
-              .map(line -> line.head().get("label") instanceof String label ? label : "")
-              .orElse("");
-      machines.put(run, known);
-    }
-    return known;
   }
 }

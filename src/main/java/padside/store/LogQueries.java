@@ -4,6 +4,8 @@ import java.sql.SQLException;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import padside.clock.Anchor;
+import padside.clock.Moment;
 import padside.fact.Fault;
 import padside.fact.RecordId;
 import padside.flight.FlightLog;
@@ -53,7 +55,24 @@ abstract class LogQueries implements FlightLog {
 
   @Override
   public List<Operation> history(Kind kind, RecordId id) throws Fault {
-    return with(log -> new History(log.database()).of(kind, id));
+    List<Anchor> anchors = anchors();
+    return with(log -> new History(log.database(), anchors).of(kind, id));
+  }
+
+  @Override
+  public List<Stamp> stamps(String boot) throws Fault {
+    return with(log -> new Stamps(log.database()).of(boot));
+  }
+
+  @Override
+  public Optional<Moment> newest() throws Fault {
+    return with(
+        log -> {
+          Optional<JournalLine> line = log.tables().newest();
+          return line.isPresent()
+              ? Optional.of(new RunHeaders(log.database()).moment(line.get()))
+              : Optional.empty();
+        });
   }
 
   @Override

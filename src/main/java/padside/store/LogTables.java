@@ -67,6 +67,7 @@ final class LogTables {
   private final Database database;
   private final Set<Long> changed = new LinkedHashSet<>();
   private long largestT;
+  private Optional<JournalLine> newest;
   private Made lastMade = new Made(new OpId("", 0), "", "");
   private long lastRecord;
 
@@ -76,6 +77,16 @@ final class LogTables {
   LogTables(Database database) throws SQLException {
     this.database = database;
     this.largestT = database.number("SELECT max(t) FROM op WHERE t <= ?1", LARGEST_COUNTED);
+    this.newest =
+        database
+            .first(
+                row -> row.getString(1),
+                """
+                SELECT raw FROM op JOIN run ON run.id = op.run
+                WHERE n > 0 AND t = (SELECT max(t) FROM op WHERE n > 0 AND t <= ?1)
+                ORDER BY run.name DESC LIMIT 1""",
+                LARGEST_COUNTED)
+            .flatMap(raw -> LineForm.read(raw).value());
   }
 
   static Optional<String> meta(Database database, String key) throws SQLException {
@@ -89,6 +100,11 @@ final class LogTables {
   /** The largest Lamport number seen. */
   long largestT() {
     return largestT;
+  }
+
+  /** The newest operation by its Lamport number, the headers of runs apart. */
+  Optional<JournalLine> newest() {
+    return newest;
   }
 
   /**
@@ -111,6 +127,8 @@ final class LogTables {
     }
     if (line.t() <= LARGEST_COUNTED) {
       largestT = Math.max(largestT, line.t());
+      newest =
+          newest.filter(known -> line.op().n() == 0 || isNewer(known, line)).or(() -> newest(line));
     }
     CellRows rows = new CellRows(database, line, run);
     for (CellChange change : line.changes()) {
@@ -118,6 +136,15 @@ final class LogTables {
     }
     rows.put();
     return true;
+  }
+
+  private static Optional<JournalLine> newest(JournalLine line) {
+    return Optional.of(line).filter(any -> line.op().n() > 0);
+  }
+
+  private static boolean isNewer(JournalLine one, JournalLine other) {
+    return one.t() > other.t()
+        || (one.t() == other.t() && one.op().run().compareTo(other.op().run()) > 0);
   }
 
   /** Brings the records changed since the last call up to date. */

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import padside.terminal.Tmux;
 
 /**
@@ -39,6 +40,15 @@ final class PadTable implements AutoCloseable {
     // A socket's path may be no longer than about a hundred characters.
     this.socket = Files.createTempDirectory("pad");
     this.tmux = new Tmux(socket, columns, rows, environment);
+    // A machine that tests are run on may have no clock that anybody vouches for.
+    setting("clock = trusted");
+  }
+
+  /** Makes this the only line of the settings; without one they are as usual. */
+  void setting(String... line) throws IOException {
+    Path settings = folder.resolve("config/padside/settings.properties");
+    Files.createDirectories(settings.getParent());
+    Files.write(settings, List.of(line));
   }
 
   /** The log that opens when none is named. */
@@ -64,7 +74,7 @@ final class PadTable implements AutoCloseable {
   void launch(Path program, String variables, String arguments) {
     starts++;
     tmux.enter(
-        "clear; "
+        "stty sane; clear; "
             + variables
             + " '"
             + program
@@ -172,14 +182,32 @@ final class PadTable implements AutoCloseable {
     ended(0);
   }
 
+  /** Types a text and presses a key at once. */
+  void typeThen(String text, String key) {
+    keys += text.length() + 1;
+    if (text.isEmpty()) {
+      tmux.press(key);
+    } else {
+      tmux.type(text, key);
+    }
+  }
+
+  void typeThenTab(String text) {
+    typeThen(text, "Tab");
+  }
+
   /** The Java program that shows the screens. */
   ProcessHandle program() {
+    return started().orElseThrow();
+  }
+
+  /** The same, once it has been started. */
+  Optional<ProcessHandle> started() {
     ProcessHandle shell = ProcessHandle.of(Long.parseLong(tmux.ask("#{pane_pid}"))).orElseThrow();
     return shell
         .descendants()
         .filter(each -> each.info().command().orElse("").endsWith("/java"))
-        .findFirst()
-        .orElseThrow();
+        .findFirst();
   }
 
   /** Runs a command of the program without a terminal. */

@@ -12,6 +12,7 @@ import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import padside.clock.Moment;
 import padside.fact.Fault;
 import padside.flight.Logbook;
 import padside.preflight.Settings;
@@ -21,7 +22,6 @@ import padside.screen.Event;
 import padside.screen.Faulty;
 import padside.screen.Frame;
 import padside.screen.Key;
-import padside.screen.Moment;
 import padside.screen.Session;
 import padside.screen.Size;
 import padside.screen.World;
@@ -31,7 +31,7 @@ import padside.terminal.Input;
 /** The loop over a real log and a real place, at a terminal nobody looks at. */
 class ScreenLoopTest {
   private static final Size SIZE = new Size(80, 24);
-  private static final ThisMachine MACHINE = new ThisMachine();
+  private static final ThisMachine MACHINE = new ThisMachine(ThisMachine.Clock.TRUSTED);
 
   @TempDir Path folder;
   private final Inbox inbox = new Inbox();
@@ -104,7 +104,7 @@ class ScreenLoopTest {
   @BeforeEach
   void open() {
     place = new PlaceKeeper(folder, inbox::failed);
-    keeper = new LogKeeper(folder, inbox);
+    keeper = new LogKeeper(folder, MACHINE, inbox);
     keeper.open();
   }
 

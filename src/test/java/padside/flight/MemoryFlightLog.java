@@ -1,6 +1,7 @@
 package padside.flight;
 
 import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
@@ -10,16 +11,22 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
+import padside.clock.Anchor;
+import padside.clock.LogClock;
+import padside.clock.Moment;
 import padside.fact.Column;
 import padside.fact.Facts;
 import padside.fact.RecordId;
+import padside.units.TimeSpan;
 
 /** A log that keeps everything in memory, for tests of what stands above the log. */
 public final class MemoryFlightLog implements FlightLog {
   private final Map<Kind, Map<RecordId, Facts>> records = new EnumMap<>(Kind.class);
   private final List<Action> actions = new ArrayList<>();
   private final List<Done> done = new ArrayList<>();
-  private Instant now = Instant.parse("2026-05-02T08:00:00Z");
+  private Moment now =
+      new Moment(
+          Instant.parse("2026-05-02T08:00:00Z"), new TimeSpan(0), "before", Moment.Trust.SURE);
 
   /** A cell as it was and as it became. */
   private record Cell(
@@ -34,7 +41,7 @@ public final class MemoryFlightLog implements FlightLog {
     }
   }
 
-  private record Done(RecordId id, String label, Instant when, List<Cell> cells) {}
+  private record Done(RecordId id, String label, Moment when, List<Cell> cells) {}
 
   public MemoryFlightLog() {
     List.of(Kind.values()).forEach(kind -> records.put(kind, new LinkedHashMap<>()));
@@ -45,8 +52,8 @@ public final class MemoryFlightLog implements FlightLog {
     return save(Action.create("given", kind, facts)).get(0);
   }
 
-  /** What the clock says from now on. */
-  public void at(Instant time) {
+  /** What the clocks say from now on. */
+  public void at(Moment time) {
     now = time;
   }
 
@@ -125,7 +132,15 @@ public final class MemoryFlightLog implements FlightLog {
   }
 
   private Operation operation(Done each) {
-    Operation bare = new Operation(each.id, each.label, each.when, "folding table", List.of());
+    LogClock clock = new LogClock(clocks(), Optional.empty());
+    Operation bare =
+        new Operation(
+            each.id,
+            each.label,
+            clock.told(each.when).wall(),
+            clock.anchor(each.when.boot()).isPresent(),
+            "folding table",
+            List.of());
     List<Operation.Changed> changes = new ArrayList<>();
     for (Cell cell : each.cells) {
       boolean first = changes.stream().noneMatch(known -> known.record().equals(cell.record));
@@ -145,7 +160,56 @@ public final class MemoryFlightLog implements FlightLog {
               lastToWrite(cell).equals(Optional.of(each)),
               cell.before));
     }
-    return new Operation(each.id, each.label, each.when, bare.machine(), changes);
+    return new Operation(each.id, each.label, bare.when(), bare.timed(), bare.machine(), changes);
+  }
+
+  private List<Anchor> clocks() {
+    return list(Kind.CLOCK).stream().flatMap(each -> Anchor.in(each.facts()).stream()).toList();
+  }
+
+  @Override
+  public Optional<Moment> newest() {
+    return done.stream().map(Done::when).reduce((older, newer) -> newer);
+  }
+
+  @Override
+  public List<Stamp> stamps(String boot) {
+    List<Stamp> stamps = new ArrayList<>();
+    for (Kind kind : Kind.values()) {
+      for (Stored record : list(kind)) {
+        for (String field : record.facts().cells().keySet()) {
+          Optional<Done> first = firstToWrite(record, field);
+          first
+              .filter(each -> Stamp.isIn(kind, field) && each.when.boot().equals(boot))
+              .map(each -> stamp(kind, record, field, each))
+              .ifPresent(stamps::add);
+        }
+      }
+    }
+    return stamps;
+  }
+
+  /** Of what shows in a field; a correction only carries it on. */
+  private Optional<Done> firstToWrite(Stored record, String field) {
+    return done.stream()
+        .filter(each -> each.cells.stream().noneMatch(cell -> cell.kind == Kind.CLOCK))
+        .filter(each -> !wrote(each, record.id(), field).isEmpty())
+        .reduce((older, newer) -> newer);
+  }
+
+  private static List<Cell> wrote(Done done, RecordId record, String field) {
+    return done.cells.stream()
+        .filter(cell -> cell.record.equals(record) && cell.field.equals(field))
+        .toList();
+  }
+
+  private Stamp stamp(Kind kind, Stored record, String field, Done first) {
+    Facts facts = Facts.none();
+    for (Cell cell : first.cells) {
+      facts = cell.record.equals(record.id()) ? facts.with(cell.field, cell.after) : facts;
+    }
+    Facts.Cell shown = record.facts().cells().get(field);
+    return new Stamp(kind, record.id(), field, shown, facts, first.when, ZoneOffset.UTC);
   }
 
   @Override

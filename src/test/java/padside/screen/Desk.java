@@ -15,6 +15,7 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import padside.clock.Moment;
 import padside.fact.Fault;
 import padside.fact.RecordId;
 import padside.flight.Checklist;
@@ -54,6 +55,7 @@ final class Desk {
   private Instant now = MORNING;
   private Duration up = Duration.ofHours(1);
   private String boot = "boot-1";
+  private Moment.Trust trust = Moment.Trust.SURE;
   private Optional<Fault> fault = Optional.empty();
   private Optional<Effect.Check> newest = Optional.empty();
   private boolean holdsSaves;
@@ -158,7 +160,7 @@ final class Desk {
 
   /** Does all saves that wait, and those they lead to; what is to be read comes in its turn. */
   Desk answerSaves() {
-    log.at(now);
+    log.at(moment());
     while (!saves.isEmpty()) {
       Effect next = saves.remove();
       if (next instanceof Effect.ReadHistory read) {
@@ -169,16 +171,28 @@ final class Desk {
         take(new Event.RemovedRead(read.ticket(), log.removed(read.kind())));
         continue;
       }
-      Effect.Save save = (Effect.Save) next;
-      if (fault.isPresent()) {
-        take(new Event.NotSaved(save.ticket(), fault.get()));
-        fault = Optional.empty();
-      } else {
-        List<RecordId> ids = log.save(save.action());
-        take(new Event.Saved(save.ticket(), ids, book(log)));
-      }
+      keep(next);
     }
     return this;
+  }
+
+  private void keep(Effect next) {
+    Ticket ticket =
+        next instanceof Effect.SetClock set ? set.ticket() : ((Effect.Save) next).ticket();
+    if (fault.isPresent()) {
+      take(new Event.NotSaved(ticket, fault.get()));
+      fault = Optional.empty();
+      return;
+    }
+    try {
+      List<RecordId> ids =
+          next instanceof Effect.SetClock set
+              ? log.save(log.clockAction(set.anchor()))
+              : log.save(((Effect.Save) next).action());
+      take(new Event.Saved(ticket, ids, book(log)));
+    } catch (Fault e) {
+      throw new AssertionError("a log in memory cannot fail", e);
+    }
   }
 
   /** Answers the check that has waited longest. */
@@ -293,6 +307,18 @@ final class Desk {
     return putAside;
   }
 
+  /** The machine's clock is set, without its uptime going on. */
+  Desk jump(Duration by) {
+    now = now.plus(by);
+    return this;
+  }
+
+  /** How far the machine's clock is to be believed from now on. */
+  Desk trusting(Moment.Trust how) {
+    trust = how;
+    return this;
+  }
+
   boolean hasQuit() {
     return quit;
   }
@@ -305,6 +331,7 @@ final class Desk {
     session = turn.session();
     for (Effect effect : turn.effects()) {
       if (effect instanceof Effect.Save
+          || effect instanceof Effect.SetClock
           || effect instanceof Effect.ReadHistory
           || effect instanceof Effect.ReadRemoved) {
         saves.add(effect);
@@ -346,11 +373,11 @@ final class Desk {
 
   /** A moment on a machine that was started an hour before the morning begins. */
   static Moment moment(Instant at) {
-    return new Moment(at, new TimeSpan(3600), "boot-1");
+    return new Moment(at, new TimeSpan(3600), "boot-1", Moment.Trust.SURE);
   }
 
   private Moment moment() {
-    return new Moment(now, new TimeSpan(up.toMillis() / 1000.0), boot);
+    return new Moment(now, new TimeSpan(up.toMillis() / 1000.0), boot, trust);
   }
 
   private static Checklist checklist() {

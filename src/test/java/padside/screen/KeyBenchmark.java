@@ -17,6 +17,7 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
+import padside.clock.Moment;
 import padside.fact.Facts;
 import padside.fact.RecordId;
 import padside.flight.Attempt;

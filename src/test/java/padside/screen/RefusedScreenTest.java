@@ -6,6 +6,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import padside.clock.Moment;
 import padside.fact.Fault;
 import padside.flight.MemoryFlightLog;
 import padside.units.TimeSpan;
@@ -65,7 +66,8 @@ class RefusedScreenTest {
     return new Moment(
         now.wall().plus(Duration.ofMillis(Math.round(seconds * 1000))),
         new TimeSpan(now.up().seconds() + seconds),
-        now.boot());
+        now.boot(),
+        now.trust());
   }
 
   private static Session told(Session session, Optional<Refused> refused) {
