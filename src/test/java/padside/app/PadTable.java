@@ -103,6 +103,15 @@ final class PadTable implements AutoCloseable {
         });
   }
 
+  /** As if the program had been left by hand. */
+  void forgetPlace() {
+    try {
+      Files.deleteIfExists(log().resolve(PlaceKeeper.NAME));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
   /** Brings the program back that was put aside, and tells its end as after a start. */
   void bringBack() {
     starts++;

@@ -63,7 +63,6 @@ final class Desk {
   private boolean quit;
   private int keys;
   private int bells;
-  private int putAside;
 
   private Desk(MemoryFlightLog log, Settings settings, boolean braille) {
     this.log = log;
@@ -237,16 +236,10 @@ final class Desk {
     return this;
   }
 
-  /** The program is cut off and started anew over the same log, told where it was. */
-  Desk cutOff() {
-    return resume(session.bookmarks());
-  }
-
-  /** The session starts anew at that place. */
-  Desk resume(List<Bookmark> place) {
-    saves.clear();
-    checks.clear();
-    take(Session.resume(world(session.world().settings()), place));
+  /** The session starts anew over the same log, told where it was when it was cut off. */
+  Desk cutOff(List<Bookmark> place) {
+    restart();
+    take(Session.resume(session.world(), place));
     return answerSaves().answerChecks().answerSaves();
   }
 
@@ -302,11 +295,6 @@ final class Desk {
     return this;
   }
 
-  /** How often the terminal was put aside so far. */
-  int putAside() {
-    return putAside;
-  }
-
   /** The machine's clock is set, without its uptime going on. */
   Desk jump(Duration by) {
     now = now.plus(by);
@@ -339,8 +327,6 @@ final class Desk {
         checks.add(effect);
       } else if (effect instanceof Effect.Bell) {
         bells++;
-      } else if (effect instanceof Effect.PutAside) {
-        putAside++;
       } else if (effect instanceof Effect.Quit) {
         quit = true;
       }

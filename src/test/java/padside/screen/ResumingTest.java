@@ -107,7 +107,7 @@ class ResumingTest {
     String before = asOpened(desk.press("<c-l>").frame());
     Class<?> screen = desk.top().getClass();
 
-    desk.cutOff();
+    cutOff(desk);
     assertThat(desk.frame()).contains(BACK);
     assertThat(asOpened(desk.press("<c-l>").frame())).isEqualTo(before);
     assertThat(desk.top()).isInstanceOf(screen);
@@ -159,7 +159,7 @@ class ResumingTest {
     Desk desk = meadow.desk().press(ARMED + " ").after(Duration.ofSeconds(2));
     assertThat(desk.frame()).contains("COUNT");
 
-    assertThat(desk.cutOff().frame()).contains("HOLD").contains(BACK);
+    assertThat(cutOff(desk).frame()).contains("HOLD").contains(BACK);
   }
 
   @Test
@@ -167,7 +167,7 @@ class ResumingTest {
     Desk desk = inTheAir().after(Duration.ofSeconds(5)).press("n");
     assertThat(desk.frame()).contains("next: TOUCHDOWN");
 
-    assertThat(desk.cutOff().frame()).contains("next: TOUCHDOWN").contains(BACK);
+    assertThat(cutOff(desk).frame()).contains("next: TOUCHDOWN").contains(BACK);
     assertThat(desk.after(Duration.ofSeconds(20)).press(" ").frame())
         .contains("Enter goes on to the debrief.");
   }
@@ -177,7 +177,7 @@ class ResumingTest {
     Desk desk =
         meadow.desk().press("nher<enter><s-tab>6g9").after(PAUSE).answerSaves().answerChecks();
 
-    desk.cutOff().press(" SW<f2>");
+    cutOff(desk).press(" SW<f2>");
     assertThat(meadow.flight(4).facts().typed(Weather.WIND_MEAN)).isEqualTo(Optional.of("6g9 SW"));
   }
 
@@ -186,13 +186,13 @@ class ResumingTest {
     Desk desk =
         meadow.desk().press("nher<enter><s-tab>6g9 SW<tab><s-tab>").answerSaves().answerChecks();
 
-    desk.cutOff().press("4 W<f2>");
+    cutOff(desk).press("4 W<f2>");
     assertThat(meadow.flight(4).facts().typed(Weather.WIND_MEAN)).isEqualTo(Optional.of("4 W"));
   }
 
   @Test
   void going_back_leads_where_it_would_have_led() {
-    Desk desk = meadow.desk().press("f<down><enter><tab>").cutOff();
+    Desk desk = cutOff(meadow.desk().press("f<down><enter><tab>"));
 
     assertThat(desk.press("<esc>").frame()).contains("Fleet").contains("> ");
     assertThat(desk.press("<esc>").top()).isInstanceOf(DayScreen.class);
@@ -200,7 +200,7 @@ class ResumingTest {
 
   @Test
   void what_a_form_under_way_saves_first_the_list_below_goes_to() {
-    Desk desk = meadow.desk().press("fn").cutOff().press("Pipit<f2>");
+    Desk desk = cutOff(meadow.desk().press("fn")).press("Pipit<f2>");
 
     assertThat(desk.frame()).containsPattern("> Pipit");
   }
@@ -212,17 +212,17 @@ class ResumingTest {
     RecordId card = meadow.flight(4).id();
     meadow.log.save(Action.remove("remove card", Kind.FLIGHT, card));
 
-    assertThat(desk.resume(place).top()).isInstanceOf(DayScreen.class);
+    assertThat(desk.cutOff(place).top()).isInstanceOf(DayScreen.class);
     assertThat(desk.frame()).doesNotContain(BACK);
-    assertThat(desk.resume(List.of(Bookmark.of("a screen of tomorrow"))).frame())
+    assertThat(desk.cutOff(List.of(Bookmark.of("a screen of tomorrow"))).frame())
         .contains("Day")
         .doesNotContain(BACK);
-    assertThat(desk.resume(List.of()).frame()).doesNotContain(BACK);
+    assertThat(desk.cutOff(List.of()).frame()).doesNotContain(BACK);
   }
 
   @Test
   void a_misfire_that_is_waited_for_comes_first_and_what_was_open_stands_below() {
-    Desk desk = meadow.desk().press(ARMED + "m<esc><esc><esc>f<down>").cutOff();
+    Desk desk = cutOff(meadow.desk().press(ARMED + "m<esc><esc><esc>f<down>"));
 
     assertThat(desk.top()).isInstanceOf(MisfireScreen.class);
     assertThat(desk.press("<esc><esc>").frame()).contains("Fleet");
@@ -230,10 +230,18 @@ class ResumingTest {
 
   @Test
   void control_z_keeps_what_is_half_typed_and_puts_the_terminal_aside() {
-    Desk desk = meadow.desk().press("nher<enter><s-tab>6g9<c-z>");
+    Session session = meadow.desk().press("nher<enter><s-tab>6g9").session();
+    List<Effect> effects =
+        session.on(new Event.Pressed(Key.control('z'), session.world().machine())).effects();
 
-    assertThat(desk.putAside()).isEqualTo(1);
-    assertThat(meadow.flight(4).facts().typed(Weather.WIND_MEAN)).isEqualTo(Optional.of("6g9"));
-    assertThat(desk.press(" SW<f2>").top()).isInstanceOf(DayScreen.class);
+    assertThat(effects).last().isEqualTo(new Effect.PutAside());
+    assertThat(effects)
+        .filteredOn(Effect.Save.class::isInstance)
+        .singleElement()
+        .satisfies(save -> assertThat(save.toString()).contains("6g9"));
+  }
+
+  private static Desk cutOff(Desk desk) {
+    return desk.cutOff(desk.session().bookmarks());
   }
 }
