@@ -43,6 +43,9 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
   private final Checker checker;
   private final PlaceKeeper place;
 
+  /** True once the flier left by a key, and no signal ends the program. */
+  private boolean left;
+
   private ScreensRun(Path folder, SettingsFile settings, ThisMachine machine) {
     this.settings = settings;
     this.machine = machine;
@@ -61,20 +64,24 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
     return over(folders.log());
   }
 
-  /** Opens the screens on a log of the flier's; returns the exit status. */
+  /** Opens the screens on a log of the flier's, backed up afterwards; returns the exit status. */
   static int over(Path folder) {
     SettingsFile settings = SettingsFile.read(Folders.of(System.getenv()).settings());
-    return over(folder, settings, new ThisMachine(settings.clock()));
+    ScreensRun run = new ScreensRun(folder, settings, new ThisMachine(settings.clock()));
+    int status = over(run);
+    if (status == Exit.DONE && run.keeper.saved() && run.left) {
+      LeavingBackup.of(folder, settings).tell();
+    }
+    return status;
   }
 
   /** Opens the screens on the made-up season, whose dates no clock has to fit. */
   static int overSeason(Path folder) {
     SettingsFile settings = SettingsFile.read(Folders.of(System.getenv()).settings());
-    return over(folder, settings, new ThisMachine(ThisMachine.Clock.TRUSTED));
+    return over(new ScreensRun(folder, settings, new ThisMachine(ThisMachine.Clock.TRUSTED)));
   }
 
-  private static int over(Path folder, SettingsFile settings, ThisMachine machine) {
-    ScreensRun run = new ScreensRun(folder, settings, machine);
+  private static int over(ScreensRun run) {
     Fault failed;
     try (run) {
       LogKeeper.Opened opened = run.awaitLog();
@@ -238,7 +245,7 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
     place.close();
     closed.countDown();
     try {
-      Runtime.getRuntime().removeShutdownHook(signalled);
+      left = Runtime.getRuntime().removeShutdownHook(signalled);
     } catch (IllegalStateException e) {
       return; // it runs already, and finds everything closed
     }
