@@ -125,6 +125,11 @@ final class LogKeeper {
   }
 
   /** Tells the inbox once everything handed over so far is kept. */
+  void settle() {
+    thread.execute(inbox::settled);
+  }
+
+  /** As {@link #settle}, for good. */
   void finish() {
     thread.execute(inbox::gone);
   }

@@ -8,6 +8,7 @@
  * aside/N/            databases that could not be used, never overwritten; one of an older version
  *                     with a copy of the journals
  * lock                held while the log is open
+ * place.json          where the flier is in the program; no part of the log
  * </pre>
  *
  * <p>A backup is a folder {@code padside-backup} elsewhere, with the same {@code journal/} and
