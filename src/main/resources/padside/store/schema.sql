@@ -19,6 +19,8 @@ CREATE TABLE op (
   PRIMARY KEY (run, n)
 ) STRICT;
 
+CREATE INDEX op_order ON op (t, n);
+
 CREATE TABLE journal_file (
   name TEXT NOT NULL PRIMARY KEY, -- file in the folder of journals
   bytes INTEGER NOT NULL,        -- taken in up to here, a line's end

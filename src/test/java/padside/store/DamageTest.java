@@ -125,7 +125,7 @@ class DamageTest {
   @Test
   void a_log_of_a_newer_version_is_refused_and_left_alone() throws Exception {
     LogState.tamper(
-        folder, "PRAGMA user_version = 4", "UPDATE meta SET value = '4' WHERE key = 'version'");
+        folder, "PRAGMA user_version = 99", "UPDATE meta SET value = '99' WHERE key = 'version'");
     byte[] before = Files.readAllBytes(database);
 
     assertThatThrownBy(this::openedNotices)
