@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.sqlite.SQLiteConfig;
+import org.sqlite.SQLiteConnection;
 
 /** The one connection to an SQLite file, its statements kept ready. */
 final class Database implements AutoCloseable {
@@ -71,6 +72,23 @@ final class Database implements AutoCloseable {
       database.close();
       throw e;
     }
+  }
+
+  /** An empty one that no file holds. */
+  static Database inMemory() throws SQLException {
+    Database database = new Database(new SQLiteConfig().createConnection("jdbc:sqlite::memory:"));
+    database.set(TO_LOOK);
+    return database;
+  }
+
+  /** Shows what another database holds under a name, until it is detached. */
+  void attach(String name, Database other) throws SQLException {
+    run("ATTACH ':memory:' AS " + name);
+    connection.unwrap(SQLiteConnection.class).deserialize(name, other.bytes());
+  }
+
+  private byte[] bytes() throws SQLException {
+    return connection.unwrap(SQLiteConnection.class).serialize("main");
   }
 
   /** Readies the file for writing and takes it for this program alone. */

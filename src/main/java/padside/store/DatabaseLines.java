@@ -69,6 +69,7 @@ final class DatabaseLines {
   }
 
   private long walk(String sql, long from) throws SQLException {
+    boolean upwards = from < Long.MAX_VALUE;
     long at = from;
     int batch = BATCH;
     while (batch > 0) {
@@ -80,9 +81,14 @@ final class DatabaseLines {
       if (rows.get().isEmpty()) {
         return at;
       }
-      at = rows.get().get(rows.get().size() - 1).id();
       lines += rows.get().size();
       sound += taker.take(rows.get().stream().map(Row::raw).filter(Objects::nonNull).toList());
+      long last = rows.get().get(rows.get().size() - 1).id();
+      if (upwards ? last <= at : last >= at) {
+        stopped = Optional.of("its lines are out of order");
+        return at;
+      }
+      at = last;
     }
     return at;
   }

@@ -44,25 +44,43 @@ record Differences(long lines, List<String> records, List<String> tables) {
   static Differences between(Database database, Path other) throws SQLException {
     database.run("ATTACH ?1 AS other", other.toString());
     try {
-      String shown =
-          "SELECT %s FROM %%1$s.record"
-              .formatted(
-                  database
-                      .list(
-                          row -> row.getString(1),
-                          "SELECT name FROM pragma_table_xinfo('record') WHERE name <> 'id'")
-                      .stream()
-                      .collect(Collectors.joining(", ")));
-      String records =
-          "SELECT name FROM (%s) UNION SELECT name FROM (%s) UNION SELECT name FROM (%s)"
-              .formatted(only(shown), only(CELLS), only(REPLACED));
       return new Differences(
-          database.number("SELECT count(*) FROM (" + only(LINES) + ")"),
-          names(database, records),
+          lines(database),
+          records(database),
           names(database, "SELECT DISTINCT name FROM (" + only(TABLES) + ")"));
     } finally {
       database.run("DETACH other");
     }
+  }
+
+  /** Compares lines and records only. */
+  static Differences ofContent(Database database, Database other) throws SQLException {
+    database.attach("other", other);
+    try {
+      return new Differences(lines(database), records(database), List.of());
+    } finally {
+      database.run("DETACH other");
+    }
+  }
+
+  private static long lines(Database database) throws SQLException {
+    return database.number("SELECT count(*) FROM (" + only(LINES) + ")");
+  }
+
+  private static List<String> records(Database database) throws SQLException {
+    String shown =
+        "SELECT %s FROM %%1$s.record"
+            .formatted(
+                database
+                    .list(
+                        row -> row.getString(1),
+                        "SELECT name FROM pragma_table_xinfo('record') WHERE name <> 'id'")
+                    .stream()
+                    .collect(Collectors.joining(", ")));
+    return names(
+        database,
+        "SELECT name FROM (%s) UNION SELECT name FROM (%s) UNION SELECT name FROM (%s)"
+            .formatted(only(shown), only(CELLS), only(REPLACED)));
   }
 
   /** The rows only one of the two has. */

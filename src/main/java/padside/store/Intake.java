@@ -43,11 +43,18 @@ final class Intake implements JournalFiles.Reader<SQLException> {
   private int inBatch;
   private String file = "";
   private long end;
+  private boolean again;
 
   Intake(Path folder, Database database, LogTables tables) {
     this.folder = folder;
     this.database = database;
     this.tables = tables;
+  }
+
+  /** As {@link #takeIn()}, without trust in what the tables say was read already. */
+  Taken takeInAgain() throws IOException, SQLException {
+    again = true;
+    return takeIn();
   }
 
   Taken takeIn() throws IOException, SQLException {
@@ -66,7 +73,7 @@ final class Intake implements JournalFiles.Reader<SQLException> {
   private void takeIn(Path journal) throws IOException, SQLException {
     file = journal.getFileName().toString();
     long size = Files.size(journal);
-    if (seen().equals(Optional.of(size))) {
+    if (!again && seen().equals(Optional.of(size))) {
       return;
     }
     end = database.number("SELECT bytes FROM journal_file WHERE name = ?1", file);
@@ -76,8 +83,11 @@ final class Intake implements JournalFiles.Reader<SQLException> {
               + file
               + " is shorter than when it was last read; the log still holds its lines,"
               + " and padside doctor writes them to a new journal.");
-      return;
+      if (!again) {
+        return;
+      }
     }
+    end = again ? 0 : end;
     int sofar = lines;
     before = Optional.empty();
     database.begin();
@@ -130,12 +140,15 @@ final class Intake implements JournalFiles.Reader<SQLException> {
   }
 
   private void bad(long at, String why, ByteBuffer bytes) throws SQLException {
-    database.run(
-        "INSERT OR REPLACE INTO bad_line (file, at, why) VALUES (?1, ?2, ?3)", file, at, why);
+    int noted =
+        database.run(
+            "INSERT OR IGNORE INTO bad_line (file, at, why) VALUES (?1, ?2, ?3)", file, at, why);
     if (at == 0) {
       before = Optional.of(new OpId("", -1));
     }
-    since.add(BadLine.of(file, at, why, bytes));
+    if (noted > 0) {
+      since.add(BadLine.of(file, at, why, bytes));
+    }
   }
 
   /** The bad lines before a sound one, or before the end of the journal. */

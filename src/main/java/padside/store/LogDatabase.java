@@ -135,14 +135,19 @@ final class LogDatabase {
    * @param all false when something is in the tables that is in no journal
    */
   void close(boolean all) {
+    boolean inOrder = false;
     try {
       if (open.isPresent() && copy.isEmpty() && all && (!inTransaction || hasRoom())) {
         closeInOrder(open.get().database());
+        inOrder = true;
       }
     } catch (SQLException | IOException e) {
       // Every save is in the journal; the next start looks closer.
     } finally {
       discard();
+      if (inOrder) {
+        new Seal(folder.resolve(Opening.DATABASE)).set(medium);
+      }
       copy.ifPresent(ReadingCopy::delete);
     }
   }

@@ -15,10 +15,23 @@ class Medium {
   private static final boolean OWNERS =
       FileSystems.getDefault().supportedFileAttributeViews().contains("posix");
 
-  /** Makes a folder and those above it that are missing. */
+  /** Makes a folder and those above it that are missing, and their names last. */
   void folder(Path folder) throws IOException {
     if (!Files.isDirectory(folder)) {
+      Path above = folder.toAbsolutePath().getParent();
+      if (!Files.exists(above)) {
+        folder(above);
+      }
       Files.createDirectories(folder, owner("rwx------"));
+      nameLasts(above);
+    }
+  }
+
+  private void nameLasts(Path above) {
+    try {
+      forceFolder(above);
+    } catch (IOException e) {
+      return; // a folder of somebody else's that may be entered and not read
     }
   }
 

@@ -21,8 +21,11 @@ final class Opening {
   /** Meta key: {@code 1} while nothing was written since the log was last closed in order. */
   static final String CLEAN = "clean";
 
-  /** A database closed in order is checked through at every start up to this size. */
-  private static final long ALWAYS_CHECKED_BYTES = 32L << 20;
+  /** A database closed in order is checked through, where its seal is broken, up to this size. */
+  private static final long ALWAYS_CHECKED_BYTES = Seal.LARGEST_BYTES;
+
+  /** Up to this size, some 300 flights with every field filled, a check takes in the content. */
+  private static final long CONTENT_CHECKED_BYTES = 4L << 20;
 
   private static final long SMALLEST_DATABASE_BYTES = 512;
 
@@ -30,7 +33,10 @@ final class Opening {
   private final Path file;
   private final Path journals;
   private final Medium medium;
+  private final Seal seal;
   private final List<String> notices = new ArrayList<>();
+  private boolean sealed;
+  private boolean checkedThrough;
 
   /** An open database with every journal line in it. */
   record Opened(Database database, LogTables tables, List<String> notices) {
@@ -50,6 +56,7 @@ final class Opening {
     this.file = place.resolve(DATABASE);
     this.journals = folder.resolve(JOURNALS);
     this.medium = medium;
+    this.seal = new Seal(file);
   }
 
   /**
@@ -58,9 +65,13 @@ final class Opening {
    * @param doubted true to check it through whatever its size
    */
   Opened open(boolean doubted) throws IOException, SQLException, Fault {
-    if (!Files.exists(file) && !SetAside.files(folder).isEmpty()) {
-      SetAside.move(folder, medium); // a WAL without its database
+    if (!Files.exists(file)) {
+      seal.lift();
+      if (!SetAside.files(folder).isEmpty()) {
+        SetAside.move(folder, medium); // a WAL without its database
+      }
     }
+    sealed = !doubted && seal.fits();
     medium.file(file);
     long bytes = Files.size(file);
     if (bytes > 0 && bytes < SMALLEST_DATABASE_BYTES) {
@@ -92,18 +103,27 @@ final class Opening {
     if (found == Schema.Found.EMPTY) {
       Schema.make(database);
     }
-    if (found == Schema.Found.CURRENT
-        && (doubted || small() || !LogTables.meta(database, CLEAN).equals(Optional.of("1")))) {
-      Optional<String> damage = Schema.damage(database);
-      if (damage.isPresent()) {
-        return Optional.of("it is damaged (" + damage.get() + ")");
+    if (found == Schema.Found.CURRENT && !sealed) {
+      boolean inOrder = LogTables.meta(database, CLEAN).equals(Optional.of("1"));
+      if (doubted || !inOrder || isUpTo(ALWAYS_CHECKED_BYTES)) {
+        return damage(database).map(damage -> "it is damaged (" + damage + ")");
       }
     }
     return found.unusable();
   }
 
-  private boolean small() {
-    return file.toFile().length() <= ALWAYS_CHECKED_BYTES;
+  private Optional<String> damage(Database database) throws SQLException {
+    Optional<String> damage = Schema.damage(database);
+    if (damage.isPresent() || !isUpTo(CONTENT_CHECKED_BYTES) || Schema.isUnfilled(database)) {
+      return damage;
+    }
+    checkedThrough = true;
+    Differences found = Rebuilt.differences(database);
+    return found.none() ? Optional.empty() : Optional.of(found.words());
+  }
+
+  private boolean isUpTo(long bytes) {
+    return file.toFile().length() <= bytes;
   }
 
   /** What SQLite says of a file that is no sound log; any other failure is passed on. */
@@ -155,7 +175,7 @@ final class Opening {
     LogTables tables = new LogTables(database);
     boolean bare = database.number("SELECT count(*) FROM op") == 0;
     Intake intake = new Intake(journals, database, tables);
-    Intake.Taken taken = intake.takeIn();
+    Intake.Taken taken = checkedThrough ? intake.takeInAgain() : intake.takeIn();
     List<String> salvaged =
         unfilled ? new Salvage(folder, journals, medium).into(database, intake) : List.of();
     database.begin();

@@ -20,7 +20,10 @@ final class SetAside {
 
   /** The database and what SQLite keeps beside it. */
   static List<Path> files(Path folder) {
-    return Database.files(folder.resolve(Opening.DATABASE));
+    Path database = folder.resolve(Opening.DATABASE);
+    return Stream.concat(Database.files(database).stream(), Stream.of(new Seal(database).file()))
+        .filter(Files::exists)
+        .toList();
   }
 
   /** Moves the database into a new folder of its own. */

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import padside.terminal.Tmux;
 
 /**
@@ -68,7 +69,7 @@ final class PadTable implements AutoCloseable {
   void launch(String variables, String arguments) {
     starts++;
     tmux.enter(
-        "clear; "
+        "stty sane; clear; "
             + variables
             + " '"
             + PROGRAM
@@ -142,14 +143,32 @@ final class PadTable implements AutoCloseable {
     ended(0);
   }
 
+  /** Types a text and presses a key at once. */
+  void typeThen(String text, String key) {
+    keys += text.length() + 1;
+    if (text.isEmpty()) {
+      tmux.press(key);
+    } else {
+      tmux.type(text, key);
+    }
+  }
+
+  void typeThenTab(String text) {
+    typeThen(text, "Tab");
+  }
+
   /** The Java program that shows the screens. */
   ProcessHandle program() {
+    return started().orElseThrow();
+  }
+
+  /** The same, once it has been started. */
+  Optional<ProcessHandle> started() {
     ProcessHandle shell = ProcessHandle.of(Long.parseLong(tmux.ask("#{pane_pid}"))).orElseThrow();
     return shell
         .descendants()
         .filter(each -> each.info().command().orElse("").endsWith("/java"))
-        .findFirst()
-        .orElseThrow();
+        .findFirst();
   }
 
   /** Runs a command of the program without a terminal. */

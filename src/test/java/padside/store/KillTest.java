@@ -4,9 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -25,18 +23,18 @@ class KillTest {
   @Test
   void no_acknowledged_save_is_lost_and_none_is_half_there() throws Exception {
     Random random = new Random(SEED);
-    Map<String, Long> acknowledged = new HashMap<>();
+    Acknowledged acknowledged = new Acknowledged();
     for (int kill = 1; kill <= KILLS; kill++) {
       try (SavingProgram program = SavingProgram.start(folder)) {
         program.acknowledged(1 + random.nextInt(60));
         Thread.sleep(random.nextInt(10));
-        program.kill().forEach(line -> note(line, acknowledged));
+        program.kill().forEach(acknowledged::note);
       }
       if (random.nextInt(4) == 0) {
         Files.delete(folder.resolve("padside.sqlite"));
       }
       try (LogFolder log = LogFolder.open(folder, new PretendMachine(random.nextLong()))) {
-        holds(log.list(Kind.DAY), acknowledged, "seed " + SEED + ", kill " + kill);
+        acknowledged.areIn(log.list(Kind.DAY), "seed " + SEED + ", kill " + kill);
       }
     }
   }
@@ -65,32 +63,5 @@ class KillTest {
             .isBetween(count % 1_000_000, count % 1_000_000 + 1);
       }
     }
-  }
-
-  private static void note(String line, Map<String, Long> acknowledged) {
-    int blank = line.indexOf(' ');
-    acknowledged.put(line.substring(0, blank), Long.parseLong(line.substring(blank + 1)));
-  }
-
-  /** A save that was under way may have been kept without being acknowledged. */
-  private static void holds(List<Stored> days, Map<String, Long> acknowledged, String when) {
-    Map<RecordId, Stored> kept = new HashMap<>();
-    days.forEach(day -> kept.put(day.id(), day));
-    acknowledged.forEach(
-        (id, count) -> {
-          Stored day = kept.get(new RecordId(id));
-          assertThat(day).as("%s: %s, acknowledged at %d", when, id, count).isNotNull();
-          Long now = (Long) day.facts().cells().get("note").value().orElseThrow();
-          assertThat(now).as("%s: %s", when, id).isBetween(count, count + 1);
-        });
-    assertThat(days)
-        .as(when)
-        .allSatisfy(
-            day -> {
-              Long count = (Long) day.facts().cells().get("note").value().orElseThrow();
-              assertThat(day.facts().cells())
-                  .containsEntry("note", Cell.of(count, "typed " + count))
-                  .containsEntry("twin", Cell.of(count));
-            });
   }
 }

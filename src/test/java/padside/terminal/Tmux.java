@@ -51,6 +51,11 @@ public final class Tmux implements AutoCloseable {
     }
   }
 
+  /** Types text and presses a key, at once. */
+  public void type(String text, String key) {
+    tmux("send-keys", "-l", "--", text, ";", "send-keys", "--", key);
+  }
+
   /** From now on also keeps every byte the window's program writes. */
   public void record(Path file) {
     tmux("pipe-pane", "cat >'" + file + "'");
