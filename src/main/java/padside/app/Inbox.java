@@ -16,7 +16,7 @@ final class Inbox {
   private final CompletableFuture<LogKeeper.Opened> opened = new CompletableFuture<>();
 
   /** One thing that came. */
-  sealed interface Item permits FromTerminal, Answered, Tick, Failed, Gone {}
+  sealed interface Item permits FromTerminal, Answered, Tick, Settled, Failed, Gone {}
 
   /** A key, a resize or a hang-up. */
   record FromTerminal(Input input) implements Item {}
@@ -26,6 +26,9 @@ final class Inbox {
 
   /** Nothing came for as long as was to be waited. */
   record Tick() implements Item {}
+
+  /** Everything is kept; the terminal may be put aside. */
+  record Settled() implements Item {}
 
   /** A thread came upon a mistake of the program's own. */
   record Failed(Throwable bug) implements Item {}
@@ -39,6 +42,10 @@ final class Inbox {
 
   void answer(Event event) {
     waiting.add(new Answered(event));
+  }
+
+  void settled() {
+    waiting.add(new Settled());
   }
 
   void gone() {

@@ -36,6 +36,8 @@ final class LogKeeper {
   private Optional<Refused> told = Optional.empty();
   private int noticesTold;
 
+  private volatile boolean saved;
+
   LogKeeper(Path folder, ThisMachine machine, Inbox inbox) {
     this.folder = folder;
     this.machine = machine;
@@ -123,8 +125,18 @@ final class LogKeeper {
   }
 
   /** Tells the inbox once everything handed over so far is kept. */
+  void settle() {
+    thread.execute(inbox::settled);
+  }
+
+  /** As {@link #settle}, for good. */
   void finish() {
     thread.execute(inbox::gone);
+  }
+
+  /** True when anything was saved since the log was opened. */
+  boolean saved() {
+    return saved;
   }
 
   /** Waits for what is being kept, then lets go of the log. */
@@ -168,6 +180,7 @@ final class LogKeeper {
     try {
       LogFolder open = log.orElseThrow();
       List<RecordId> records = open.keep(writing.in(open)).records();
+      saved = true;
       if (stillWaiting == 0) {
         book = Optional.of(Logbook.read(open, motors));
       }

@@ -1,5 +1,6 @@
 package padside.app;
 
+import java.util.Optional;
 import padside.terminal.NoTerminalException;
 
 /** Where the program starts. */
@@ -18,7 +19,7 @@ public final class Padside {
       System.err.println("padside: " + noTerminal.getMessage());
       status = Exit.USAGE;
     } catch (RuntimeException | Error bug) {
-      status = CrashFile.write(bug);
+      status = CrashFile.write(bug, Optional.empty());
     }
     System.exit(status);
   }

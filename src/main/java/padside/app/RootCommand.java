@@ -26,6 +26,8 @@ import picocli.CommandLine.Spec;
       FlightsCommand.class,
       PlanCommand.class,
       AddCommand.class,
+      BackupCommand.class,
+      RestoreCommand.class,
       DoctorCommand.class,
       DemoCommand.class,
       HelpCommand.class

@@ -4,14 +4,19 @@ import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import padside.clock.Moment;
 import padside.fact.Fault;
 import padside.flight.Logbook;
 import padside.preflight.Preflight;
+import padside.screen.Bookmark;
 import padside.screen.Effect;
 import padside.screen.Event;
+import padside.screen.Frame;
 import padside.screen.Session;
+import padside.screen.Size;
 import padside.screen.World;
 import padside.terminal.Console;
 import padside.terminal.Input;
@@ -20,11 +25,13 @@ import padside.terminal.Tty;
 import padside.units.PrintableText;
 
 /**
- * Shows the screens until the flier leaves: takes events one at a time, paints once all that waits
- * is taken, and hands effects to the threads that do them.
+ * Shows the screens until the flier leaves; hands what they want done to the threads that do it.
  */
-final class ScreensRun implements AutoCloseable {
+final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
   private static final int PATIENCE_SECONDS = 10;
+
+  /** Nobody brings a program back sooner; a system that does not stop it takes a moment. */
+  private static final double LEAST_ASIDE_S = 0.3;
 
   private final Inbox inbox = new Inbox();
   private final CountDownLatch closed = new CountDownLatch(1);
@@ -34,6 +41,10 @@ final class ScreensRun implements AutoCloseable {
   private final Console console;
   private final LogKeeper keeper;
   private final Checker checker;
+  private final PlaceKeeper place;
+
+  /** True once the flier left by a key, and no signal ends the program. */
+  private boolean left;
 
   private ScreensRun(Path folder, SettingsFile settings, ThisMachine machine) {
     this.settings = settings;
@@ -42,6 +53,8 @@ final class ScreensRun implements AutoCloseable {
     this.console = Console.open(Tty.of(System.getProperties()), looks, inbox::input);
     this.keeper = new LogKeeper(folder, machine, inbox);
     this.checker = new Checker(() -> Checker.Check.of(new Preflight(settings.settings())), inbox);
+    this.place = new PlaceKeeper(folder, inbox::failed);
+    Thread.setDefaultUncaughtExceptionHandler((thread, bug) -> inbox.failed(bug));
     Runtime.getRuntime().addShutdownHook(signalled);
   }
 
@@ -51,27 +64,34 @@ final class ScreensRun implements AutoCloseable {
     return over(folders.log());
   }
 
-  /** Opens the screens on a log of the flier's; returns the exit status. */
+  /** Opens the screens on a log of the flier's, backed up afterwards; returns the exit status. */
   static int over(Path folder) {
     SettingsFile settings = SettingsFile.read(Folders.of(System.getenv()).settings());
-    return over(folder, settings, new ThisMachine(settings.clock()));
+    ScreensRun run = new ScreensRun(folder, settings, new ThisMachine(settings.clock()));
+    int status = over(run);
+    if (status == Exit.DONE && run.keeper.saved() && run.left) {
+      LeavingBackup.of(folder, settings).tell();
+    }
+    return status;
   }
 
   /** Opens the screens on the made-up season, whose dates no clock has to fit. */
   static int overSeason(Path folder) {
     SettingsFile settings = SettingsFile.read(Folders.of(System.getenv()).settings());
-    return over(folder, settings, new ThisMachine(ThisMachine.Clock.TRUSTED));
+    return over(new ScreensRun(folder, settings, new ThisMachine(ThisMachine.Clock.TRUSTED)));
   }
 
-  private static int over(Path folder, SettingsFile settings, ThisMachine machine) {
+  private static int over(ScreensRun run) {
     Fault failed;
-    try (ScreensRun run = new ScreensRun(folder, settings, machine)) {
+    try (run) {
       LogKeeper.Opened opened = run.awaitLog();
       if (opened.fault().isEmpty()) {
-        run.loop(run.start(opened));
+        run.loop(opened);
         return Exit.DONE;
       }
       failed = opened.fault().get();
+    } catch (RuntimeException | Error bug) {
+      return CrashFile.write(bug, Optional.of(run.size()));
     }
     System.err.println("padside: " + PrintableText.of(failed.sentence()));
     System.err.println(PrintableText.of(failed.nextStep()));
@@ -91,7 +111,12 @@ final class ScreensRun implements AutoCloseable {
     return inbox.awaitOpened();
   }
 
-  private Session start(LogKeeper.Opened opened) {
+  private void loop(LogKeeper.Opened opened) {
+    checker.prepare();
+    new ScreenLoop(inbox, this).run(start(opened));
+  }
+
+  private Session.Turn start(LogKeeper.Opened opened) {
     Logbook book = opened.book().orElseThrow();
     World world =
         new World(
@@ -105,97 +130,100 @@ final class ScreensRun implements AutoCloseable {
             console.showsBraille(),
             opened.refused(),
             0);
-    List<String> told = new ArrayList<>(settings.told());
+    Session.Turn turn = resumed(world);
+    List<String> told = new ArrayList<>(turn.session().notice().stream().toList());
+    told.addAll(settings.told());
     told.addAll(opened.notices());
-    Session session = Session.start(world).tellingWhatIsRefused();
-    return told.isEmpty() ? session : session.telling(String.join(" ", told));
+    Session session = turn.session().tellingWhatIsRefused();
+    return new Session.Turn(
+        told.isEmpty() ? session : session.telling(String.join(" ", told)), turn.effects());
   }
 
-  private void loop(Session first) {
-    Session session = first;
-    console.repaint(session.view(console.size()));
-    checker.prepare();
+  /** A place that cannot be shown must not keep the flier from the log. */
+  private Session.Turn resumed(World world) {
     try {
-      while (true) {
-        boolean all = false;
-        for (Inbox.Item item : inbox.take(session.untilTick(machine.moment()))) {
-          if (item instanceof Inbox.Gone) {
-            return;
-          }
-          Session.Turn turn = turn(session, item);
-          session = turn.session();
-          all |= does(turn.effects());
-          all |= item instanceof Inbox.FromTerminal from && from.input() instanceof Input.Resized;
-        }
-        if (all) {
-          console.repaint(session.view(console.size()));
-        } else {
-          console.paint(session.view(console.size()));
-        }
-      }
-    } catch (RuntimeException | Error bug) {
-      keepHalfTyped(session, bug);
-      throw bug;
+      Session.Turn turn = Session.resume(world, place.read());
+      turn.session().view(console.size());
+      return turn;
+    } catch (RuntimeException | StackOverflowError bug) {
+      return new Session.Turn(Session.start(world), List.of());
     }
   }
 
-  /** Of the screens as they were before the mistake; closing waits for it. */
-  private void keepHalfTyped(Session session, Throwable bug) {
-    try {
-      does(session.on(new Event.Leaving()).effects());
-    } catch (RuntimeException | Error again) {
-      bug.addSuppressed(again);
+  @Override
+  public Moment moment() {
+    return machine.moment();
+  }
+
+  @Override
+  public Size size() {
+    return console.size();
+  }
+
+  @Override
+  public void paint(Frame frame, boolean all) {
+    if (all) {
+      console.repaint(frame);
+    } else {
+      console.paint(frame);
     }
   }
 
-  private Session.Turn turn(Session session, Inbox.Item item) {
-    if (item instanceof Inbox.FromTerminal from) {
-      if (from.input() instanceof Input.Pressed pressed) {
-        return session.on(new Event.Pressed(pressed.key(), machine.moment()));
-      }
-      if (from.input() instanceof Input.HungUp) {
-        Session.Turn turn = session.on(new Event.Leaving());
-        List<Effect> effects = new ArrayList<>(turn.effects());
-        effects.add(new Effect.Quit());
-        return new Session.Turn(turn.session(), effects);
-      }
+  @Override
+  public void does(Effect effect) {
+    if (effect instanceof Effect.Save save) {
+      keeper.save(save);
+    } else if (effect instanceof Effect.SetClock set) {
+      keeper.set(set);
+    } else if (effect instanceof Effect.ReadHistory read) {
+      keeper.read(read);
+    } else if (effect instanceof Effect.ReadRemoved read) {
+      keeper.read(read);
+    } else if (effect instanceof Effect.TryAgain) {
+      keeper.tryAgain();
+    } else if (effect instanceof Effect.KeepIn other) {
+      keeper.keepIn(other);
+    } else if (effect instanceof Effect.Check check) {
+      checker.check(check);
+    } else if (effect instanceof Effect.Bell) {
+      console.bell();
+    } else if (effect instanceof Effect.PutAside) {
+      keeper.settle();
+    } else if (effect instanceof Effect.Quit) {
+      place.forget();
+      keeper.finish();
     }
-    if (item instanceof Inbox.Failed failed) {
-      throw new IllegalStateException("work on a thread of its own failed", failed.bug());
-    }
-    if (item instanceof Inbox.Answered answered) {
-      return session.on(answered.event());
-    }
-    return session.ticked(machine.moment());
   }
 
-  /** Starts what is to be done; true when everything is to be painted anew. */
-  private boolean does(List<Effect> effects) {
-    boolean repaint = false;
-    for (Effect effect : effects) {
-      if (effect instanceof Effect.Save save) {
-        keeper.save(save);
-      } else if (effect instanceof Effect.SetClock set) {
-        keeper.set(set);
-      } else if (effect instanceof Effect.ReadHistory read) {
-        keeper.read(read);
-      } else if (effect instanceof Effect.ReadRemoved read) {
-        keeper.read(read);
-      } else if (effect instanceof Effect.TryAgain) {
-        keeper.tryAgain();
-      } else if (effect instanceof Effect.KeepIn other) {
-        keeper.keepIn(other);
-      } else if (effect instanceof Effect.Check check) {
-        checker.check(check);
-      } else if (effect instanceof Effect.Bell) {
-        console.bell();
-      } else if (effect instanceof Effect.Repaint) {
-        repaint = true;
-      } else if (effect instanceof Effect.Quit) {
-        keeper.finish();
-      }
+  @Override
+  public void keepPlace(List<Bookmark> marks) {
+    place.keep(marks);
+  }
+
+  @Override
+  public void forgetPlace() {
+    place.forget();
+  }
+
+  @Override
+  public void finish() {
+    keeper.finish();
+  }
+
+  @Override
+  public void putAside() {
+    double before = machine.uptimeSeconds();
+    console.putAside();
+    if (machine.uptimeSeconds() - before < LEAST_ASIDE_S) {
+      inbox.answer(
+          new Event.Noticed(
+              "Ctrl-Z found no shell here to wait in: Padside goes on; Ctrl-C leaves it."));
     }
-    return repaint;
+  }
+
+  @Override
+  public void takeAgain() {
+    console.takeAgain();
   }
 
   /** A signal ends the program: as when the terminal hangs up, what is half typed is kept first. */
@@ -214,9 +242,10 @@ final class ScreensRun implements AutoCloseable {
   public void close() {
     console.close();
     keeper.close();
+    place.close();
     closed.countDown();
     try {
-      Runtime.getRuntime().removeShutdownHook(signalled);
+      left = Runtime.getRuntime().removeShutdownHook(signalled);
     } catch (IllegalStateException e) {
       return; // it runs already, and finds everything closed
     }

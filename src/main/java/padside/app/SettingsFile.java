@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.Reader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,15 +22,24 @@ import padside.units.UnitSystem;
  * The settings as the flier's file has them: one {@code name = value} a line, {@code #} begins a
  * comment. What cannot be read is told and the usual setting stands.
  *
+ * @param secondBackup where a second backup goes
  * @param told a sentence for every line that was not taken
  */
-record SettingsFile(Settings settings, Looks looks, ThisMachine.Clock clock, List<String> told) {
+record SettingsFile(
+    Settings settings,
+    Looks looks,
+    ThisMachine.Clock clock,
+    Optional<Path> secondBackup,
+    List<String> told) {
   private static final String UNITS = "units";
   private static final String RULES = "rules";
   private static final String OWN_LIMIT = "own-limit";
   private static final String ROD_DIVISOR = "rod-divisor";
   private static final String LOOKS = "looks";
+  private static final String SECOND_BACKUP = "backup.second";
   private static final String CLOCK = "clock";
+  private static final List<String> KNOWN =
+      List.of(UNITS, RULES, OWN_LIMIT, ROD_DIVISOR, LOOKS, CLOCK, SECOND_BACKUP);
 
   /** Reads the file; no file means the usual settings. */
   static SettingsFile read(Path file) {
@@ -45,6 +55,7 @@ record SettingsFile(Settings settings, Looks looks, ThisMachine.Clock clock, Lis
           usual.settings,
           usual.looks,
           usual.clock,
+          usual.secondBackup,
           List.of("The settings file " + file + " cannot be read; the usual settings stand."));
     }
     return new Lines(file, lines).read();
@@ -72,11 +83,20 @@ record SettingsFile(Settings settings, Looks looks, ThisMachine.Clock clock, Lis
       Looks looks = word(LOOKS, Looks.class, Looks.BLACK_ON_WHITE);
       ThisMachine.Clock clock = word(CLOCK, ThisMachine.Clock.class, ThisMachine.Clock.ASK);
       for (String name : new TreeSet<>(lines.stringPropertyNames())) {
-        if (!List.of(UNITS, RULES, OWN_LIMIT, ROD_DIVISOR, LOOKS, CLOCK).contains(name)) {
-          tell(name, "is no setting; known are units, rules, own-limit, rod-divisor, looks, clock");
+        if (!KNOWN.contains(name)) {
+          tell(name, "is no setting; known are " + String.join(", ", KNOWN));
         }
       }
-      return new SettingsFile(settings, looks, clock, List.copyOf(told));
+      return new SettingsFile(settings, looks, clock, secondBackup(), List.copyOf(told));
+    }
+
+    private Optional<Path> secondBackup() {
+      try {
+        return value(SECOND_BACKUP).map(Folders::typed);
+      } catch (InvalidPathException e) {
+        tell(SECOND_BACKUP, "is no folder's name: " + e.getReason());
+        return Optional.empty();
+      }
     }
 
     private <E extends Enum<E>> E word(String name, Class<E> type, E usual) {

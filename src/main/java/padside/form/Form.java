@@ -114,6 +114,17 @@ public record Form(
     return new Form(fields, opened, entries, indexOf(name).orElse(at), picked);
   }
 
+  /**
+   * The cursor put back into the field of that name, nothing accepted: behind what was being typed
+   * there, or as if it was just entered.
+   */
+  public Form resumed(String name, boolean typing) {
+    Form there = at(name);
+    Entry entry = there.entry().entered(there.field().startsAnew() && !typing);
+    int list = name.equals(field().name()) && !typing ? picked : NOTHING_PICKED;
+    return new Form(fields, opened, replace(entries, there.at, entry), there.at, list);
+  }
+
   /** Puts a text into a field as if it had been typed there. */
   public Form set(String name, String text) {
     return indexOf(name)

@@ -40,6 +40,9 @@ record AgainstScreen(Question question, Form form, Optional<Ticket> sent, Facts 
 
     String title();
 
+    /** What {@link Bookmarks} call it. */
+    String bookmark();
+
     Binding keep();
 
     Binding leave();
@@ -108,6 +111,16 @@ record AgainstScreen(Question question, Form form, Optional<Ticket> sent, Facts 
   public void draw(Canvas canvas, World world) {
     int row = Paragraph.draw(canvas, 2, question.text(world), Style.STRONG);
     FormPane.draw(canvas, form, new FormPane.Area(0, row + 1, canvas.size().columns() - 2, 5));
+  }
+
+  @Override
+  public Optional<Bookmark> bookmark() {
+    return Optional.of(Bookmark.of(question.bookmark(), question.flight().id()).in(form));
+  }
+
+  @Override
+  public Screen at(Bookmark mark) {
+    return new AgainstScreen(question, mark.resumed(form), sent, typed);
   }
 
   @Override

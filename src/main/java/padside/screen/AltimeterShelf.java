@@ -18,6 +18,11 @@ record AltimeterShelf() implements Shelf {
   }
 
   @Override
+  public Bookmark bookmark() {
+    return Bookmark.of(Bookmarks.ALTIMETERS);
+  }
+
+  @Override
   public String title(World world) {
     return RangeBoxScreen.title();
   }

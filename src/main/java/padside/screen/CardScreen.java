@@ -285,6 +285,24 @@ record CardScreen(Form form, Facts finished, Draft draft, LiveCheck check, Phase
     CardView.draw(canvas, this, world);
   }
 
+  /** Of a flight not begun in the log yet its day. */
+  @Override
+  public Optional<Bookmark> bookmark() {
+    Optional<RecordId> day = finished.get(Flight.DAY);
+    Bookmark mark =
+        draft
+            .record()
+            .map(id -> Bookmark.of(Bookmarks.CARD, id))
+            .orElse(
+                Bookmark.of(isPlanned() ? Bookmarks.NEW_PLANNED : Bookmarks.NEW_CARD).about(day));
+    return Optional.of(mark.in(form));
+  }
+
+  @Override
+  public Screen at(Bookmark mark) {
+    return with((isNew() ? mark.nothingTyped() : mark).resumed(form));
+  }
+
   @Override
   public String title(World world) {
     Optional<Day> day = finished.get(Flight.DAY).flatMap(world.log()::day);

@@ -34,6 +34,11 @@ record CheckLineShelf(Optional<RecordId> rocket) implements Shelf {
   }
 
   @Override
+  public Bookmark bookmark() {
+    return Bookmark.of(Bookmarks.CHECKLIST).about(rocket);
+  }
+
+  @Override
   public String title(World world) {
     return "Checklist";
   }

@@ -178,6 +178,11 @@ record CountScreen(RecordId flight, Phase phase, TimeSpan time, Sending sending,
   }
 
   @Override
+  public Optional<Bookmark> bookmark() {
+    return Optional.of(Bookmark.of(Bookmarks.COUNT, flight));
+  }
+
+  @Override
   public String title(World world) {
     return world
         .log()

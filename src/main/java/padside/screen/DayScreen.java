@@ -235,6 +235,16 @@ record DayScreen(ListCursor cursor, Optional<Ticket> gone) implements Screen {
   }
 
   @Override
+  public Optional<Bookmark> bookmark() {
+    return Optional.of(Bookmark.of(Bookmarks.DAY).at(cursor.at()));
+  }
+
+  @Override
+  public Screen at(Bookmark mark) {
+    return new DayScreen(mark.on(cursor), gone);
+  }
+
+  @Override
   public String title(World world) {
     return day(world)
         .map(day -> "Day · " + DayWords.of(day, world.log()))

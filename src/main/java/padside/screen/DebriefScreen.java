@@ -2,6 +2,7 @@ package padside.screen;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import padside.fact.Facts;
 import padside.flight.Action;
 import padside.flight.Flight;
@@ -110,6 +111,16 @@ record DebriefScreen(Flight flight, RecordForm record) implements Screen {
 
   private static void line(Canvas canvas, int row, String text, int width) {
     canvas.put(LEFT, row, Paragraph.cut(text, width), Style.PLAIN);
+  }
+
+  @Override
+  public Optional<Bookmark> bookmark() {
+    return Optional.of(Bookmark.of(Bookmarks.DEBRIEF, flight.id()).in(record.form()));
+  }
+
+  @Override
+  public Screen at(Bookmark mark) {
+    return new DebriefScreen(flight, record.at(mark));
   }
 
   @Override

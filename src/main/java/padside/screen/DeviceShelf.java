@@ -19,6 +19,11 @@ record DeviceShelf() implements Shelf {
   }
 
   @Override
+  public Bookmark bookmark() {
+    return Bookmark.of(Bookmarks.RECOVERY);
+  }
+
+  @Override
   public String title(World world) {
     return RangeBoxScreen.title();
   }

@@ -47,6 +47,9 @@ public sealed interface Effect {
   /** Paint everything anew. */
   record Repaint() implements Effect {}
 
+  /** Give the terminal back to the shell once all that was to be saved is saved; go on after it. */
+  record PutAside() implements Effect {}
+
   /** Leave the program once all that was to be saved is saved. */
   record Quit() implements Effect {}
 }

@@ -29,6 +29,11 @@ record FieldsScreen() implements Shelf {
   }
 
   @Override
+  public Bookmark bookmark() {
+    return Bookmark.of(Bookmarks.FIELDS);
+  }
+
+  @Override
   public String title(World world) {
     return "Fields";
   }

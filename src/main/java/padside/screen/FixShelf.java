@@ -65,6 +65,11 @@ record FixShelf(RecordId rocket) implements Shelf {
   }
 
   @Override
+  public Bookmark bookmark() {
+    return Bookmark.of(Bookmarks.FIXES, rocket);
+  }
+
+  @Override
   public String title(World world) {
     return "Fixes: " + name(world);
   }

@@ -28,6 +28,11 @@ record FleetScreen() implements Shelf {
   }
 
   @Override
+  public Bookmark bookmark() {
+    return Bookmark.of(Bookmarks.FLEET);
+  }
+
+  @Override
   public String title(World world) {
     return "Fleet";
   }

@@ -111,6 +111,17 @@ record FlightScreen(RecordId id, int first) implements Screen {
   }
 
   @Override
+  public Optional<Bookmark> bookmark() {
+    return Optional.of(Bookmark.of(Bookmarks.FLIGHT, id).at("" + first));
+  }
+
+  @Override
+  public Screen at(Bookmark mark) {
+    boolean line = mark.at().filter(text -> text.matches("[0-9]{1,4}")).isPresent();
+    return line ? new FlightScreen(id, Integer.parseInt(mark.at().orElseThrow())) : this;
+  }
+
+  @Override
   public String title(World world) {
     return flight(world)
         .map(flight -> FlightText.date(flight, world) + " " + FlightText.name(flight, world))

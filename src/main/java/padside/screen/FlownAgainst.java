@@ -36,6 +36,11 @@ record FlownAgainst(Flight flight) implements AgainstScreen.Question {
   }
 
   @Override
+  public String bookmark() {
+    return Bookmarks.FLOWN_AGAINST;
+  }
+
+  @Override
   public String title() {
     return "Flown against NO-GO";
   }

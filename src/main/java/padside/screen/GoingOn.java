@@ -33,6 +33,15 @@ record GoingOn(Flight flight, Facts checked, List<String> open, boolean against)
         answer.ruling().verdict() == Ruling.Verdict.NO_GO);
   }
 
+  /** Asked again, by what is kept with the flight. */
+  static GoingOn again(Flight flight, World world) {
+    return new GoingOn(
+        flight,
+        Facts.none(),
+        PadList.of(flight, Optional.empty(), world).open().stream().map(PadLine::text).toList(),
+        flight.verdict().equals(Optional.of(Ruling.Verdict.NO_GO)));
+  }
+
   /** Whether a reason is wanted. */
   boolean asks() {
     return against || !open.isEmpty();
@@ -96,6 +105,11 @@ record GoingOn(Flight flight, Facts checked, List<String> open, boolean against)
   @Override
   public Optional<Screen> back(World world) {
     return Optional.of(PadScreen.of(flight.id(), world));
+  }
+
+  @Override
+  public String bookmark() {
+    return Bookmarks.GOING_ON;
   }
 
   @Override

@@ -288,6 +288,14 @@ record HistoryScreen(
   }
 
   @Override
+  public Optional<Bookmark> bookmark() {
+    return Optional.of(
+        Bookmark.of(Bookmarks.HISTORY, subject.id())
+            .at(subject.kind().code())
+            .withText(subject.name()));
+  }
+
+  @Override
   public String title(World world) {
     return "History: " + subject.name();
   }

@@ -22,6 +22,11 @@ record LogScreen() implements Shelf {
   }
 
   @Override
+  public Bookmark bookmark() {
+    return Bookmark.of(Bookmarks.LOG);
+  }
+
+  @Override
   public String title(World world) {
     return "Log";
   }

@@ -36,6 +36,11 @@ record LotShelf(Map<RecordId, Integer> corrections) implements Shelf {
   }
 
   @Override
+  public Bookmark bookmark() {
+    return Bookmark.of(Bookmarks.MOTORS);
+  }
+
+  @Override
   public String title(World world) {
     return RangeBoxScreen.title();
   }

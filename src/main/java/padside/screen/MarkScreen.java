@@ -219,6 +219,18 @@ record MarkScreen(
   }
 
   @Override
+  public Optional<Bookmark> bookmark() {
+    Bookmark mark = Bookmark.of(Bookmarks.MARKS, flight);
+    return Optional.of(unseen ? mark.at(UNSEEN.label()) : mark);
+  }
+
+  @Override
+  public Screen at(Bookmark mark) {
+    boolean without = mark.at().equals(Optional.of(UNSEEN.label()));
+    return new MarkScreen(flight, sending, without, space, bound);
+  }
+
+  @Override
   public String title(World world) {
     return world
         .log()

@@ -111,6 +111,16 @@ record MisfireScreen(RecordForm record) implements Screen {
   }
 
   @Override
+  public Optional<Bookmark> bookmark() {
+    return record.draft().record().map(id -> Bookmark.of(Bookmarks.MISFIRE, id).in(record.form()));
+  }
+
+  @Override
+  public Screen at(Bookmark mark) {
+    return new MisfireScreen(record.at(mark));
+  }
+
+  @Override
   public String title(World world) {
     return world
         .log()

@@ -23,6 +23,11 @@ record MotorTypesScreen() implements Shelf {
   }
 
   @Override
+  public Bookmark bookmark() {
+    return Bookmark.of(Bookmarks.TYPES);
+  }
+
+  @Override
   public String title(World world) {
     return "Motor types";
   }

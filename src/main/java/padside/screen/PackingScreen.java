@@ -121,6 +121,16 @@ record PackingScreen(
   }
 
   @Override
+  public Optional<Bookmark> bookmark() {
+    return Optional.of(Bookmark.of(Bookmarks.PACKING, day).at(cursor.at()));
+  }
+
+  @Override
+  public Screen at(Bookmark mark) {
+    return new PackingScreen(day, mark.on(cursor), ticked, screen, sent);
+  }
+
+  @Override
   public String title(World world) {
     return "To pack · "
         + world.log().day(day).map(each -> DayWords.of(each, world.log())).orElse("a removed day");

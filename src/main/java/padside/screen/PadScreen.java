@@ -208,6 +208,25 @@ record PadScreen(
   }
 
   @Override
+  public Optional<Bookmark> bookmark() {
+    Bookmark mark = new Bookmark(Bookmarks.PAD, Optional.of(flight), at, wind.isPresent(), "");
+    return Optional.of(wind.map(form -> mark.withText(form.entry().typed())).orElse(mark));
+  }
+
+  @Override
+  public Screen at(Bookmark mark) {
+    return new PadScreen(flight, mark.at(), wind, sending, check, false);
+  }
+
+  /** With the wind being typed that was being typed. */
+  PadScreen typing(String text, World world) {
+    return flight(world)
+        .map(card -> PadWind.of(card, world))
+        .map(form -> typing(Optional.of(form.set(form.field().name(), text).end())))
+        .orElse(this);
+  }
+
+  @Override
   public String title(World world) {
     return world.log().flight(flight).map(card -> title("Pad", card, world)).orElse("Pad");
   }

@@ -240,6 +240,22 @@ record PlanScreen(
   }
 
   @Override
+  public Optional<Bookmark> bookmark() {
+    return Optional.of(Bookmark.of(Bookmarks.PLAN).about(shown).at(cursor.at()));
+  }
+
+  @Override
+  public Screen at(Bookmark mark) {
+    return new PlanScreen(
+        mark.of(), mark.on(cursor), Optional.empty(), places, saves, checks, cover);
+  }
+
+  @Override
+  public Screen covered(long screen) {
+    return under(Optional.of(screen));
+  }
+
+  @Override
   public String title(World world) {
     return day(world).map(day -> "Plan · " + DayWords.of(day, world.log())).orElse("Plan");
   }

@@ -7,6 +7,7 @@ import java.util.function.BiFunction;
 import padside.fact.Facts;
 import padside.fact.RecordId;
 import padside.flight.Kind;
+import padside.form.Entry;
 import padside.form.Form;
 import padside.form.FormField;
 
@@ -172,6 +173,20 @@ record RecordForm(Sheet sheet, Form form, Draft draft, boolean leaving) implemen
     return all
         ? world.keptWords("all kept")
         : draft.allKept() ? "kept when you go on" : "keeping …";
+  }
+
+  @Override
+  public Optional<Bookmark> bookmark() {
+    Bookmark mark = Bookmark.of(sheet.kind().code()).about(draft.record()).in(form);
+    Entry first = form.entries().get(0);
+    boolean given = draft.record().isEmpty() && !first.touched();
+    return Optional.of(given ? mark.withText(first.typed()) : mark);
+  }
+
+  @Override
+  public RecordForm at(Bookmark mark) {
+    Form there = (draft.record().isEmpty() ? mark.nothingTyped() : mark).resumed(form);
+    return new RecordForm(sheet, there, draft, leaving);
   }
 
   @Override

@@ -261,6 +261,23 @@ record RecordList(
   }
 
   @Override
+  public Optional<Bookmark> bookmark() {
+    return Optional.of(
+        shelf.bookmark().at(cursor.at()).withText(cursor.finding() ? cursor.find() : ""));
+  }
+
+  @Override
+  public Screen at(Bookmark mark) {
+    ListCursor found = new ListCursor(cursor.at(), mark.text(), !mark.text().isEmpty());
+    return at(mark.on(found));
+  }
+
+  @Override
+  public Screen covered(long screen) {
+    return new RecordList(shelf, cursor.found(), asked, serials, screen);
+  }
+
+  @Override
   public String title(World world) {
     return shelf.title(world);
   }

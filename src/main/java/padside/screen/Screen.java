@@ -28,6 +28,21 @@ interface Screen {
     return false;
   }
 
+  /** What is to be opened to be here again; absent where the screen below will do. */
+  default Optional<Bookmark> bookmark() {
+    return Optional.empty();
+  }
+
+  /** This screen, opened by that bookmark, with the cursor where it was. */
+  default Screen at(Bookmark mark) {
+    return this;
+  }
+
+  /** This screen while another of that number stands over it. */
+  default Screen covered(long screen) {
+    return this;
+  }
+
   /**
    * True once the flier has left it while its last save is still on the way: it is neither shown
    * nor given keys, and comes back should the save fail.

@@ -34,7 +34,14 @@ public record Session(
   /** How often the medium is tried again while it takes nothing. */
   static final TimeSpan TRYING_AGAIN = new TimeSpan(5);
 
+  private static final Key PUT_ASIDE = Key.control('z');
   private static final Key REPAINT = Key.control('l');
+  private static final List<Binding> EVERYWHERE =
+      List.of(
+          Binding.of("<c-c>", "", "leave Padside, from anywhere; all that was typed is kept"),
+          Binding.of("<c-z>", "", "to the shell for a while; its fg brings Padside back"),
+          Binding.of("<c-l>", "", "paint the whole screen anew"));
+
   private static final Key HELP = Key.function(1);
   private static final Key HELP_TOO = new Key("?");
 
@@ -77,6 +84,19 @@ public record Session(
     ClockScreen.atStart(world).ifPresent(screens::add);
     PadReturn.screen(world).ifPresent(screens::add);
     return new Session(screens, world, Optional.empty(), List.of(), Optional.empty());
+  }
+
+  /** As {@link #start}, with the screens of bookmarks open again as far as they can be. */
+  public static Turn resume(World world, List<Bookmark> marks) {
+    return Resuming.at(marks, world);
+  }
+
+  /** What is open, the uppermost last, to be opened again. */
+  public List<Bookmark> bookmarks() {
+    return stack.stream()
+        .filter(screen -> !screen.leaving())
+        .flatMap(screen -> screen.bookmark().stream())
+        .toList();
   }
 
   /** The session with a line to tell. */
@@ -260,6 +280,12 @@ public record Session(
     if (key.equals(REPAINT)) {
       return new Turn(this, List.of(new Effect.Repaint()));
     }
+    if (key.equals(PUT_ASIDE)) {
+      Turn turn = toEveryScreen(new Event.Leaving());
+      List<Effect> effects = new ArrayList<>(turn.effects);
+      effects.add(new Effect.PutAside());
+      return new Turn(turn.session, effects);
+    }
     if (key.equals(QUIT)) {
       return top() instanceof QuitQuestion ? step(topmost(), pressed) : askingToQuit();
     }
@@ -270,9 +296,16 @@ public record Session(
     }
     boolean help = key.equals(HELP) || (key.equals(HELP_TOO) && !top().takesText());
     if (help && !(top() instanceof HelpScreen)) {
-      return new Turn(over(HelpScreen.of(top().title(world), top().bindings())), List.of());
+      return new Turn(over(HelpScreen.of(top().title(world), keys())), List.of());
     }
     return step(topmost(), pressed);
+  }
+
+  /** Those of the screen on top, then those that mean the same everywhere. */
+  private List<Binding> keys() {
+    List<Binding> keys = new ArrayList<>(top().bindings());
+    keys.addAll(EVERYWHERE);
+    return keys;
   }
 
   private Turn askingToQuit() {
@@ -315,7 +348,7 @@ public record Session(
   }
 
   /** Puts a screen on top, and over it what it opens at once. */
-  private List<Effect> opening(Screen opened, List<Screen> screens) {
+  List<Effect> opening(Screen opened, List<Screen> screens) {
     Step first = opened.on(new Event.Opened(), world);
     first.self().ifPresent(screens::add);
     List<Effect> effects = new ArrayList<>(first.effects());

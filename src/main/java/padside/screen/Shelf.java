@@ -11,6 +11,9 @@ interface Shelf {
   /** What kind of record a line stands for. */
   Kind kind();
 
+  /** What is to be opened to see it again. */
+  Bookmark bookmark();
+
   /** The title bar's text. */
   String title(World world);
 

@@ -98,6 +98,11 @@ record SightShelf(RecordId flight) implements Shelf {
   }
 
   @Override
+  public Bookmark bookmark() {
+    return Bookmark.of(Bookmarks.SIGHTS, flight);
+  }
+
+  @Override
   public String title(World world) {
     return "Sights · "
         + world.log().flight(flight).map(each -> FlightText.name(each, world)).orElse("?");

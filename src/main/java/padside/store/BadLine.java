@@ -91,6 +91,11 @@ record BadLine(String file, long at, String why, String text, Optional<Held> hel
     return lost;
   }
 
+  /** Where it stands, for the middle of a sentence. */
+  String place() {
+    return "journal " + file + ", byte " + at;
+  }
+
   /** Whether its journal ends within it. */
   boolean isTorn() {
     return why.equals(TORN);

@@ -74,6 +74,13 @@ final class Database implements AutoCloseable {
     }
   }
 
+  /** Opens a file nobody writes, to look: nothing is written to it or beside it. */
+  static Database unchanging(Path file) throws SQLException {
+    return new Database(
+        new SQLiteConfig()
+            .createConnection("jdbc:sqlite:" + file.toUri() + "?mode=ro&immutable=1"));
+  }
+
   /** An empty one that no file holds. */
   static Database inMemory() throws SQLException {
     Database database = new Database(new SQLiteConfig().createConnection("jdbc:sqlite::memory:"));
@@ -150,6 +157,15 @@ final class Database implements AutoCloseable {
   /** From now on what is not committed stays in memory, however much it is. */
   void keepInMemory() throws SQLException {
     set(List.of("cache_spill = OFF"));
+  }
+
+  /** Writes a copy without gaps into a file that is not there yet. */
+  void copyTo(Path file) throws SQLException {
+    for (PreparedStatement statement : ready.values()) {
+      statement.close(); // one that was read in part would hold the copy up
+    }
+    ready.clear();
+    run("VACUUM INTO ?1", file.toString());
   }
 
   void begin() throws SQLException {

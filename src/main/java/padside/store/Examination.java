@@ -26,6 +26,7 @@ final class Examination {
   private final Rebuilt rebuilt;
   private final Consumer<String> tell;
   private final List<BadLine> bad = new ArrayList<>();
+  private boolean lostNothing;
 
   Examination(Path folder, WorkFolder work, Rebuilt rebuilt, Consumer<String> tell) {
     this.folder = folder;
@@ -73,16 +74,12 @@ final class Examination {
                 ? "every checksum fits."
                 : taken.bad().size() + " lines cannot be read:"));
     for (BadLine line : taken.bad().subList(0, Math.min(TOLD, taken.bad().size()))) {
-      tell.accept("  " + place(line) + ": " + line.why() + ".");
+      tell.accept("  " + line.place() + ": " + line.why() + ".");
     }
     if (taken.bad().size() > TOLD) {
       tell.accept("  and " + (taken.bad().size() - TOLD) + " more.");
     }
     taken.notices().forEach(tell);
-  }
-
-  private static String place(BadLine line) {
-    return "journal " + line.file() + ", byte " + line.at();
   }
 
   private DatabaseLook database(Intake.Taken taken) throws IOException, SQLException, Fault {
@@ -122,7 +119,9 @@ final class Examination {
 
   private void elsewhere(Path from) throws IOException, SQLException, Fault {
     Offered offered = Offered.to(rebuilt);
-    Sources.in(from).read(work, offered::take).forEach(tell);
+    Sources.in(from)
+        .read(work, journal -> Rebuilt.read(journal, offered::take), offered::take)
+        .forEach(tell);
     long before = rebuilt.lines();
     offered.takeRelated();
     tellFound(rebuilt.lines() - before, from.toString());
@@ -204,7 +203,7 @@ final class Examination {
     missing.gaps().forEach(tell);
     List<String> told = new ArrayList<>();
     for (BadLine line : lost) {
-      String what = named(line);
+      String what = new RecordWords(rebuilt.database()).of(line);
       if (line.isTorn()) {
         tell.accept(
             "Unfinished: " + what + ". A line counts as kept only once all of it is written.");
@@ -214,11 +213,12 @@ final class Examination {
     }
     told.addAll(missing.spokenOf());
     told.forEach(what -> tell.accept("Lost: " + what + "."));
-    return told.isEmpty();
+    lostNothing = told.isEmpty();
+    return lostNothing;
   }
 
-  private String named(BadLine line) throws SQLException {
-    String records = new RecordWords(rebuilt.database()).changedBy(line.text());
-    return (records.isEmpty() ? "a line" : "a line about " + records) + " in " + place(line);
+  /** True when every line is to be had, wherever it stands; asked after the look. */
+  boolean lostNothing() {
+    return lostNothing;
   }
 }

@@ -70,6 +70,13 @@ final class Intake implements JournalFiles.Reader<SQLException> {
     return new Taken(lines, files, bad, notices);
   }
 
+  /** Takes in one journal, wherever it lies. */
+  Taken takeInOne(Path journal) throws IOException, SQLException {
+    again = true;
+    takeIn(journal);
+    return new Taken(lines, files, bad, notices);
+  }
+
   private void takeIn(Path journal) throws IOException, SQLException {
     file = journal.getFileName().toString();
     long size = Files.size(journal);
@@ -91,7 +98,12 @@ final class Intake implements JournalFiles.Reader<SQLException> {
     int sofar = lines;
     before = Optional.empty();
     database.begin();
-    JournalFiles.read(journal, end, this);
+    try {
+      JournalFiles.read(journal, end, this);
+    } catch (IOException e) {
+      finish(end);
+      throw e;
+    }
     settle(Optional.empty());
     finish(size);
     files += lines > sofar ? 1 : 0;

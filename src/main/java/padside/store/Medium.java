@@ -1,10 +1,12 @@
 package padside.store;
 
 import java.io.IOException;
+import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.FileAttribute;
 import java.nio.file.attribute.PosixFilePermissions;
@@ -12,6 +14,9 @@ import java.util.Set;
 
 /** What files lie on. Makes files nobody but their owner can read, where owners are known. */
 class Medium {
+  private static final String UNFINISHED = ".new";
+  private static final int BLOCK = 1 << 16;
+
   private static final boolean OWNERS =
       FileSystems.getDefault().supportedFileAttributeViews().contains("posix");
 
@@ -46,6 +51,50 @@ class Medium {
   FileChannel fresh(Path file) throws IOException {
     return FileChannel.open(
         file, Set.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE), owner("rw-------"));
+  }
+
+  /** Fills a file that was just made. */
+  interface Filling {
+    void fill(FileChannel file) throws IOException;
+  }
+
+  /** Writes a file under another name, forces it and then gives it its own: all of it or none. */
+  void whole(Path file, Filling filling) throws IOException {
+    Path unfinished = file.resolveSibling(file.getFileName() + UNFINISHED);
+    Files.deleteIfExists(unfinished);
+    try {
+      try (FileChannel channel = fresh(unfinished)) {
+        filling.fill(channel);
+        channel.force(true);
+      }
+      Files.move(unfinished, file, StandardCopyOption.ATOMIC_MOVE);
+    } catch (IOException e) {
+      try {
+        Files.deleteIfExists(unfinished);
+      } catch (IOException left) {
+        e.addSuppressed(left);
+      }
+      throw e;
+    }
+  }
+
+  /** Copies a file, all of it or none. */
+  void copy(Path from, Path to) throws IOException {
+    whole(
+        to,
+        copy -> {
+          ByteBuffer block = ByteBuffer.allocate(BLOCK);
+          long at = 0;
+          try (FileChannel file = FileChannel.open(from, StandardOpenOption.READ)) {
+            while (file.read(block) > 0) {
+              block.flip();
+              while (block.hasRemaining()) {
+                at += copy.write(block, at);
+              }
+              block.clear();
+            }
+          }
+        });
   }
 
   /** Makes the names in a folder last; where a folder cannot be forced there is no need to. */

@@ -2,11 +2,9 @@ package padside.store;
 
 import java.io.IOException;
 import java.nio.ByteBuffer;
-import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,14 +14,23 @@ import java.util.List;
  * free. Journals that are there are never changed.
  */
 final class Mending {
-  private static final String UNFINISHED = ".new";
-
   private final Path journals;
   private final Medium medium;
+  private final int first;
 
   Mending(Path journals, Medium medium) {
+    this(journals, medium, 1);
+  }
+
+  private Mending(Path journals, Medium medium, int first) {
     this.journals = journals;
     this.medium = medium;
+    this.first = first;
+  }
+
+  /** One that also gives a run the name of its first journal back, where that is free. */
+  static Mending restoring(Path journals, Medium medium) {
+    return new Mending(journals, medium, 0);
   }
 
   /** Where the lines of a database end that stand in journals; what comes later does not. */
@@ -64,29 +71,22 @@ final class Mending {
 
   private OwnJournal.End write(String run, List<String> lines) throws IOException {
     Path journal = free(run);
-    Path unfinished = journal.resolveSibling(journal.getFileName() + UNFINISHED);
-    Files.deleteIfExists(unfinished);
-    long bytes = 0;
-    try {
-      try (FileChannel file = medium.fresh(unfinished)) {
-        for (String line : lines) {
-          ByteBuffer left = StandardCharsets.UTF_8.encode(line);
-          while (left.hasRemaining()) {
-            bytes += file.write(left, bytes);
+    medium.whole(
+        journal,
+        file -> {
+          long at = 0;
+          for (String line : lines) {
+            ByteBuffer left = StandardCharsets.UTF_8.encode(line);
+            while (left.hasRemaining()) {
+              at += file.write(left, at);
+            }
           }
-        }
-        file.force(true);
-      }
-      Files.move(unfinished, journal, StandardCopyOption.ATOMIC_MOVE);
-    } catch (IOException e) {
-      Files.deleteIfExists(unfinished);
-      throw e;
-    }
-    return new OwnJournal.End(journal.getFileName().toString(), bytes);
+        });
+    return new OwnJournal.End(journal.getFileName().toString(), Files.size(journal));
   }
 
   private Path free(String run) {
-    int count = 1;
+    int count = first;
     while (Files.exists(journal(run, count))) {
       count++;
     }
@@ -94,6 +94,6 @@ final class Mending {
   }
 
   private Path journal(String run, int count) {
-    return journals.resolve(run + "-" + count + JournalFiles.SUFFIX);
+    return journals.resolve(run + (count == 0 ? "" : "-" + count) + JournalFiles.SUFFIX);
   }
 }

@@ -39,6 +39,7 @@ final class Offered {
         .script(
             "CREATE TEMP TABLE IF NOT EXISTS offered (run TEXT, n INTEGER, raw TEXT,"
                 + " PRIMARY KEY (run, n)) WITHOUT ROWID");
+    log.database().run("DELETE FROM temp.offered");
     return new Offered(log);
   }
 

@@ -152,8 +152,7 @@ final class Opening {
 
   /** Sets the database aside and builds it anew. */
   Opened anew(String why) throws IOException, SQLException {
-    SetAside aside = SetAside.move(folder, medium);
-    notices.add("The database was set aside in " + aside.place() + ": " + why + ".");
+    setAside(why);
     medium.file(file);
     Database database = Database.open(file);
     try {
@@ -164,6 +163,20 @@ final class Opening {
       closeQuietly(database);
       throw e;
     }
+  }
+
+  /** What an older version made is kept whole before it is built anew for this one. */
+  private void setAside(String why) throws IOException {
+    boolean whole =
+        Schema.Found.OLDER.unusable().equals(Optional.of(why)) && journals.startsWith(folder);
+    SetAside aside =
+        whole ? SetAside.moveWithJournals(folder, medium) : SetAside.move(folder, medium);
+    notices.add(
+        "The database was set aside in "
+            + aside.place()
+            + ": "
+            + why
+            + (whole ? "; the journals as they were are kept with it." : "."));
   }
 
   /** Journals first; into tables made just now also what only databases set aside still hold. */

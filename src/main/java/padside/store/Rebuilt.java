@@ -22,7 +22,12 @@ final class Rebuilt implements AutoCloseable {
   }
 
   static Rebuilt in(WorkFolder work) throws SQLException {
-    Database database = Database.open(work.file("rebuilt.sqlite"));
+    return in(work.file("rebuilt.sqlite"));
+  }
+
+  /** In a file that is not there yet. */
+  static Rebuilt in(Path file) throws SQLException {
+    Database database = Database.open(file);
     try {
       database.script("PRAGMA synchronous = OFF");
       return new Rebuilt(database);
@@ -38,9 +43,18 @@ final class Rebuilt implements AutoCloseable {
    */
   static Differences differences(Database database) throws SQLException {
     try (Rebuilt again = new Rebuilt(Database.inMemory())) {
-      again.take(database.list(row -> String.valueOf(row.getString(1)), "SELECT raw FROM op"));
+      again.take(raws(database));
       return Differences.ofContent(database, again.database);
     }
+  }
+
+  private static List<String> raws(Database database) throws SQLException {
+    return database.list(row -> String.valueOf(row.getString(1)), "SELECT raw FROM op");
+  }
+
+  /** Every line taken so far. */
+  List<String> raws() throws SQLException {
+    return raws(database);
   }
 
   Database database() {
@@ -50,6 +64,21 @@ final class Rebuilt implements AutoCloseable {
   /** Takes in the journals in a folder; asked first, and once. */
   Intake.Taken journals(Path folder) throws IOException, SQLException {
     return new Intake(folder, database, tables).takeIn();
+  }
+
+  /** Takes in one journal that may belong to another log; what cannot be read is told. */
+  List<BadLine> journal(Path journal) throws IOException, SQLException {
+    return new Intake(Path.of(""), database, tables).takeInOne(journal).bad();
+  }
+
+  /** Copies what was taken so far into a new file that can be used as a log's database. */
+  void writeTo(Path file) throws SQLException {
+    database.begin();
+    Schema.noteFilled(database);
+    LogTables.setMeta(database, Opening.CLEAN, "1");
+    KindViews.refresh(database);
+    database.commit();
+    database.copyTo(file);
   }
 
   /** Takes in the sound ones among lines that stand anywhere and answers how many they are. */

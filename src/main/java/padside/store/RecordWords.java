@@ -39,8 +39,14 @@ final class RecordWords {
     this.records = new Records(database);
   }
 
+  /** A line that cannot be read: what it is about, where that can be told, and where it stands. */
+  String of(BadLine line) throws SQLException {
+    String records = changedBy(line.text());
+    return (records.isEmpty() ? "a line" : "a line about " + records) + " in " + line.place();
+  }
+
   /** The records a line changes, as far as its text can still be read; empty when none can. */
-  String changedBy(String text) throws SQLException {
+  private String changedBy(String text) throws SQLException {
     Set<String> names = new LinkedHashSet<>();
     for (Matcher change = CHANGED.matcher(text); change.find(); ) {
       names.add(of(change.group(2), change.group(1)));

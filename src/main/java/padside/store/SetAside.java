@@ -28,19 +28,48 @@ final class SetAside {
 
   /** Moves the database into a new folder of its own. */
   static SetAside move(Path folder, Medium medium) throws IOException {
+    Path place = free(folder);
+    medium.folder(place);
+    move(folder, place, medium);
+    return new SetAside(place);
+  }
+
+  /**
+   * As {@link #move}, with a copy of the journals before: a log of its own, as it was, for the
+   * program that made it.
+   */
+  static SetAside moveWithJournals(Path folder, Medium medium) throws IOException {
+    Path place = free(folder);
+    Path copies = place.resolve(Opening.JOURNALS);
+    try {
+      new Mirror(folder.resolve(Opening.JOURNALS), copies, medium).copy();
+    } catch (IOException e) {
+      for (Path copy : JournalFiles.in(copies)) {
+        Files.delete(copy);
+      }
+      Files.deleteIfExists(copies);
+      Files.deleteIfExists(place);
+      throw e;
+    }
+    move(folder, place, medium);
+    return new SetAside(place);
+  }
+
+  private static Path free(Path folder) {
     Path aside = folder.resolve(FOLDER);
     int count = 1;
     while (Files.exists(aside.resolve(String.valueOf(count)))) {
       count++;
     }
-    Path place = aside.resolve(String.valueOf(count));
-    medium.folder(place);
+    return aside.resolve(String.valueOf(count));
+  }
+
+  private static void move(Path folder, Path place, Medium medium) throws IOException {
     for (Path file : files(folder)) {
       Files.move(file, place.resolve(file.getFileName()));
     }
     medium.forceFolder(place);
     medium.forceFolder(folder);
-    return new SetAside(place);
   }
 
   Path place() {

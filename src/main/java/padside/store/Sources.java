@@ -29,6 +29,16 @@ record Sources(List<Path> journals, List<Path> databases) {
    * @throws Fault {@code no-source} when there is nothing to read
    */
   static Sources in(Path place) throws Fault {
+    Sources found = anyIn(place);
+    if (found.journals.isEmpty() && found.databases.isEmpty()) {
+      throw unreadable(
+          place, Files.exists(place) ? "there is neither journal nor database" : "it is not there");
+    }
+    return found;
+  }
+
+  /** As {@link #in}, where there may be none. */
+  static Sources anyIn(Path place) throws Fault {
     List<Path> journals = new ArrayList<>();
     List<Path> databases = new ArrayList<>();
     try {
@@ -42,10 +52,6 @@ record Sources(List<Path> journals, List<Path> databases) {
       }
     } catch (IOException e) {
       throw unreadable(place, LogFaults.reason(e));
-    }
-    if (journals.isEmpty() && databases.isEmpty()) {
-      throw unreadable(
-          place, Files.exists(place) ? "there is neither journal nor database" : "it is not there");
     }
     return new Sources(journals, databases);
   }
@@ -66,22 +72,28 @@ record Sources(List<Path> journals, List<Path> databases) {
       return files
           .filter(file -> file.getFileName().toString().endsWith(DATABASE_END))
           .filter(file -> Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS))
-          .sorted(Comparator.comparingLong(Snapshot::number).reversed())
+          .sorted(Comparator.comparingLong(Snapshot::numberOf).reversed())
           .toList();
     }
   }
 
+  /** Reads one journal. */
+  interface JournalReader {
+    void read(Path journal) throws IOException, SQLException;
+  }
+
   /**
    * Reads all lines of the journals, and of the databases up to the first that is sound: older
-   * snapshots hold nothing a sound newer one lacks.
+   * snapshots hold nothing a sound newer one lacks, unless that one is called partial.
    *
    * @return what could not be read, in plain words
    */
-  List<String> read(WorkFolder work, DatabaseLines.Taker taker) throws SQLException {
+  List<String> read(WorkFolder work, JournalReader reader, DatabaseLines.Taker taker)
+      throws SQLException {
     List<String> unread = new ArrayList<>();
     for (Path journal : journals) {
       try {
-        Rebuilt.read(journal, taker);
+        reader.read(journal);
       } catch (IOException e) {
         unread.add(journal + " cannot be read: " + LogFaults.reason(e) + ".");
       }
@@ -89,10 +101,11 @@ record Sources(List<Path> journals, List<Path> databases) {
     for (Path database : databases) {
       try {
         DatabaseLines.Read read = DatabaseLines.read(work.copyOfDatabase(database), taker);
-        if (read.whole()) {
+        if (!read.whole()) {
+          unread.add(database + " can be read in part only: " + read.words() + ".");
+        } else if (!Snapshot.of(database).map(Snapshot::partial).orElse(false)) {
           break;
         }
-        unread.add(database + " can be read in part only: " + read.words() + ".");
       } catch (IOException e) {
         unread.add(database + " cannot be read: " + LogFaults.reason(e) + ".");
       }

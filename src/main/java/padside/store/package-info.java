@@ -5,9 +5,14 @@
  * journal/RUN.jsonl   what was kept in one run of the program, one line an action; RUN-1.jsonl ...
  *                     where it went on after a failed write, or lines no other journal held
  * padside.sqlite      built from the journals; holds every line and is what everything reads
- * aside/N/            databases that could not be used, never overwritten
+ * aside/N/            databases that could not be used, never overwritten; one of an older version
+ *                     with a copy of the journals
  * lock                held while the log is open
+ * place.json          where the flier is in the program; no part of the log
  * </pre>
+ *
+ * <p>A backup is a folder {@code padside-backup} elsewhere, with the same {@code journal/} and
+ * snapshots of the database.
  *
  * <p>The journal is the truth. A line is one action of the flier, a JSON object in UTF-8 whose last
  * field is the CRC-32C (RFC 3720 appendix B.4), in hex, of all bytes before {@code ,"crc"}:

@@ -13,6 +13,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.locks.ReentrantLock;
@@ -73,7 +74,7 @@ public final class Console implements AutoCloseable {
               inputs);
       Runtime.getRuntime().addShutdownHook(console.shutdown);
       console.start();
-      SizeWatch.start(console::resized);
+      SignalWatch.start(console::resized, console::broughtBack);
       return console;
     } catch (IOException e) {
       throw new NoTerminalException(
@@ -120,6 +121,42 @@ public final class Console implements AutoCloseable {
     draw(
         () -> {
           painter = painter(looks);
+          everythingIsStale = true;
+        });
+  }
+
+  /**
+   * Gives the terminal back and stops the program until the shell brings it back; returns then. The
+   * next frame is written whole. Where no shell could bring it back it returns at once.
+   */
+  public void putAside() {
+    draw(
+        () -> {
+          screen.stopScreen(false);
+          clearTextConsole();
+          output.flush();
+          Optional<Size> now = tty.modes().flatMap(Console::stopped);
+          now.ifPresent(this::resized);
+          screen.startScreen();
+          everythingIsStale = true;
+        });
+  }
+
+  private static Optional<Size> stopped(String modes) {
+    try {
+      return LineModes.putAside(modes);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      return Optional.empty();
+    }
+  }
+
+  /** After {@link Input.BroughtBack}: the next frame is written whole, on a screen of its own. */
+  public void takeAgain() {
+    draw(
+        () -> {
+          screen.stopScreen(false);
+          screen.startScreen();
           everythingIsStale = true;
         });
   }
@@ -196,6 +233,10 @@ public final class Console implements AutoCloseable {
     }
   }
 
+  private void broughtBack() {
+    inputs.accept(new Input.BroughtBack());
+  }
+
   private void hangUp() {
     if (hungUp.compareAndSet(false, true)) {
       inputs.accept(new Input.HungUp());
@@ -221,12 +262,17 @@ public final class Console implements AutoCloseable {
     closed = true;
     try {
       screen.stopScreen(false);
-      if (tty.isTextConsole()) {
-        output.write("\033[H\033[2J".getBytes(StandardCharsets.US_ASCII));
-      }
+      clearTextConsole();
       output.flush();
     } catch (IOException e) {
       hangUp();
+    }
+  }
+
+  /** It has no second screen to leave. */
+  private void clearTextConsole() throws IOException {
+    if (tty.isTextConsole()) {
+      output.write("\033[H\033[2J".getBytes(StandardCharsets.US_ASCII));
     }
   }
 

@@ -11,6 +11,9 @@ public sealed interface Input {
   /** The terminal has another size now. */
   record Resized(Size size) implements Input {}
 
+  /** The program was stopped and goes on; the terminal was somebody else's meanwhile. */
+  record BroughtBack() implements Input {}
+
   /** The terminal is gone: the window was closed or the line broke. Told once; nothing follows. */
   record HungUp() implements Input {}
 }

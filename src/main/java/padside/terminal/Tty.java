@@ -1,5 +1,6 @@
 package padside.terminal;
 
+import java.util.Optional;
 import java.util.Properties;
 import padside.screen.Size;
 
@@ -9,9 +10,15 @@ import padside.screen.Size;
  * @param size in character cells
  * @param term the value of TERM
  * @param utf8 true when the locale's characters are UTF-8
+ * @param modes the line modes as they were before the program, in the words of {@code stty -g}
  */
-public record Tty(Size size, String term, boolean utf8) {
+public record Tty(Size size, String term, boolean utf8, Optional<String> modes) {
   private static final int MOST_CELLS = 10_000;
+
+  /** A terminal whose modes before are not known: it cannot be put aside. */
+  Tty(Size size, String term, boolean utf8) {
+    this(size, term, utf8, Optional.empty());
+  }
 
   /**
    * Reads the properties the launcher passes on.
@@ -24,7 +31,9 @@ public record Tty(Size size, String term, boolean utf8) {
     return new Tty(
         size,
         properties.getProperty("padside.term", ""),
-        Boolean.parseBoolean(properties.getProperty("padside.utf8", "false")));
+        Boolean.parseBoolean(properties.getProperty("padside.utf8", "false")),
+        Optional.ofNullable(properties.getProperty("padside.modes"))
+            .filter(modes -> modes.matches("[0-9A-Za-z:=]+")));
   }
 
   private static int cells(Properties properties, String name) {

@@ -76,6 +76,14 @@ class BadLuckIT {
     pad.seesLine("Motor", "A8-3");
   }
 
+  /** The same field of the same card, without a key pressed. */
+  private void startAgainWhereItWas() {
+    pad.launch("");
+    pad.sees("You are back where Padside was cut off");
+    pad.seesLine("Rocket", "Sparrow");
+    pad.seesLine("Motor", "A8-3");
+  }
+
   @Test
   void a_window_too_small_is_told_so_and_is_shown_the_day_once_it_is_larger() throws IOException {
     Path own = Files.createDirectory(folder.resolve("small"));
@@ -133,9 +141,11 @@ class BadLuckIT {
     pad.seesLine("draft kept but for this field");
     pad.program().destroyForcibly();
     pad.ended(BY_FORCE);
+    pad.hasTerminalBack();
 
-    startAgainAndOpenTheDraft();
+    startAgainWhereItWas();
     pad.seesLine("Bare mass", "1.7oz");
+    pad.seesLine("> Rod length");
   }
 
   @Test
@@ -145,8 +155,9 @@ class BadLuckIT {
     pad.seesLine("draft kept but for this field");
     pad.program().destroy();
     pad.ended(TERMINATED);
+    pad.hasTerminalBack();
 
-    startAgainAndOpenTheDraft();
+    startAgainWhereItWas();
     pad.seesLine("! Bare mass", "1.9o");
   }
 
@@ -159,8 +170,8 @@ class BadLuckIT {
     pad.tmux().hangUp();
     program.onExit().get(30, TimeUnit.SECONDS);
 
-    startAgainAndOpenTheDraft();
-    pad.seesLine("Bare mass", "1.8oz");
+    startAgainWhereItWas();
+    pad.seesLine("> Bare mass", "1.8oz");
   }
 
   @Test

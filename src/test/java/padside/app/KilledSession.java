@@ -43,6 +43,7 @@ final class KilledSession {
   /** Plays it; answers whether the whole process group was killed. */
   boolean play() throws ExecutionException, InterruptedException {
     ofGroup = random.nextInt(4) == 0;
+    pad.forgetPlace(); // every session begins with the day; TerminalLossIT goes on where it was
     pad.launch("");
     if (random.nextInt(ONE_IN_TEN) == 0) {
       killIn(200 + random.nextInt(500));

@@ -67,12 +67,17 @@ final class PadTable implements AutoCloseable {
 
   /** Starts the program with variables such as {@code TERM=linux} set. */
   void launch(String variables, String arguments) {
+    launch(PROGRAM, variables, arguments);
+  }
+
+  /** Starts another installation of the program. */
+  void launch(Path program, String variables, String arguments) {
     starts++;
     tmux.enter(
         "stty sane; clear; "
             + variables
             + " '"
-            + PROGRAM
+            + program
             + "' "
             + arguments
             + "; echo "
@@ -83,6 +88,49 @@ final class PadTable implements AutoCloseable {
   /** The lines on the screen once the program that was started last has ended with this status. */
   List<String> ended(int status) {
     return tmux.await(starts + ": ended " + status);
+  }
+
+  /** Waits until where the flier is has found its way to the medium, a moment after the screen. */
+  void placeIs(String part) {
+    tmux.await(
+        part + " in the place kept",
+        lines -> {
+          try {
+            return Files.readString(log().resolve(PlaceKeeper.NAME)).contains(part);
+          } catch (IOException e) {
+            return false;
+          }
+        });
+  }
+
+  /** As if the program had been left by hand. */
+  void forgetPlace() {
+    try {
+      Files.deleteIfExists(log().resolve(PlaceKeeper.NAME));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** Brings the program back that was put aside, and tells its end as after a start. */
+  void bringBack() {
+    starts++;
+    tmux.enter("clear; fg; echo " + starts + ": ended $?");
+  }
+
+  /** Looks whether the shell has the terminal as a shell wants it, and its own screen. */
+  void hasTerminalBack() {
+    tmux.enter("clear; stty -a; echo l''ooked");
+    String modes = String.join(" ", tmux.await("looked")) + " ";
+    for (String mode : List.of("icanon", "echo", "isig", "iexten", "icrnl")) {
+      if (!modes.contains(" " + mode + " ")) {
+        throw new AssertionError("not " + mode + ": " + modes);
+      }
+    }
+    String screen = tmux.ask("#{alternate_on} #{cursor_flag}");
+    if (!screen.equals("0 1")) {
+      throw new AssertionError("alternate screen and cursor: " + screen);
+    }
   }
 
   /** Presses keys by tmux's names, one after the other. */

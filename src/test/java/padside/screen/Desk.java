@@ -236,6 +236,13 @@ final class Desk {
     return this;
   }
 
+  /** The session starts anew over the same log, told where it was when it was cut off. */
+  Desk cutOff(List<Bookmark> place) {
+    restart();
+    take(Session.resume(session.world(), place));
+    return answerSaves().answerChecks().answerSaves();
+  }
+
   String frame() {
     return frame(new Size(80, 24));
   }

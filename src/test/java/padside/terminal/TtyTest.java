@@ -39,8 +39,8 @@ class TtyTest {
 
   @Test
   void the_answer_of_stty_is_rows_before_columns() {
-    assertThat(SizeWatch.parse("24 80\n")).contains(new Size(80, 24));
-    assertThat(SizeWatch.parse("0 0\n")).isEmpty();
-    assertThat(SizeWatch.parse("")).isEmpty();
+    assertThat(LineModes.parse("24 80\n")).contains(new Size(80, 24));
+    assertThat(LineModes.parse("0 0\n")).isEmpty();
+    assertThat(LineModes.parse("")).isEmpty();
   }
 }
