@@ -24,7 +24,7 @@ public record Anchor(String boot, TimeSpan up, Instant at, How how) {
   public static final Column<Instant> AT =
       Column.instant("at", "the true time then, ISO 8601 in UTC");
   public static final Column<How> HOW =
-      Column.word("how", "confirmed, set or synchronised", How::find, How::code);
+      Column.word("how", "how it is known: confirmed, set or synchronised", How::find, How::code);
 
   /** The fields of the record it is kept as. */
   public static final List<Column<?>> COLUMNS = List.of(BOOT, UP, AT, HOW);

@@ -19,6 +19,9 @@ import padside.motor.MotorType;
 /**
  * A reading of the log at one moment: everything small whole, of the flights the newest and each
  * rocket's last. It never changes; after a save a new one is read.
+ *
+ * @param clocks the records of what was told for the clock, the newest last; before them what of
+ *     that was taken back
  */
 public record Logbook(
     List<Rocket> rockets,
@@ -37,7 +40,8 @@ public record Logbook(
     List<Attempt> attempts,
     List<Sighting> sightings,
     List<CheckLine> checkLines,
-    LogClock clock) {
+    LogClock clock,
+    List<RecordId> clocks) {
 
   /**
    * How often a parachute, streamer or altimeter has flown.
@@ -79,7 +83,15 @@ public record Logbook(
         log.list(Kind.ATTEMPT).stream().map(a -> new Attempt(a.id(), a.facts())).toList(),
         log.list(Kind.SIGHTING).stream().map(s -> new Sighting(s.id(), s.facts())).toList(),
         log.list(Kind.CHECKLINE).stream().map(c -> new CheckLine(c.id(), c.facts())).toList(),
-        new LogClock(log.anchors(), log.newest()));
+        new LogClock(log.anchors(), log.newest()),
+        clocks(log));
+  }
+
+  private static List<RecordId> clocks(FlightLog log) throws Fault {
+    List<RecordId> ids = new ArrayList<>();
+    log.removed(Kind.CLOCK).forEach(each -> ids.add(0, each.id()));
+    log.list(Kind.CLOCK).forEach(each -> ids.add(each.id()));
+    return List.copyOf(ids);
   }
 
   private static Map<RecordId, Used> used(List<FlightLog.Use> uses, List<Day> days) {

@@ -11,6 +11,7 @@ import padside.clock.Anchor;
 import padside.clock.DateAndTime;
 import padside.clock.LogClock;
 import padside.fact.Facts;
+import padside.fact.RecordId;
 import padside.flight.Kind;
 import padside.form.Form;
 import padside.form.FormField;
@@ -31,6 +32,8 @@ record ClockScreen(Form form, Then then, Optional<String> doubted, Optional<Tick
       Binding.of("<enter><f2>", "it is right", "the time shown is right, or the one typed");
   private static final Binding LEAVE =
       Binding.of("<esc>", "not now", "leave it open; it is asked again with the next day");
+  private static final Binding HISTORY =
+      Binding.of("<f4>", "history", "what was told last and what it corrected: undo, redo");
   private static final DateTimeFormatter DAY =
       DateTimeFormatter.ofPattern("EEEE d MMMM uuuu", Locale.ENGLISH);
   private static final DateTimeFormatter WHOLE =
@@ -113,6 +116,9 @@ record ClockScreen(Form form, Then then, Optional<String> doubted, Optional<Tick
     if (LEAVE.has(key)) {
       return goneOn(world);
     }
+    if (HISTORY.has(key)) {
+      return history(world);
+    }
     if (!RIGHT.has(key)) {
       Form typed = FormKeys.press(form, key).orElse(form);
       boolean same = typed.entry().typed().equals(text());
@@ -125,6 +131,18 @@ record ClockScreen(Form form, Then then, Optional<String> doubted, Optional<Tick
     return isDoubtful(time.get(), world) && doubted.isEmpty()
         ? Step.stay(new ClockScreen(form, then, Optional.of(text()), sent))
         : answered(time.get(), world);
+  }
+
+  private Step history(World world) {
+    List<RecordId> clocks = world.log().clocks();
+    return clocks.isEmpty()
+        ? Step.stay(this).and(new Effect.Tell("Nobody has confirmed or set the clock yet."))
+        : Step.stay(this)
+            .open(
+                HistoryScreen.of(
+                    new HistoryScreen.Subject(
+                        Kind.CLOCK, clocks.get(clocks.size() - 1), "the clock"),
+                    world));
   }
 
   private static boolean isDoubtful(Instant time, World world) {
@@ -237,7 +255,7 @@ record ClockScreen(Form form, Then then, Optional<String> doubted, Optional<Tick
 
   @Override
   public List<Binding> bindings() {
-    return List.of(RIGHT, LEAVE, FormKeys.CLEAR);
+    return List.of(RIGHT, LEAVE, HISTORY, FormKeys.CLEAR);
   }
 
   @Override

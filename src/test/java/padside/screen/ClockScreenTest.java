@@ -140,6 +140,22 @@ class ClockScreenTest {
     assertThat(anchors().size() - removed()).isZero();
   }
 
+  @Test
+  void its_own_history_takes_the_last_answer_back_and_does_it_again() {
+    rebooted(FIFTY_YEARS.negated()).press("<esc>o<esc>1<esc>k<f4>");
+    assertThat(desk.frame()).contains("Nobody has confirmed or set the clock yet.");
+    desk.press("<esc>w3g4 SW<f2>k2026-05-02 10:00<enter>").press("k<f4>");
+    Golden.holds("clock-history", desk.frame());
+    desk.press("u<esc>");
+    assertThat(desk.frame()).contains("1976");
+    assertThat(newest(Kind.WEATHER).facts().get(Weather.AT))
+        .contains(Desk.MORNING.minus(FIFTY_YEARS));
+    desk.press("<f4>r<esc>");
+    assertThat(desk.frame()).contains("Saturday 2 May 2026");
+    assertThat(newest(Kind.WEATHER).facts().get(Weather.AT))
+        .contains(Instant.parse("2026-05-02T10:00:00Z"));
+  }
+
   private long removed() {
     return season.log.list(Kind.CLOCK).stream()
         .filter(each -> each.facts().get(Kind.REMOVED).orElse(false))

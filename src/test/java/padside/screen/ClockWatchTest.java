@@ -79,6 +79,16 @@ class ClockWatchTest {
   }
 
   @Test
+  void a_flight_in_the_air_does_not_wait_for_the_question() {
+    settle();
+    desk.press("nher<enter>6g9 SW<f5><enter><enter><enter><enter>a ");
+    desk.running(Duration.ofSeconds(5)).press(" ").after(Duration.ofSeconds(9)).reboot();
+    assertThat(desk.frame()).contains("Marks · Grey Heron", "next: EJECTION");
+    desk.press("<enter><f2>");
+    assertThat(desk.top()).isInstanceOf(ClockScreen.class);
+  }
+
+  @Test
   void a_jump_during_a_flight_changes_none_of_its_durations() {
     settle();
     desk.press("nher<enter>6g9 SW<f5><enter><enter><enter><enter>a ");
