@@ -12,6 +12,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import java.util.stream.Stream;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteConnection;
@@ -43,6 +45,13 @@ final class Database implements AutoCloseable {
           "journal_size_limit = 4194304");
 
   private static final int BUSY_MS = 3000;
+
+  /** The driver's: it would write where it came from to the flier's terminal. */
+  private static final Logger DRIVER = Logger.getLogger("org.sqlite");
+
+  static {
+    DRIVER.setLevel(Level.OFF);
+  }
 
   private final Connection connection;
   private final Map<String, PreparedStatement> ready = new HashMap<>();

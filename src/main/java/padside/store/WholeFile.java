@@ -2,11 +2,9 @@ package padside.store;
 
 import java.io.IOException;
 import java.nio.ByteBuffer;
-import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.Optional;
 
 /**
@@ -18,26 +16,23 @@ public final class WholeFile {
   static final int MOST_BYTES = 1 << 16;
 
   private final Path file;
-  private final Path unfinished;
   private final Medium medium = new Medium();
 
   /** The file of that name in a folder. */
   public WholeFile(Path folder, String name) {
     this.file = folder.resolve(name);
-    this.unfinished = folder.resolve(name + ".new");
   }
 
   /** Puts a text in place of the one there; {@link #force} makes that last. */
   public void write(String text) throws IOException {
-    Files.deleteIfExists(unfinished);
-    try (FileChannel channel = medium.fresh(unfinished)) {
-      ByteBuffer bytes = StandardCharsets.UTF_8.encode(text);
-      while (bytes.hasRemaining()) {
-        channel.write(bytes);
-      }
-      channel.force(false);
-    }
-    Files.move(unfinished, file, StandardCopyOption.ATOMIC_MOVE);
+    ByteBuffer bytes = StandardCharsets.UTF_8.encode(text);
+    medium.whole(
+        file,
+        channel -> {
+          while (bytes.hasRemaining()) {
+            channel.write(bytes, bytes.position());
+          }
+        });
   }
 
   /** Once this returns a cut of the power brings back no text from before the last one. */
