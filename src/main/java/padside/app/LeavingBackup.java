@@ -3,12 +3,13 @@ package padside.app;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import padside.fact.Fault;
 import padside.store.Backup;
 import padside.units.PrintableText;
 
 /** The backup made when the screens are left after something was saved, and where backups go. */
-record LeavingBackup(List<String> done, List<String> failed) {
+record LeavingBackup(Optional<String> done, List<String> failed) {
   /** Beside the log, and on the second medium of the settings. */
   static List<Backup.Target> targets(Path log, SettingsFile settings) {
     List<Backup.Target> targets = new ArrayList<>();
@@ -18,7 +19,7 @@ record LeavingBackup(List<String> done, List<String> failed) {
   }
 
   /** Backs up what changed. */
-  static LeavingBackup of(Path log, SettingsFile settings) {
+  private static LeavingBackup of(Path log, SettingsFile settings) {
     try {
       Backup.Result result = Backup.ofWhatChanged(log, new ThisMachine(), targets(log, settings));
       String places =
@@ -29,16 +30,20 @@ record LeavingBackup(List<String> done, List<String> failed) {
                   .map(each -> each.place().getParent().toString())
                   .toList());
       return new LeavingBackup(
-          places.isEmpty() ? List.of() : List.of("Backed up in " + places + "."), remarks(result));
+          Optional.of("kept in " + places + ".").filter(said -> !places.isEmpty()),
+          remarks(result));
     } catch (Fault fault) {
-      return new LeavingBackup(List.of(), List.of("Not backed up: " + fault.sentence()));
+      return new LeavingBackup(Optional.empty(), List.of("Not backed up: " + fault.sentence()));
     }
   }
 
-  /** Tells it on the terminal the screens have left. */
-  void tell() {
-    done.forEach(line -> System.out.println(PrintableText.of(line)));
-    failed.forEach(line -> System.err.println("padside: " + PrintableText.of(line)));
+  /** Backs up what changed and tells it on the terminal the screens have left. */
+  static void tell(Path log, SettingsFile settings) {
+    System.out.print("Backing up ... "); // a slow card takes some seconds
+    System.out.flush();
+    LeavingBackup backup = of(log, settings);
+    System.out.println(backup.done.map(PrintableText::of).orElse("not done."));
+    backup.failed.forEach(line -> System.err.println("padside: " + PrintableText.of(line)));
   }
 
   /** What is not as it ought to be, each in a line. */

@@ -70,7 +70,7 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
     ScreensRun run = new ScreensRun(folder, settings, new ThisMachine(settings.clock()));
     int status = over(run);
     if (status == Exit.DONE && run.keeper.saved() && run.left) {
-      LeavingBackup.of(folder, settings).tell();
+      LeavingBackup.tell(folder, settings);
     }
     return status;
   }

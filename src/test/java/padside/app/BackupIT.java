@@ -40,7 +40,7 @@ class BackupIT {
     assertThat(stick).as("nothing was saved").isEmptyDirectory();
 
     addRocketAndLeave();
-    assertThat(pad.tmux().lines()).anyMatch(line -> line.startsWith("Backed up in "));
+    assertThat(pad.tmux().lines()).anyMatch(line -> line.startsWith("Backing up ... kept in "));
     assertThat(names(stick.resolve("padside-backup"))).hasSize(2).contains("journal");
     assertThat(names(folder.resolve("data/padside/backups/padside-backup"))).hasSize(2);
     List<String> before = pad.sqlite("SELECT name, mass_kg FROM rocket");
@@ -62,7 +62,8 @@ class BackupIT {
     addRocketAndLeave();
 
     assertThat(String.join("", pad.tmux().lines()))
-        .contains("Backed up in ", "stick for a backup is not there.", "Put the medium in");
+        .contains(
+            "Backing up ... kept in ", "stick for a backup is not there.", "Put the medium in");
     PadTable.Ran again = pad.padside("backup");
     assertThat(again.status()).isEqualTo(Exit.FAULT);
     assertThat(again.out()).contains("Nothing new; read back: ");
