@@ -95,7 +95,6 @@ public class LogBenchmark {
     }
   }
 
-
   @Benchmark
   public List<RecordId> durable_save_of_one_field(OpenLog open) throws Fault {
     Facts note = Facts.none().with(Flight.NOTE, "edit " + open.edits++);
