@@ -1,5 +1,7 @@
 package padside.app;
 
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.List;
 import padside.clock.Moment;
 import padside.screen.Bookmark;
@@ -21,6 +23,10 @@ final class ScreenLoop {
 
   private final Inbox inbox;
   private final Outside outside;
+
+  /** Taken out and not done yet; what a mistake cuts short is done after it. */
+  private final Deque<Inbox.Item> taken = new ArrayDeque<>();
+
   private boolean pressed;
 
   /** What surrounds the screens. None of it makes the loop wait but a terminal put aside. */
@@ -66,7 +72,9 @@ final class ScreenLoop {
         outside.paint(session.view(outside.size()), all);
         outside.keepPlace(session.bookmarks());
         all = false;
-        for (Inbox.Item item : inbox.take(session.untilTick(outside.moment()))) {
+        taken.addAll(inbox.take(session.untilTick(outside.moment())));
+        while (!taken.isEmpty()) {
+          Inbox.Item item = taken.remove();
           if (item instanceof Inbox.Gone) {
             outside.keepPlace(session.bookmarks());
             return;
@@ -117,7 +125,11 @@ final class ScreenLoop {
   private Session onceKept(Session session) {
     Session last = session;
     while (true) {
-      for (Inbox.Item item : inbox.take(PATIENCE)) {
+      if (taken.isEmpty()) {
+        taken.addAll(inbox.take(PATIENCE));
+      }
+      while (!taken.isEmpty()) {
+        Inbox.Item item = taken.remove();
         if (item instanceof Inbox.Gone || item instanceof Inbox.Tick) {
           return last;
         }
