@@ -22,6 +22,10 @@ final class TypedTexts {
   private final Map<String, Set<String>> tried = new HashMap<>();
 
   private final List<Promise> promises = new ArrayList<>();
+
+  /** Of the records that are filled again and again, by their forms. */
+  private final Map<String, Promise> again = new HashMap<>();
+
   private int acknowledged;
 
   /**
@@ -82,11 +86,15 @@ final class TypedTexts {
 
   /** A form over the one record of that kind that is filled again and again. */
   Filling again(Kind kind, String mark) {
-    return promises.stream()
-        .filter(each -> each.kind() == kind && each.fields().containsKey(mark))
-        .findFirst()
-        .map(Filling::new)
-        .orElseGet(() -> ofNew(kind));
+    Promise one =
+        again.computeIfAbsent(
+            kind + " " + mark,
+            any -> {
+              Promise first = new Promise(kind, new LinkedHashMap<>());
+              promises.add(first);
+              return first;
+            });
+    return new Filling(one);
   }
 
   /** How often a field was said to be kept. */
