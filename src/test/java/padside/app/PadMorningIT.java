@@ -230,6 +230,7 @@ class PadMorningIT {
     pad.type("640");
     toField("Ejection");
     pad.type("late");
+    pad.seesLine("> Ejection", "late");
     pad.press("F2");
     pad.seesLine("Kestrel", "flown", "640 ft", "ejection late");
   }

@@ -2,9 +2,11 @@ package padside.screen;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import padside.Trials;
 import padside.fact.Facts;
 import padside.fact.Fault;
 import padside.flight.Action;
@@ -118,5 +120,34 @@ class DebriefScreenTest {
   void enter_in_the_last_field_keeps_it_too() {
     desk.press("870" + "<enter>".repeat(16));
     assertThat(flight().get(Flight.STATUS)).contains(Flight.Status.FLOWN);
+  }
+
+  @Test
+  void what_is_told_is_kept_whenever_the_answers_of_its_saves_come() throws Exception {
+    Trials.run(
+        300,
+        (number, random) -> {
+          Season each = new Season();
+          Desk slow =
+              Desk.over(each.log)
+                  .opening(
+                      world ->
+                          DebriefScreen.open(world.log().flight(each.card).orElseThrow(), world))
+                  .holdSaves();
+          for (String key :
+              List.of("6", "4", "0", "<tab>", "<tab>", "<tab>", "l", "a", "t", "e", "<f2>")) {
+            slow.press(key);
+            for (int i = random.nextInt(3); i > 0; i--) {
+              slow.after(Duration.ofMillis(random.nextInt(1200)));
+              if (random.nextBoolean()) {
+                slow.answerSaves();
+              }
+            }
+          }
+          slow.answerSaves();
+          Facts told = each.log.facts(Kind.FLIGHT, each.card);
+          assertThat(Desk.OUTCOMES.told(told)).isEqualTo("ejection late");
+          assertThat(told.get(Flight.ALTITUDE)).contains(Length.ofFeet(640));
+        });
   }
 }
