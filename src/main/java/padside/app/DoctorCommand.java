@@ -1,17 +1,13 @@
 package padside.app;
 
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import padside.fact.Fault;
 import padside.store.Doctor;
-import padside.units.PrintableText;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
-import picocli.CommandLine.Spec;
 
 /** Looks through the log and mends it. */
 @Command(
@@ -25,8 +21,6 @@ import picocli.CommandLine.Spec;
       "Exit status: 0 all is well, or well again; 1 something is lost or left; 2 wrong input."
     })
 final class DoctorCommand implements Callable<Integer> {
-  @Spec private CommandSpec spec;
-
   @ParentCommand private RootCommand root;
 
   @Option(names = "--dry-run", description = "only look and say; write nothing")
@@ -40,16 +34,9 @@ final class DoctorCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Fault {
-    PrintWriter out = spec.commandLine().getOut();
     boolean well =
         Doctor.look(
-            root.existingLog(),
-            new ThisMachine(),
-            new Doctor.Visit(from, dryRun),
-            said -> {
-              out.println(PrintableText.of(said));
-              out.flush();
-            });
+            root.existingLog(), new ThisMachine(), new Doctor.Visit(from, dryRun), root::say);
     return well ? Exit.DONE : Exit.FAULT;
   }
 }

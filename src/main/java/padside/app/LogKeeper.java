@@ -71,12 +71,23 @@ final class LogKeeper {
     thread.execute(() -> log.ifPresent(LogFolder::layBallast));
   }
 
-  void save(Effect.Save save) {
-    keep(save.ticket(), open -> save.action());
-  }
-
-  void set(Effect.SetClock set) {
-    keep(set.ticket(), open -> open.clockAction(set.anchor()));
+  /** Starts what is to be done with the log; leaves alone what has nothing to do with it. */
+  void does(Effect effect) {
+    if (effect instanceof Effect.Save save) {
+      keep(save.ticket(), open -> save.action());
+    } else if (effect instanceof Effect.SetClock set) {
+      keep(set.ticket(), open -> open.clockAction(set.anchor()));
+    } else if (effect instanceof Effect.ReadHistory read) {
+      read(read);
+    } else if (effect instanceof Effect.ReadRemoved read) {
+      read(read);
+    } else if (effect instanceof Effect.TryAgain) {
+      thread.execute(() -> inbox.answer(triedAgain()));
+    } else if (effect instanceof Effect.KeepIn other) {
+      keepIn(other);
+    } else if (effect instanceof Effect.PutAside) {
+      thread.execute(inbox::settled);
+    }
   }
 
   private void keep(Ticket ticket, Writing writing) {
@@ -85,7 +96,7 @@ final class LogKeeper {
   }
 
   /** Reads what was done to a record, once all saves before are kept. */
-  void read(Effect.ReadHistory read) {
+  private void read(Effect.ReadHistory read) {
     thread.execute(
         () ->
             inbox.answer(
@@ -97,7 +108,7 @@ final class LogKeeper {
   }
 
   /** Reads what is marked as removed. */
-  void read(Effect.ReadRemoved read) {
+  private void read(Effect.ReadRemoved read) {
     thread.execute(
         () ->
             inbox.answer(
@@ -106,13 +117,8 @@ final class LogKeeper {
                     open -> new Event.RemovedRead(read.ticket(), open.removed(read.kind())))));
   }
 
-  /** Tries again to write what the medium refused. */
-  void tryAgain() {
-    thread.execute(() -> inbox.answer(triedAgain()));
-  }
-
   /** Keeps what the medium refuses in another folder. */
-  void keepIn(Effect.KeepIn other) {
+  private void keepIn(Effect.KeepIn other) {
     thread.execute(
         () ->
             inbox.answer(
@@ -125,11 +131,6 @@ final class LogKeeper {
   }
 
   /** Tells the inbox once everything handed over so far is kept. */
-  void settle() {
-    thread.execute(inbox::settled);
-  }
-
-  /** As {@link #settle}, for good. */
   void finish() {
     thread.execute(inbox::gone);
   }

@@ -1,17 +1,13 @@
 package padside.app;
 
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import padside.fact.Fault;
 import padside.store.Restore;
-import padside.units.PrintableText;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
-import picocli.CommandLine.Spec;
 
 /** Brings a backup into the log. */
 @Command(
@@ -25,8 +21,6 @@ import picocli.CommandLine.Spec;
           + " 2 wrong input."
     })
 final class RestoreCommand implements Callable<Integer> {
-  @Spec private CommandSpec spec;
-
   @ParentCommand private RootCommand root;
 
   @Parameters(
@@ -42,16 +36,12 @@ final class RestoreCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Fault {
-    PrintWriter out = spec.commandLine().getOut();
     boolean all =
         Restore.into(
             root.logFolder(),
             new ThisMachine(),
             new Restore.Wanted(backup, dryRun, add),
-            said -> {
-              out.println(PrintableText.of(said));
-              out.flush();
-            });
+            root::say);
     return all ? Exit.DONE : Exit.FAULT;
   }
 }

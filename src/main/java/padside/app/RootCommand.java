@@ -1,5 +1,6 @@
 package padside.app;
 
+import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import padside.fact.Fault;
@@ -63,6 +64,13 @@ final class RootCommand implements Callable<Integer> {
     LogFolder log = LogFolder.open(logFolder(), new ThisMachine());
     log.notices().forEach(this::tell);
     return log;
+  }
+
+  /** Says a step of what is being done, at once. */
+  void say(String sentence) {
+    PrintWriter out = spec.commandLine().getOut();
+    out.println(PrintableText.of(sentence));
+    out.flush();
   }
 
   /** Tells, beside what a command answers, what the flier ought to know. */

@@ -128,16 +128,14 @@ final class ScreenLoop {
       if (taken.isEmpty()) {
         taken.addAll(inbox.take(PATIENCE));
       }
-      while (!taken.isEmpty()) {
-        Inbox.Item item = taken.remove();
-        if (item instanceof Inbox.Gone || item instanceof Inbox.Tick) {
-          return last;
-        }
-        if (item instanceof Inbox.Answered answered) {
-          Session.Turn turn = last.on(answered.event());
-          turn.effects().forEach(outside::does);
-          last = turn.session();
-        }
+      Inbox.Item item = taken.remove();
+      if (item instanceof Inbox.Gone || item instanceof Inbox.Tick) {
+        return last;
+      }
+      if (item instanceof Inbox.Answered answered) {
+        Session.Turn turn = last.on(answered.event());
+        turn.effects().forEach(outside::does);
+        last = turn.session();
       }
     }
   }

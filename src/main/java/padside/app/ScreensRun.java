@@ -171,27 +171,15 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
 
   @Override
   public void does(Effect effect) {
-    if (effect instanceof Effect.Save save) {
-      keeper.save(save);
-    } else if (effect instanceof Effect.SetClock set) {
-      keeper.set(set);
-    } else if (effect instanceof Effect.ReadHistory read) {
-      keeper.read(read);
-    } else if (effect instanceof Effect.ReadRemoved read) {
-      keeper.read(read);
-    } else if (effect instanceof Effect.TryAgain) {
-      keeper.tryAgain();
-    } else if (effect instanceof Effect.KeepIn other) {
-      keeper.keepIn(other);
-    } else if (effect instanceof Effect.Check check) {
+    if (effect instanceof Effect.Check check) {
       checker.check(check);
     } else if (effect instanceof Effect.Bell) {
       console.bell();
-    } else if (effect instanceof Effect.PutAside) {
-      keeper.settle();
     } else if (effect instanceof Effect.Quit) {
       place.forget();
       keeper.finish();
+    } else {
+      keeper.does(effect);
     }
   }
 

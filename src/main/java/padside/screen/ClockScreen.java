@@ -38,7 +38,6 @@ record ClockScreen(Form form, Then then, Optional<String> doubted, Optional<Tick
       DateTimeFormatter.ofPattern("EEEE d MMMM uuuu", Locale.ENGLISH);
   private static final DateTimeFormatter WHOLE =
       DateTimeFormatter.ofPattern("EEEE d MMMM uuuu, HH:mm", Locale.ENGLISH);
-  private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
   private static final DateTimeFormatter SECONDS =
       DateTimeFormatter.ofPattern("HH:mm:ss", Locale.ROOT);
   private static final int TOP = 1;
@@ -171,7 +170,7 @@ record ClockScreen(Form form, Then then, Optional<String> doubted, Optional<Tick
     int gap = canvas.size().rows() < ROOMY ? 0 : 1;
     int row = Paragraph.draw(canvas, TOP, "Is this the date and time here?", Style.STRONG) + gap;
     centred(canvas, row, DAY.format(now));
-    row = Figures.draw(canvas, row + 2, TIME.format(now), Style.STRONG) + gap;
+    row = Figures.draw(canvas, row + 2, DayWords.clock(world.now(), world), Style.STRONG) + gap;
     centred(canvas, row, SECONDS.format(now) + "  " + zone(now));
     Optional<Instant> meant = time(world);
     Optional<Instant> doubt = meant.filter(any -> doubted.isPresent());

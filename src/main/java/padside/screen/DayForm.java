@@ -1,9 +1,7 @@
 package padside.screen;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import padside.fact.Facts;
@@ -20,8 +18,6 @@ import padside.form.Texts;
 
 /** The form of a day: where and when, and what was said about it. */
 final class DayForm {
-  private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
-
   private DayForm() {}
 
   /** A day of today; before it, where nobody has told, whether the clock is right. */
@@ -88,7 +84,7 @@ final class DayForm {
     return "Now "
         + DayWords.of(DayScreen.today(world))
         + ", "
-        + CLOCK.format(world.now().atZone(world.zone()))
+        + DayWords.clock(world.now(), world)
         + ". Not right? Esc, then k sets the clock.";
   }
 

@@ -1,8 +1,5 @@
 package padside.screen;
 
-import java.time.Instant;
-import java.time.format.DateTimeFormatter;
-import java.util.Locale;
 import java.util.Optional;
 import padside.flight.Day;
 import padside.flight.Field;
@@ -14,8 +11,6 @@ import padside.units.Notations;
 
 /** Where the sun stands, in words. */
 final class SunText {
-  private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
-
   private SunText() {}
 
   /**
@@ -38,7 +33,10 @@ final class SunText {
   }
 
   private static String sets(Daylight light, World world) {
-    return light.sunset().map(at -> "sets " + clock(at, world)).orElse("does not set today");
+    return light
+        .sunset()
+        .map(at -> "sets " + DayWords.clock(at, world))
+        .orElse("does not set today");
   }
 
   /** Before it rises, when; after it has set, since when. */
@@ -46,13 +44,9 @@ final class SunText {
     return light
         .sunrise()
         .filter(world.now()::isBefore)
-        .map(at -> "; rises " + clock(at, world))
-        .or(() -> light.sunset().map(at -> " since " + clock(at, world)))
+        .map(at -> "; rises " + DayWords.clock(at, world))
+        .or(() -> light.sunset().map(at -> " since " + DayWords.clock(at, world)))
         .orElse("; does not rise today");
-  }
-
-  private static String clock(Instant at, World world) {
-    return CLOCK.withZone(world.zone()).format(at);
   }
 
   /** During a flight, and where to stand: {@code 165° SSE, 42° up; stand S, 71° clear}. */

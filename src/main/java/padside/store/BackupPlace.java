@@ -155,9 +155,7 @@ final class BackupPlace {
 
   /** How many lines of this log's runs only the backup has; refuses that of another log. */
   private long lackedByLog(State log) throws SQLException, Fault {
-    Offered offered = Offered.to(log.rebuilt());
-    Sources.anyIn(place)
-        .read(log.work(), journal -> Rebuilt.read(journal, offered::take), offered::take);
+    Offered offered = offered(log);
     long lacked = offered.lacked().lines();
     if (lacked > 0 && lacked == offered.all().lines()) {
       throw new Fault(
@@ -168,14 +166,19 @@ final class BackupPlace {
     return lacked;
   }
 
+  /** The lines of the backup, laid beside those of the log. */
+  private Offered offered(State log) throws SQLException, Fault {
+    Offered offered = Offered.to(log.rebuilt());
+    Sources.anyIn(place).read(log.work(), offered::take);
+    return offered;
+  }
+
   /**
    * Reads the backup back: every line of the log stands in it with a sum that fits, and the
    * snapshot is sound and shows what the log's lines say.
    */
   private boolean isSound(Path snapshot, State log) throws IOException, SQLException, Fault {
-    Offered offered = Offered.to(log.rebuilt());
-    Sources.anyIn(place)
-        .read(log.work(), journal -> Rebuilt.read(journal, offered::take), offered::take);
+    Offered offered = offered(log);
     DatabaseLook look = DatabaseLook.of(snapshot, true, log.work());
     return mirror().holdsAll()
         && offered.hadAlone().lines() == 0

@@ -101,6 +101,13 @@ record BadLine(String file, long at, String why, String text, Optional<Held> hel
     return why.equals(TORN);
   }
 
+  /** Notes it in a database; false when it was noted there before. */
+  boolean note(Database database) throws SQLException {
+    return database.run(
+            "INSERT OR IGNORE INTO bad_line (file, at, why) VALUES (?1, ?2, ?3)", file, at, why)
+        > 0;
+  }
+
   /** Those noted in a database; what is healed is noted no more. */
   static List<BadLine> noted(Database database) throws SQLException {
     return database.list(

@@ -50,6 +50,11 @@ record DatabaseLook(Optional<Path> copy, Optional<String> fault) {
     return "it is damaged (" + what + ")";
   }
 
+  /** Has the lines of its copy taken, as far as they can be read. */
+  void readInto(Rebuilt rebuilt, WorkFolder work) throws IOException, SQLException {
+    DatabaseLines.read(work.copyOfDatabase(copy.orElseThrow()), rebuilt::take);
+  }
+
   /** The same, with what it shows held against what its lines say. */
   DatabaseLook with(Rebuilt rebuilt, Path journals) throws IOException {
     if (fault.isPresent()) {

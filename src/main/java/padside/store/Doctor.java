@@ -82,11 +82,9 @@ public final class Doctor {
   }
 
   private LogLock taken() throws IOException, Fault {
-    if (visit.dryRun()) {
-      return LogLock.toLook(folder);
-    }
-    medium.folder(folder.resolve(Opening.JOURNALS));
-    return LogLock.take(folder, medium, machine.identity());
+    return visit.dryRun()
+        ? LogLock.toLook(folder)
+        : LogLock.take(folder, medium, machine.identity());
   }
 
   private void hold(LogLock lock) {

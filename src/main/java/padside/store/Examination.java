@@ -93,8 +93,7 @@ final class Examination {
                     + " belongs to something."));
     long before = rebuilt.lines();
     if (look.copy().isPresent()) {
-      Path lines = work.copyOfDatabase(look.copy().get());
-      DatabaseLines.read(lines, rebuilt::take);
+      look.readInto(rebuilt, work);
       tellFound(rebuilt.lines() - before, "the database");
     }
     DatabaseLook compared = look.with(rebuilt, journals);
@@ -119,9 +118,7 @@ final class Examination {
 
   private void elsewhere(Path from) throws IOException, SQLException, Fault {
     Offered offered = Offered.to(rebuilt);
-    Sources.in(from)
-        .read(work, journal -> Rebuilt.read(journal, offered::take), offered::take)
-        .forEach(tell);
+    Sources.in(from).read(work, offered::take).forEach(tell);
     long before = rebuilt.lines();
     offered.takeRelated();
     tellFound(rebuilt.lines() - before, from.toString());

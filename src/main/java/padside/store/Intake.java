@@ -152,14 +152,13 @@ final class Intake implements JournalFiles.Reader<SQLException> {
   }
 
   private void bad(long at, String why, ByteBuffer bytes) throws SQLException {
-    int noted =
-        database.run(
-            "INSERT OR IGNORE INTO bad_line (file, at, why) VALUES (?1, ?2, ?3)", file, at, why);
+    BadLine line = BadLine.of(file, at, why, bytes);
+    boolean unknown = line.note(database);
     if (at == 0) {
       before = Optional.of(new OpId("", -1));
     }
-    if (noted > 0) {
-      since.add(BadLine.of(file, at, why, bytes));
+    if (unknown) {
+      since.add(line);
     }
   }
 

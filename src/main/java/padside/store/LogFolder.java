@@ -141,8 +141,6 @@ public final class LogFolder extends LogQueries {
 
   private void take() throws Fault {
     try {
-      medium.folder(folder);
-      medium.folder(folder.resolve(Opening.JOURNALS));
       lock = Optional.of(LogLock.take(folder, medium, machine.identity()));
       lock.get()
           .stale()

@@ -48,8 +48,11 @@ final class LogLock implements AutoCloseable {
     return stale;
   }
 
+  /** Takes a log to write to it; its folders are made where they are missing. */
   static LogLock take(Path folder, Medium medium, Machine.Identity holder)
       throws IOException, Fault {
+    medium.folder(folder);
+    medium.folder(folder.resolve(Opening.JOURNALS));
     return held(folder, real -> open(real, medium, holder));
   }
 

@@ -53,6 +53,15 @@ class Medium {
         file, Set.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE), owner("rw-------"));
   }
 
+  /** Writes all there is from a place in a file on; answers where that ends. */
+  static long write(FileChannel file, ByteBuffer bytes, long from) throws IOException {
+    long at = from;
+    while (bytes.hasRemaining()) {
+      at += file.write(bytes, at);
+    }
+    return at;
+  }
+
   /** Fills a file that was just made. */
   interface Filling {
     void fill(FileChannel file) throws IOException;
@@ -87,10 +96,7 @@ class Medium {
           long at = 0;
           try (FileChannel file = FileChannel.open(from, StandardOpenOption.READ)) {
             while (file.read(block) > 0) {
-              block.flip();
-              while (block.hasRemaining()) {
-                at += copy.write(block, at);
-              }
+              at = write(copy, block.flip(), at);
               block.clear();
             }
           }

@@ -1,7 +1,6 @@
 package padside.store;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -76,10 +75,7 @@ final class Mending {
         file -> {
           long at = 0;
           for (String line : lines) {
-            ByteBuffer left = StandardCharsets.UTF_8.encode(line);
-            while (left.hasRemaining()) {
-              at += file.write(left, at);
-            }
+            at = Medium.write(file, StandardCharsets.UTF_8.encode(line), at);
           }
         });
     return new OwnJournal.End(journal.getFileName().toString(), Files.size(journal));

@@ -43,10 +43,10 @@ final class Missing {
 
   private static final String GAPPED =
       """
-      SELECT run.name, max(op.n), count(*) FROM op JOIN run ON run.id = op.run
+      SELECT run.name, max(op.n), count(*), min(op.n) FROM op JOIN run ON run.id = op.run
       GROUP BY run.id HAVING count(*) <= max(op.n) ORDER BY run.name""";
 
-  private record Run(String name, long last, long count) {}
+  private record Run(String name, long last, long count, long first) {}
 
   private record Named(String op, String record) {}
 
@@ -91,7 +91,9 @@ final class Missing {
   List<String> gaps() throws SQLException {
     List<String> told = new ArrayList<>();
     for (Run run :
-        database.list(row -> new Run(row.getString(1), row.getLong(2), row.getLong(3)), GAPPED)) {
+        database.list(
+            row -> new Run(row.getString(1), row.getLong(2), row.getLong(3), row.getLong(4)),
+            GAPPED)) {
       long gaps = run.last() + 1 - run.count();
       told.add(
           "Run "
@@ -103,16 +105,9 @@ final class Missing {
               + " lines: "
               + gaps
               + " missing"
-              + (run.count() == 0 || !hasHeader(run) ? ", its header among them" : "")
+              + (run.first() > 0 ? ", its header among them" : "")
               + ". A save the medium refused leaves such a gap too.");
     }
     return told;
-  }
-
-  private boolean hasHeader(Run run) throws SQLException {
-    return database.number(
-            "SELECT count(*) FROM op JOIN run ON run.id = op.run WHERE run.name = ?1 AND n = 0",
-            run.name())
-        > 0;
   }
 }

@@ -90,11 +90,6 @@ final class Offered {
     return count(OTHERS);
   }
 
-  /** What the log has. */
-  Count had() throws SQLException {
-    return count("SELECT raw FROM op");
-  }
-
   /** What the log has and is not offered. */
   Count hadAlone() throws SQLException {
     return count(

@@ -72,10 +72,7 @@ final class OwnJournal implements AutoCloseable {
   private End write(ByteBuffer bytes) throws IOException {
     boolean fresh = open.isEmpty();
     FileChannel file = fresh ? fresh() : open.get();
-    long at = kept;
-    while (bytes.hasRemaining()) {
-      at += file.write(bytes, at);
-    }
+    long at = Medium.write(file, bytes, kept);
     if (forced == Forced.AT_ONCE) {
       force(file, fresh);
     }

@@ -7,9 +7,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.FileTime;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Stream;
 
 /**
  * A copy of a log's database in a folder of its own: for a log another program writes, or whose
@@ -91,10 +89,8 @@ final class ReadingCopy {
 
   /** Deletes the copy, as far as it can be. */
   void delete() {
-    try (Stream<Path> files = Files.walk(place)) {
-      for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
-        Files.deleteIfExists(file);
-      }
+    try {
+      WorkFolder.delete(place);
     } catch (IOException e) {
       // A temporary file that stays behind harms nobody; only its owner can read it.
     }

@@ -63,11 +63,7 @@ final class Repair implements Examination.Treatment {
     }
     database.run("DELETE FROM bad_line");
     for (BadLine line : BadLine.noted(seen)) {
-      database.run(
-          "INSERT INTO bad_line (file, at, why) VALUES (?1, ?2, ?3)",
-          line.file(),
-          line.at(),
-          line.why());
+      line.note(database);
     }
     LogTables.setMeta(database, Opening.CLEAN, "1");
   }

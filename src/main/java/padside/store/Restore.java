@@ -81,11 +81,9 @@ public final class Restore {
   }
 
   private LogLock taken() throws IOException, Fault {
-    if (wanted.dryRun()) {
-      return LogLock.toLook(folder);
-    }
-    medium.folder(journals);
-    return LogLock.take(folder, medium, machine.identity());
+    return wanted.dryRun()
+        ? LogLock.toLook(folder)
+        : LogLock.take(folder, medium, machine.identity());
   }
 
   private boolean compared(Sources sources) throws IOException, SQLException, Fault {
@@ -107,7 +105,7 @@ public final class Restore {
     long mark = Mending.mark(log.database());
     DatabaseLook look = DatabaseLook.of(folder.resolve(Opening.DATABASE), any, sides.work());
     if (look.copy().isPresent()) {
-      DatabaseLines.read(sides.work().copyOfDatabase(look.copy().get()), log::take);
+      look.readInto(log, sides.work());
       look = look.with(log, journals);
     }
     Offered offered = Offered.to(log);

@@ -82,6 +82,11 @@ record Sources(List<Path> journals, List<Path> databases) {
     void read(Path journal) throws IOException, SQLException;
   }
 
+  /** As below, of journals only the lines that end. */
+  List<String> read(WorkFolder work, DatabaseLines.Taker taker) throws SQLException {
+    return read(work, journal -> Rebuilt.read(journal, taker), taker);
+  }
+
   /**
    * Reads all lines of the journals, and of the databases up to the first that is sound: older
    * snapshots hold nothing a sound newer one lacks, unless that one is called partial.

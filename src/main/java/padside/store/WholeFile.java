@@ -26,13 +26,7 @@ public final class WholeFile {
   /** Puts a text in place of the one there; {@link #force} makes that last. */
   public void write(String text) throws IOException {
     ByteBuffer bytes = StandardCharsets.UTF_8.encode(text);
-    medium.whole(
-        file,
-        channel -> {
-          while (bytes.hasRemaining()) {
-            channel.write(bytes, bytes.position());
-          }
-        });
+    medium.whole(file, channel -> Medium.write(channel, bytes, 0));
   }
 
   /** Once this returns a cut of the power brings back no text from before the last one. */

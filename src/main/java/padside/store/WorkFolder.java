@@ -46,6 +46,11 @@ final class WorkFolder implements AutoCloseable {
 
   @Override
   public void close() throws IOException {
+    delete(folder);
+  }
+
+  /** Deletes a folder and all in it. */
+  static void delete(Path folder) throws IOException {
     try (Stream<Path> walk = Files.walk(folder)) {
       List<Path> deepestFirst = walk.sorted(Comparator.reverseOrder()).toList();
       for (Path path : deepestFirst) {

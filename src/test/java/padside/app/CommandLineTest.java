@@ -5,12 +5,9 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.jr.ob.JSON;
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -35,28 +32,12 @@ class CommandLineTest {
 
   @TempDir Path folder;
 
-  /** What a command printed and how it ended. */
-  private record Ran(int status, String out, String err) {
-    Map<String, Object> json() throws IOException {
-      return JSON.std.mapFrom(out);
-    }
-  }
-
   private static Ran run(String line) {
     return run(line, "");
   }
 
   private static Ran run(String line, String input) {
-    StringWriter out = new StringWriter();
-    StringWriter err = new StringWriter();
-    InputStream before = System.in;
-    System.setIn(new ByteArrayInputStream(input.getBytes(StandardCharsets.UTF_8)));
-    try {
-      int status = CommandRun.of(new PrintWriter(out), new PrintWriter(err), line.split(" ", -1));
-      return new Ran(status, out.toString(), err.toString());
-    } finally {
-      System.setIn(before);
-    }
+    return Ran.of(input, line.split(" ", -1));
   }
 
   private static Map<?, ?> object(Map<String, Object> json, String name) {

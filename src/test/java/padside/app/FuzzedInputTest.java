@@ -2,10 +2,6 @@ package padside.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayInputStream;
-import java.io.InputStream;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -107,15 +103,13 @@ class FuzzedInputTest {
 
   private final Map<Integer, Integer> ends = new TreeMap<>();
 
-  private record Ran(int status, String out, String err) {}
-
   @Test
   void records_are_added_whole_or_not_at_all() throws Exception {
     int before = rockets();
     for (int number = 1; number <= TRIALS; number++) {
       Random random = Trials.random(number);
       String text = spoilt(RECORDS.get(random.nextInt(RECORDS.size())), PARTS, random);
-      Ran ran = run(text, "--log", log().toString(), "add", "rocket");
+      Ran ran = Ran.of(text, "--log", log().toString(), "add", "rocket");
       said(ran, "trial " + number + " of seed " + Trials.seed() + ": " + text);
       int now = rockets();
       long ids = ran.status() == 0 ? ran.out().lines().count() : 0;
@@ -137,7 +131,7 @@ class FuzzedInputTest {
       for (int i = random.nextInt(5); i > 0; i--) {
         line.add(1 + random.nextInt(line.size()), OPTIONS.get(random.nextInt(OPTIONS.size())));
       }
-      said(run("", line.toArray(String[]::new)), "trial " + number + ": " + line);
+      said(Ran.of("", line.toArray(String[]::new)), "trial " + number + ": " + line);
     }
     Trials.say(TRIALS + " spoilt command lines, by exit status " + ends);
     assertThat(ends).containsKeys(Exit.DONE, Exit.USAGE);
@@ -192,19 +186,6 @@ class FuzzedInputTest {
     try (LogFolder log = LogFolder.open(log(), new ThisMachine())) {
       List<Stored> rockets = log.list(Kind.ROCKET);
       return rockets.size();
-    }
-  }
-
-  private static Ran run(String input, String... arguments) {
-    StringWriter out = new StringWriter();
-    StringWriter err = new StringWriter();
-    InputStream before = System.in;
-    System.setIn(new ByteArrayInputStream(input.getBytes(StandardCharsets.UTF_8)));
-    try {
-      int status = CommandRun.of(new PrintWriter(out), new PrintWriter(err), arguments);
-      return new Ran(status, out.toString(), err.toString());
-    } finally {
-      System.setIn(before);
     }
   }
 }

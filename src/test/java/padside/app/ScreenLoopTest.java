@@ -64,13 +64,11 @@ class ScreenLoopTest {
 
     @Override
     public void does(Effect effect) {
-      if (effect instanceof Effect.Save save) {
-        keeper.save(save);
-      } else if (effect instanceof Effect.PutAside) {
-        keeper.settle();
-      } else if (effect instanceof Effect.Quit) {
+      if (effect instanceof Effect.Quit) {
         place.forget();
         keeper.finish();
+      } else {
+        keeper.does(effect);
       }
     }
 

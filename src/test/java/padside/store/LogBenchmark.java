@@ -3,10 +3,8 @@ package padside.store;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Comparator;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
-import java.util.stream.Stream;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -69,13 +67,9 @@ public class LogBenchmark {
     }
 
     @TearDown(Level.Trial)
-    public void remove() throws IOException, Fault {
+    public void remove() throws Fault {
       close();
-      try (Stream<Path> files = Files.walk(folder)) {
-        for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
-          Files.delete(file);
-        }
-      }
+      FolderCopy.delete(folder);
     }
   }
 
