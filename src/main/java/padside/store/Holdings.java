@@ -1,6 +1,7 @@
 package padside.store;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -42,7 +43,7 @@ public record Holdings(Map<String, List<Span>> runs) {
             joined.put(run, joined(spans));
           }
         });
-    runs = joined;
+    runs = Collections.unmodifiableSortedMap(joined);
   }
 
   public static Holdings none() {
