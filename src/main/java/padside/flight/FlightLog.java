@@ -88,7 +88,12 @@ public interface FlightLog extends AutoCloseable {
    * @param done what put it there, told without what else that changed
    * @param device of the machine it was done on, which two of the same label do not share
    */
-  record Head(String field, Facts.Cell cell, Operation done, String device) {}
+  record Head(String field, Facts.Cell cell, Operation done, String device) {
+    /** Whether it marks the record as removed. */
+    public boolean removes() {
+      return field.equals(Kind.REMOVED.name()) && cell.value().equals(Optional.of(true));
+    }
+  }
 
   /**
    * How often each parachute, streamer and altimeter has flown, by day. Removed flights are left
