@@ -96,7 +96,7 @@ record ConflictScreen(int index, Optional<HistoryScreen.Subject> last) implement
   private Step chosen(Dispute dispute, Dispute.Side side, World world) {
     Ticket ticket = new Ticket(world.turn(), 1);
     Effect.Save save = new Effect.Save(ticket, dispute.choosing(side));
-    String told = "Kept: " + side.label() + ". u undoes it.";
+    String told = "Done: " + side.label() + ". u undoes it.";
     return Step.stay(new ConflictScreen(index, Optional.of(subject(dispute))))
         .open(new SaveThenBack(ticket, save, told));
   }

@@ -56,7 +56,7 @@ class ConflictScreenTest {
     assertThat(facts(kite).get(Flight.ALTITUDE)).contains(Length.ofFeet(905));
     assertThat(facts(kite).typed(Flight.ALTITUDE)).contains("905");
     assertThat(desk.log().actions()).extracting(Action::label).endsWith("choose altitude 905 ft");
-    assertThat(desk.frame()).contains("Conflict 1 of 1").contains("rocket Wren").contains("Kept:");
+    assertThat(desk.frame()).contains("Conflict 1 of 1").contains("rocket Wren").contains("Done:");
 
     desk.press("2");
     assertThat(meadow.log.facts(Kind.ROCKET, meadow.wren).get(Rocket.NOTE)).contains("fin glued");
