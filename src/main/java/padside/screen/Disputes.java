@@ -3,6 +3,7 @@ package padside.screen;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -24,6 +25,8 @@ final class Disputes {
       DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", Locale.ROOT);
 
   private static final int LONGEST = 50;
+  private static final int ID_SHOWN = 4;
+  private static final String NAMELESS = "a machine without a name";
 
   private static final String CHECK = "Check and prediction";
 
@@ -46,12 +49,13 @@ final class Disputes {
    * The newest records first, of each whether it is to stay, then its fields as forms have them.
    */
   static List<Dispute> of(World world) {
+    return of(world.log().conflicts(), world);
+  }
+
+  private static List<Dispute> of(List<Conflict> conflicts, World world) {
     Map<RecordId, List<Conflict>> records = new LinkedHashMap<>();
-    world
-        .log()
-        .conflicts()
-        .forEach(
-            each -> records.computeIfAbsent(each.record(), any -> new ArrayList<>()).add(each));
+    conflicts.forEach(
+        each -> records.computeIfAbsent(each.record(), any -> new ArrayList<>()).add(each));
     List<Dispute> all = new ArrayList<>();
     records.values().forEach(each -> all.addAll(new Disputes(each, world).asked()));
     return List.copyOf(all);
@@ -59,7 +63,9 @@ final class Disputes {
 
   /** Those of one record. */
   static List<Dispute> of(RecordId record, World world) {
-    return of(world).stream().filter(each -> each.record().equals(record)).toList();
+    return of(
+        world.log().conflicts().stream().filter(each -> each.record().equals(record)).toList(),
+        world);
   }
 
   private List<Dispute> asked() {
@@ -95,6 +101,7 @@ final class Disputes {
 
   private void question(String label, Set<String> cells, List<FormField<?>> fields) {
     Map<String, List<Head>> said = said(cells);
+    List<Head> all = said.values().stream().flatMap(List::stream).toList();
     List<Dispute.Side> sides = new ArrayList<>();
     for (List<Head> heads : said.values()) {
       Facts chosen = Facts.none();
@@ -114,7 +121,7 @@ final class Disputes {
           Paragraph.cut(label.toLowerCase(Locale.ROOT) + " " + String.join(", ", lines), LONGEST);
       sides.add(
           new Dispute.Side(
-              "choose " + what, by(heads.get(heads.size() - 1)), lines, shows, chosen));
+              "choose " + what, by(heads.get(heads.size() - 1), all), lines, shows, chosen));
     }
     add(label, sides);
     cells.forEach(open::remove);
@@ -140,12 +147,6 @@ final class Disputes {
     return ChangeText.orBlank(new CellText(kind.column(head.field()), world.log()).of(head.cell()));
   }
 
-  private List<String> by(Head head) {
-    String when = WHEN.format(LocalDateTime.ofInstant(head.done().when(), world.zone()));
-    String machine = head.done().machine();
-    return List.of(machine.isEmpty() ? "a machine without a name" : machine, when);
-  }
-
   /** Removed on one machine, gone on with on another. */
   private void removal(Conflict conflict) {
     List<Head> marks = conflict.heads().stream().filter(Head::removes).toList();
@@ -164,13 +165,13 @@ final class Disputes {
         List.of(
             new Dispute.Side(
                 "remove " + noun,
-                by(marks.get(marks.size() - 1)),
+                by(marks.get(marks.size() - 1), conflict.heads()),
                 List.of("removed"),
                 hidden,
                 Facts.none().with(Kind.REMOVED, true)),
             new Dispute.Side(
                 "keep " + noun,
-                by(against.get(against.size() - 1)),
+                by(against.get(against.size() - 1), conflict.heads()),
                 changed,
                 !hidden,
                 Facts.none().with(Kind.REMOVED.name(), Facts.Cell.emptied()))));
@@ -184,6 +185,21 @@ final class Disputes {
         .findFirst()
         .map(field -> field.label() + ": " + ChangeText.orBlank(ChangeText.text(field, facts)))
         .orElseGet(() -> ChangeText.bareLabel(kind, head.field()) + ": " + bare(head));
+  }
+
+  /** Of machines of one name each with the beginning of its id. */
+  private List<String> by(Head head, Collection<Head> all) {
+    String label = head.done().machine().isEmpty() ? NAMELESS : head.done().machine();
+    boolean alike =
+        all.stream()
+            .anyMatch(
+                each ->
+                    each.done().machine().equals(head.done().machine())
+                        && !each.device().equals(head.device()));
+    String id = head.device().substring(0, Math.min(ID_SHOWN, head.device().length()));
+    return List.of(
+        alike ? label + " " + id : label,
+        WHEN.format(LocalDateTime.ofInstant(head.done().when(), world.zone())));
   }
 
   private void add(String about, List<Dispute.Side> sides) {
