@@ -56,6 +56,46 @@ public interface FlightLog extends AutoCloseable {
   List<Operation> history(Kind kind, RecordId id) throws Fault;
 
   /**
+   * What machines that had not heard of each other said differently and nobody has chosen from, of
+   * the newest records first; of so many records at most.
+   */
+  List<Conflict> conflicts(int most) throws Fault;
+
+  /**
+   * Several cells for one field, or a removal beside changes it had not seen. Saving the field
+   * again ends it: the new cell takes the place of all of them.
+   *
+   * @param facts of the record as it shows
+   * @param field {@link Kind#REMOVED} where a removal is in it
+   * @param heads those that stand, the one that shows last; of a removal the marks first, then the
+   *     cells they had not seen
+   */
+  record Conflict(Kind kind, RecordId record, Facts facts, String field, List<Head> heads) {
+    /** Keeps its own list. */
+    public Conflict {
+      heads = List.copyOf(heads);
+    }
+
+    /** Whether it is about the record's being there. */
+    public boolean isRemoval() {
+      return field.equals(Kind.REMOVED.name());
+    }
+  }
+
+  /**
+   * A cell nobody has replaced.
+   *
+   * @param done what put it there, told without what else that changed
+   * @param device of the machine it was done on, which two of the same label do not share
+   */
+  record Head(String field, Facts.Cell cell, Operation done, String device) {
+    /** Whether it marks the record as removed. */
+    public boolean removes() {
+      return field.equals(Kind.REMOVED.name()) && cell.value().equals(Optional.of(true));
+    }
+  }
+
+  /**
    * How often each parachute, streamer and altimeter has flown, by day. Removed flights are left
    * out.
    */

@@ -22,6 +22,8 @@ import padside.motor.MotorType;
  *
  * @param clocks the records of what was told for the clock, the newest last; before them what of
  *     that was taken back
+ * @param conflicts of so many records as one goes through in a sitting; further ones come once
+ *     these are chosen from
  */
 public record Logbook(
     List<Rocket> rockets,
@@ -41,7 +43,8 @@ public record Logbook(
     List<Sighting> sightings,
     List<CheckLine> checkLines,
     LogClock clock,
-    List<RecordId> clocks) {
+    List<RecordId> clocks,
+    List<FlightLog.Conflict> conflicts) {
 
   /**
    * How often a parachute, streamer or altimeter has flown.
@@ -61,6 +64,8 @@ public record Logbook(
 
   /** How many flights are read; older ones are found by searching. */
   private static final int NEWEST_FLIGHTS = 500;
+
+  private static final int MOST_CONTESTED = 50;
 
   /** Reads the log, with the motor types entered there put over the table's. */
   public static Logbook read(FlightLog log, MotorTable table) throws Fault {
@@ -84,7 +89,8 @@ public record Logbook(
         log.list(Kind.SIGHTING).stream().map(s -> new Sighting(s.id(), s.facts())).toList(),
         log.list(Kind.CHECKLINE).stream().map(c -> new CheckLine(c.id(), c.facts())).toList(),
         new LogClock(log.anchors(), log.newest()),
-        clocks(log));
+        clocks(log),
+        log.conflicts(MOST_CONTESTED));
   }
 
   private static List<RecordId> clocks(FlightLog log) throws Fault {

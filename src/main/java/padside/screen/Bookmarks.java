@@ -44,6 +44,7 @@ final class Bookmarks {
   static final String FIXES = "fixes";
   static final String SIGHTS = "sights";
   static final String CHECKLIST = "checklist";
+  static final String CONFLICTS = "conflicts";
 
   private final Bookmark mark;
   private final World world;
@@ -78,6 +79,7 @@ final class Bookmarks {
       case PLAN -> Optional.of(PlanScreen.open(world));
       case PACKING -> day().map(day -> PackingScreen.of(day.id(), world));
       case HISTORY -> history();
+      case CONFLICTS -> Optional.of(ConflictScreen.open());
       default -> Optional.empty();
     };
   }

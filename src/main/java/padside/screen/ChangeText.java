@@ -107,21 +107,26 @@ record ChangeText(Operation operation, Map<RecordId, Facts> before, World world)
     return changes;
   }
 
-  private static String text(FormField<?> field, Facts facts) {
+  /** What stands in a field of a form, as a history tells it. */
+  static String text(FormField<?> field, Facts facts) {
     String text = field.textIn(facts);
     boolean value = field.place().get(facts).isPresent();
     return text.isEmpty() && value ? "one no longer listed" : field.understood(text).orElse(text);
   }
 
   private Change bare(Kind kind, Operation.Changed cell) {
-    String meaning = kind.column(cell.field()).map(column -> column.meaning()).orElse(cell.field());
     CellText text = new CellText(kind.column(cell.field()), world.log());
-    String label = meaning.split("[,;]", 2)[0];
     return new Change(
-        Paragraph.capital(label),
+        bareLabel(kind, cell.field()),
         text.of(cell.before()),
         text.of(cell.after()),
         text.of(cell.now()));
+  }
+
+  /** What a field is called that no form asks for. */
+  static String bareLabel(Kind kind, String field) {
+    String meaning = kind.column(field).map(column -> column.meaning()).orElse(field);
+    return Paragraph.capital(meaning.split("[,;]", 2)[0]);
   }
 
   /** The whole record with one side of what changed put in. */
@@ -135,7 +140,7 @@ record ChangeText(Operation operation, Map<RecordId, Facts> before, World world)
     return facts;
   }
 
-  private static String orBlank(String text) {
+  static String orBlank(String text) {
     return text.isBlank() ? CellText.BLANK : text;
   }
 }

@@ -29,11 +29,7 @@ final class DayView {
       return;
     }
     weather(canvas, day.get(), world);
-    canvas.put(
-        LEFT,
-        2,
-        Paragraph.cut(ground(day.get()), canvas.size().columns() - 2 * LEFT),
-        Style.STRONG);
+    ground(canvas, day.get(), world);
     int top = windAndSun(canvas, day.get(), world);
     int last = canvas.size().rows() - 3;
     List<Flight> inOrder = world.log().flightsOf(day.get().id());
@@ -198,6 +194,15 @@ final class DayView {
         1,
         Paragraph.cut(rest.toString(), canvas.size().columns() - column - 1),
         Style.PLAIN);
+  }
+
+  /** What holds for the day's field, and at the end of the line what is to be chosen from. */
+  private static void ground(Canvas canvas, Day day, World world) {
+    int width = canvas.size().columns() - 2 * LEFT;
+    String open = ConflictScreen.notice(world).orElse("");
+    int room = open.isEmpty() ? width : width - open.length() - LEFT;
+    canvas.put(LEFT, 2, Paragraph.cut(ground(day), room), Style.STRONG);
+    canvas.put(LEFT + width - open.length(), 2, open, Style.OBJECTION);
   }
 
   private static String ground(Day day) {

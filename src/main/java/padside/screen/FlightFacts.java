@@ -46,12 +46,20 @@ final class FlightFacts {
 
   static List<Fact> of(Flight flight, World world) {
     FlightFacts all = new FlightFacts(flight, world);
+    all.conflicts();
     all.card();
     all.check();
     all.pad();
     all.measured();
     all.outcome();
     return List.copyOf(all.lines);
+  }
+
+  private void conflicts() {
+    List<String> fields = Disputes.of(flight.id(), world).stream().map(Dispute::about).toList();
+    if (!fields.isEmpty()) {
+      heading("CONFLICT", String.join(", ", fields) + ": machines say different things; r chooses");
+    }
   }
 
   private void card() {

@@ -56,6 +56,9 @@ record FlightScreen(RecordId id, int first) implements Screen {
     if (HISTORY.has(key)) {
       return opening(world, flight -> history(flight, world));
     }
+    if (ConflictScreen.OPEN.has(key)) {
+      return Step.stay(this).open(ConflictScreen.of(id, world));
+    }
     return Step.stay(new FlightScreen(id, Math.max(0, scrolled(key, world))));
   }
 
@@ -130,6 +133,6 @@ record FlightScreen(RecordId id, int first) implements Screen {
 
   @Override
   public List<Binding> bindings() {
-    return List.of(DEBRIEF, CARD, SIGHTS, HISTORY, BACK, DOWN, UP);
+    return List.of(DEBRIEF, CARD, SIGHTS, HISTORY, BACK, ConflictScreen.OPEN, DOWN, UP);
   }
 }

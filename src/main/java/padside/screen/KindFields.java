@@ -3,6 +3,8 @@ package padside.screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import padside.fact.Column;
 import padside.fact.Facts;
@@ -25,6 +27,10 @@ import padside.units.UnitSystem;
  * no form asks as declared here.
  */
 final class KindFields {
+  /** Of what the program found what is no answer of the check. */
+  private static final List<String> OWN =
+      List.of(Flight.STATUS.name(), Flight.AGAINST.name(), Flight.WENT_ON.name());
+
   private KindFields() {}
 
   /** What one record of a kind is called. */
@@ -73,6 +79,17 @@ final class KindFields {
       case CLOCK -> Optional.of(ClockScreen.sheet(world));
       case FLIGHT, ATTEMPT, CHECKLINE -> Optional.empty();
     };
+  }
+
+  /**
+   * Of a flight what the check answered and foretold. It belongs together: one part of it beside
+   * another of a different check says nothing.
+   */
+  static Set<String> ofOneCheck(World world) {
+    return found(world).stream()
+        .map(FormField::name)
+        .filter(name -> !OWN.contains(name))
+        .collect(Collectors.toSet());
   }
 
   /** What the program found for a flight. */

@@ -7,8 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import padside.clock.Anchor;
-import padside.clock.LogClock;
-import padside.clock.Moment;
 import padside.fact.Facts;
 import padside.fact.RecordId;
 import padside.flight.Kind;
@@ -26,15 +24,13 @@ final class History {
       ORDER BY op.t, run.name""";
 
   private final Database database;
-  private final RunHeaders headers;
   private final WrittenCells cells;
-  private final LogClock clock;
+  private final BareOperations bare;
 
   History(Database database, List<Anchor> anchors) {
     this.database = database;
-    this.headers = new RunHeaders(database);
     this.cells = new WrittenCells(database);
-    this.clock = new LogClock(anchors, Optional.empty());
+    this.bare = new BareOperations(database, anchors);
   }
 
   /** Oldest first. */
@@ -64,7 +60,7 @@ final class History {
   }
 
   private Operation operation(JournalLine line) throws SQLException {
-    Operation bare = bare(line);
+    Operation done = bare.of(line);
     List<Operation.Changed> changes = new ArrayList<>();
     Set<String> made = new HashSet<>();
     for (JournalLine.CellChange change : line.changes()) {
@@ -73,7 +69,7 @@ final class History {
         continue; // of a newer version
       }
       RecordId record = new RecordId(change.record());
-      if (bare.made(record) && made.add(change.record())) {
+      if (done.made(record) && made.add(change.record())) {
         Facts.Cell removed = shown(change.record(), Kind.REMOVED.name());
         changes.add(Operation.Changed.made(kind.get(), record, removed));
       }
@@ -82,18 +78,7 @@ final class History {
       }
     }
     return new Operation(
-        bare.id(), bare.label(), bare.when(), bare.timed(), bare.machine(), changes);
-  }
-
-  private Operation bare(JournalLine line) throws SQLException {
-    Moment moment = headers.moment(line);
-    return new Operation(
-        new RecordId(line.op().toString()),
-        line.label(),
-        clock.told(moment).wall(),
-        clock.knows(moment),
-        headers.label(line.op().run()),
-        List.of());
+        done.id(), done.label(), done.when(), done.timed(), done.machine(), changes);
   }
 
   private Operation.Changed changed(Kind kind, OpId op, JournalLine.CellChange change)

@@ -60,6 +60,12 @@ abstract class LogQueries implements FlightLog {
   }
 
   @Override
+  public List<Conflict> conflicts(int most) throws Fault {
+    List<Anchor> anchors = anchors();
+    return with(log -> new Conflicts(log.database(), anchors).newest(most));
+  }
+
+  @Override
   public List<Stamp> stamps(String boot) throws Fault {
     return with(log -> new Stamps(log.database()).of(boot));
   }

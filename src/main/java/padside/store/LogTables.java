@@ -194,6 +194,7 @@ final class LogTables {
       boolean several = database.number(SEVERAL_HEADS, record) > 0;
       database.run(several ? SHOW_HIGHEST : SHOW, record);
       database.run(MARK_REMOVED, record);
+      Conflicts.mark(database, record, several);
     }
     changed.clear();
   }

@@ -203,7 +203,8 @@ final class Records {
     return new Stored(new RecordId(row.getString(1)), facts(row.getString(2)));
   }
 
-  private static Facts facts(String doc) throws SQLException {
+  /** The cells that show, as a record's row holds them. */
+  static Facts facts(String doc) throws SQLException {
     try {
       Map<String, Facts.Cell> cells = new LinkedHashMap<>();
       Json.readMap(doc).forEach((field, cell) -> cells.put((String) field, cell((Map<?, ?>) cell)));

@@ -38,6 +38,11 @@ final class RunHeaders {
     return text(run, "label");
   }
 
+  /** The id of the machine of a run; empty when nobody knows. */
+  String device(String run) throws SQLException {
+    return text(run, "dev");
+  }
+
   ZoneId zone(String run) throws SQLException {
     try {
       return ZoneId.of(text(run, "zone"));

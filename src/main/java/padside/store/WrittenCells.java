@@ -43,15 +43,19 @@ final class WrittenCells {
   }
 
   private static Written read(ResultSet row) throws SQLException {
-    String value = row.getString(4);
+    return new Written(
+        row.getString(1),
+        new OpId(row.getString(2), row.getLong(3)),
+        cell(row.getString(4), row.getString(5)),
+        row.getBoolean(6));
+  }
+
+  /** A cell as the tables hold it, either part absent as null. */
+  static Facts.Cell cell(String value, String typed) throws SQLException {
     try {
-      return new Written(
-          row.getString(1),
-          new OpId(row.getString(2), row.getLong(3)),
-          new Facts.Cell(
-              value == null ? Optional.empty() : Optional.of(Json.read(value)),
-              Optional.ofNullable(row.getString(5))),
-          row.getBoolean(6));
+      return new Facts.Cell(
+          value == null ? Optional.empty() : Optional.of(Json.read(value)),
+          Optional.ofNullable(typed));
     } catch (IOException e) {
       throw new SQLException("a cell that is no JSON", e);
     }

@@ -43,6 +43,7 @@ CREATE TABLE record (
   part INTEGER NOT NULL,         -- which of several records one operation made
   doc TEXT NOT NULL DEFAULT '{}', -- the cells that show: {"field":{"v":value,"y":typed text}}
   removed INTEGER NOT NULL DEFAULT 0, -- 1: marked as removed, and nobody edited it unseen
+  contested INTEGER NOT NULL DEFAULT 0, -- 1: heads of it say different things, or a removal had not seen one
   rocket ANY GENERATED ALWAYS AS (doc ->> '$.rocket.v') STORED, -- as doc has it
   day ANY GENERATED ALWAYS AS (doc ->> '$.day.v') STORED,       -- as doc has it
   lot ANY GENERATED ALWAYS AS (doc ->> '$.lot.v') STORED,       -- as doc has it
@@ -55,6 +56,7 @@ CREATE TABLE record (
 ) STRICT;
 
 CREATE INDEX record_order ON record (kind, removed, t, run, part, name);
+CREATE INDEX record_contested ON record (t, run, part, name) WHERE contested = 1;
 CREATE INDEX flight_of_day ON record (day, t, run, part) WHERE kind = 'flight' AND removed = 0;
 CREATE INDEX flight_of_rocket ON record (rocket, t, run, part)
   WHERE kind = 'flight' AND removed = 0;

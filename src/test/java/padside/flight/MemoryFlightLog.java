@@ -24,6 +24,7 @@ public final class MemoryFlightLog implements FlightLog {
   private final Map<Kind, Map<RecordId, Facts>> records = new EnumMap<>(Kind.class);
   private final List<Action> actions = new ArrayList<>();
   private final List<Done> done = new ArrayList<>();
+  private final List<Conflict> conflicts = new ArrayList<>();
   private Moment now =
       new Moment(
           Instant.parse("2026-05-02T08:00:00Z"), new TimeSpan(0), "before", Moment.Trust.SURE);
@@ -92,6 +93,8 @@ public final class MemoryFlightLog implements FlightLog {
                 Optional<RecordId> over = lastToWrite(cell).map(Done::id);
                 cells.add(new Cell(change.kind(), id, field, before, over, after));
               });
+      conflicts.removeIf(
+          each -> each.record().equals(id) && change.facts().cells().containsKey(each.field()));
       records.get(change.kind()).merge(id, change.facts(), Facts::with);
       ids.add(id);
     }
@@ -165,6 +168,16 @@ public final class MemoryFlightLog implements FlightLog {
 
   private List<Anchor> clocks() {
     return list(Kind.CLOCK).stream().flatMap(each -> Anchor.in(each.facts()).stream()).toList();
+  }
+
+  /** Machines said different things; the conflict is over once the field is saved. */
+  public void contest(Conflict conflict) {
+    conflicts.add(conflict);
+  }
+
+  @Override
+  public List<Conflict> conflicts(int most) {
+    return conflicts.stream().limit(most).toList();
   }
 
   @Override

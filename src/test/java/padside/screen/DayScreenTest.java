@@ -230,11 +230,14 @@ class DayScreenTest {
   void every_key_is_told_in_the_smallest_terminal() {
     Desk desk = meadow.desk().press("?");
     String first = desk.frame(Size.SMALLEST);
-    String help = first + desk.press("<down><down><down><down>").frame(Size.SMALLEST);
+    StringBuilder help = new StringBuilder(first);
+    while (desk.frame(Size.SMALLEST).contains("… more: Down")) {
+      help.append(desk.press("<down>").frame(Size.SMALLEST));
+    }
 
     assertThat(first).contains("… more: Down");
     for (DayKeys key : DayKeys.values()) {
-      assertThat(help).contains(key.binding().meaning());
+      assertThat(help.toString()).contains(key.binding().meaning());
     }
   }
 

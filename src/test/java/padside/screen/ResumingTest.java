@@ -11,11 +11,13 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import padside.fact.Column;
 import padside.fact.Facts;
 import padside.fact.RecordId;
 import padside.flight.Action;
 import padside.flight.Fix;
 import padside.flight.Kind;
+import padside.flight.Rocket;
 import padside.flight.Weather;
 
 /** A program cut off goes on where it was. */
@@ -73,6 +75,7 @@ class ResumingTest {
           Map.entry("a new planned flight", "t<f2>n"),
           Map.entry("a planned flight", "t<f2>nher<enter><tab>"),
           Map.entry("the packing list", "t<f2>nher<enter><f2>k<down>"),
+          Map.entry("conflicts", "r<tab>"),
           Map.entry("sights", "<home>i"),
           Map.entry("a sight", "<home>in45<tab>"),
           Map.entry("the checklist", PAD + "l<down>"),
@@ -89,6 +92,11 @@ class ResumingTest {
               .with(Fix.ROCKET, rocket)
               .with(Fix.TEXT, "shock cord frayed")
               .with(Fix.SEVERITY, Fix.Severity.LOOK_AT));
+    }
+    Contested contested = new Contested(meadow.log, Kind.ROCKET, meadow.wren);
+    for (Column<String> column : List.of(Rocket.NOTE, Rocket.FLIER)) {
+      contested.says(
+          List.of(Facts.none().with(column, "one", "one"), Facts.none().with(column, "other")));
     }
     return meadow;
   }

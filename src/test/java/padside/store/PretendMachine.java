@@ -8,9 +8,15 @@ final class PretendMachine implements Machine {
   private final Random random;
   private long wall = 1_795_601_335_000L;
   private double uptime = 100;
+  private final String label;
 
   PretendMachine(long seed) {
+    this(seed, "bench");
+  }
+
+  PretendMachine(long seed, String label) {
     this.random = new Random(seed);
+    this.label = label;
   }
 
   @Override
@@ -32,6 +38,6 @@ final class PretendMachine implements Machine {
 
   @Override
   public Identity identity() {
-    return new Identity("bench", "boot-1", "Europe/Berlin", "uptime", "0.1.0", 4711);
+    return new Identity(label, "boot-1", "Europe/Berlin", "uptime", "0.1.0", 4711);
   }
 }

@@ -1,0 +1,41 @@
+package padside.screen;
+
+import java.util.List;
+
+/**
+ * Keeps something and closes. It is never seen: keys pressed meanwhile wait until it is kept, so
+ * that they mean the log as it is then.
+ *
+ * @param told what to say once it is kept
+ */
+record SaveThenBack(Ticket ticket, Effect.Save save, String told) implements Screen {
+  @Override
+  public Step on(Event event, World world) {
+    if (event instanceof Event.Opened) {
+      return Step.stay(this).and(save);
+    }
+    if (event instanceof Event.Saved saved && saved.ticket().equals(ticket)) {
+      return Step.close().and(new Effect.Tell(told));
+    }
+    boolean failed = event instanceof Event.NotSaved not && not.ticket().equals(ticket);
+    return failed ? Step.close() : Step.stay(this);
+  }
+
+  @Override
+  public void draw(Canvas canvas, World world) {}
+
+  @Override
+  public String title(World world) {
+    return "";
+  }
+
+  @Override
+  public List<Binding> bindings() {
+    return List.of();
+  }
+
+  @Override
+  public boolean leaving() {
+    return true;
+  }
+}
