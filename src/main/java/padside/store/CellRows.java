@@ -3,8 +3,15 @@ package padside.store;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.Predicate;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import padside.store.JournalLine.CellChange;
 
 /** The cells one journal line has of one record on their way into the tables, many at once. */
@@ -20,7 +27,7 @@ final class CellRows {
       SELECT ?1, column1, ?2, ?3, ?4, column2, column3,\
       """;
 
-  /** Of a record the tables did not have nothing can have been replaced. */
+  /** Of a record the tables did not have, nothing can have been replaced. */
   private static final String OF_A_NEW_RECORD = " 1 FROM (VALUES ";
 
   private static final String OF_A_KNOWN_RECORD =
@@ -29,14 +36,14 @@ final class CellRows {
         SELECT 1 FROM replaced WHERE record = ?1 AND field = column1 AND run = ?2 AND n = ?3)
       FROM (VALUES\s""";
 
-  /** As {@link LogTables} shows a record whose cells are all heads. */
   private static final String MAKE =
       """
-      INSERT INTO record (name, kind, t, run, part, doc)
-      SELECT ?1, ?2, ?3, ?4, ?5, json_group_object(column1,
-        json_object('v', json(column2), 'y', column3))
-      FROM (SELECT * FROM (VALUES %s) ORDER BY column1) WHERE true
+      INSERT INTO record (name, kind, t, run, part, doc) VALUES (?1, ?2, ?3, ?4, ?5, ?6)
       ON CONFLICT (name) DO NOTHING RETURNING id""";
+
+  private static final Predicate<String> PLAIN_NAME =
+      Pattern.compile("[a-z0-9_]+").asMatchPredicate();
+  private static final Predicate<String> CONTROL = Pattern.compile("[\\x00-\\x1f]").asPredicate();
 
   private final Database database;
   private final JournalLine line;
@@ -64,13 +71,41 @@ final class CellRows {
   /**
    * Makes the record as these cells show it, where it is not there.
    *
-   * @param name, kind, t, run and part of it
+   * @param key its name, kind, t, run and part
    */
   Optional<Long> make(Object... key) throws SQLException {
     List<Object> bound = new ArrayList<>(Arrays.asList(key));
-    bound.addAll(values);
-    return database.first(
-        row -> row.getLong(1), MAKE.formatted(rows(cells.size())), bound.toArray());
+    bound.add(doc());
+    return database.first(row -> row.getLong(1), MAKE, bound.toArray());
+  }
+
+  /** True where {@link #doc} is to the letter what SQLite would make of the cells. */
+  boolean isPlain() {
+    Set<String> fields = new HashSet<>();
+    return !cells.isEmpty()
+        && cells.stream()
+            .allMatch(
+                each ->
+                    each.field().filter(PLAIN_NAME).filter(fields::add).isPresent()
+                        && each.cell().typed().filter(CONTROL).isEmpty());
+  }
+
+  /** The cells as the record shows them, all of them heads. */
+  private String doc() {
+    Map<String, String> shown = new TreeMap<>();
+    for (int i = 0; i < values.size(); i += 3) {
+      Object typed = values.get(i + 2);
+      shown.put(
+          "\"" + values.get(i) + "\":",
+          "{\"v\":"
+              + values.get(i + 1)
+              + ",\"y\":"
+              + (typed == null ? "null" : Json.write(typed))
+              + "}");
+    }
+    return shown.entrySet().stream()
+        .map(entry -> entry.getKey() + entry.getValue())
+        .collect(Collectors.joining(",", "{", "}"));
   }
 
   /** Puts the cells in, and what that replaces. */

@@ -1,7 +1,6 @@
 package padside.store;
 
 import java.sql.SQLException;
-import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -18,9 +17,6 @@ import padside.store.JournalLine.CellChange;
 final class LogTables {
   /** A Lamport number above this is kept but never enters our own count. */
   static final long LARGEST_COUNTED = 1L << 50;
-
-  /** Cells of a record that is made whole; those of more are put in one by one. */
-  private static final int MOST_AT_ONCE = 128;
 
   private static final Pattern MADE_BY_OPERATION =
       Pattern.compile("([0-9a-f]{20})\\.[0-9]{1,15}(?:\\.([0-9]{1,9}))?");
@@ -158,7 +154,9 @@ final class LogTables {
       named && made.group(2) != null ? Integer.parseInt(made.group(2)) : 1
     };
     Optional<Long> whole =
-        isMadeBy(line, first) && isPlain(changes) ? rows.make(key) : Optional.empty();
+        isMadeBy(line, first) && !saysRemoved(changes) && rows.isPlain()
+            ? rows.make(key)
+            : Optional.empty();
     long record = whole.isPresent() ? whole.get() : upsert(key);
     rows.put(record, whole.isPresent());
     if (whole.isEmpty()) {
@@ -172,13 +170,6 @@ final class LogTables {
         && (change.record().length() == op.length() || change.record().charAt(op.length()) == '.');
   }
 
-  /** Cells of different fields that say nothing of a removal. */
-  private static boolean isPlain(List<CellChange> changes) {
-    Set<String> fields = new HashSet<>(Set.of(Kind.REMOVED.name()));
-    return changes.size() <= MOST_AT_ONCE
-        && changes.stream().allMatch(each -> each.field().filter(fields::add).isPresent());
-  }
-
   private static Optional<JournalLine> newest(JournalLine line) {
     return Optional.of(line).filter(any -> line.op().n() > 0);
   }
@@ -186,6 +177,11 @@ final class LogTables {
   private static boolean isNewer(JournalLine one, JournalLine other) {
     return one.t() > other.t()
         || (one.t() == other.t() && one.op().run().compareTo(other.op().run()) > 0);
+  }
+
+  private static boolean saysRemoved(List<CellChange> changes) {
+    return changes.stream()
+        .anyMatch(change -> change.field().filter(Kind.REMOVED.name()::equals).isPresent());
   }
 
   /** Brings the records changed since the last call up to date. */
