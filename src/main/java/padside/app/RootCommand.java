@@ -27,6 +27,7 @@ import picocli.CommandLine.Spec;
       FlightsCommand.class,
       PlanCommand.class,
       AddCommand.class,
+      ImportCommand.class,
       ExportCommand.class,
       BackupCommand.class,
       RestoreCommand.class,

@@ -76,14 +76,14 @@ public record FormField<T>(
   }
 
   /** Reads a text into the facts it stands for. */
-  Facts facts(String typed) {
+  public Facts facts(String typed) {
     return typed.isBlank()
         ? place.put("")
         : notation.read(typed).value().map(value -> place.put(value, typed)).orElse(unread(typed));
   }
 
   /** Whether and why the text cannot be read. */
-  Optional<String> objection(String typed) {
+  public Optional<String> objection(String typed) {
     return typed.isBlank() ? Optional.empty() : notation.read(typed).objection();
   }
 

@@ -26,7 +26,7 @@ import padside.units.UnitSystem;
  * How the fields of every kind of record are called and shown: as its forms have them, and for what
  * no form asks as declared here.
  */
-final class KindFields {
+public final class KindFields {
   /** Of what the program found what is no answer of the check. */
   private static final List<String> OWN =
       List.of(Flight.STATUS.name(), Flight.AGAINST.name(), Flight.WENT_ON.name());
@@ -43,7 +43,7 @@ final class KindFields {
    *
    * @param facts of the record, on which the fields of a card depend
    */
-  static List<FormField<?>> of(Kind kind, Facts facts, World world) {
+  public static List<FormField<?>> of(Kind kind, Facts facts, World world) {
     if (kind != Kind.FLIGHT) {
       return sheet(kind, world).map(RecordForm.Sheet::fields).orElse(List.of());
     }
