@@ -44,8 +44,8 @@ class ConflictScreenTest {
                 Facts.none().with(Rocket.NOTE, "fin loose", "fin loose"),
                 Facts.none().with(Rocket.NOTE, "fin glued", "fin glued")));
     Desk desk = meadow.desk();
-    assertThat(desk.frame()).contains("2 conflicts: r chooses");
-    assertThat(desk.frame(new Size(60, 20))).contains("2 conflicts: r chooses");
+    assertThat(desk.frame()).contains("2 records in conflict: r");
+    assertThat(desk.frame(new Size(60, 20))).contains("2 records in conflict: r");
 
     desk.press("r");
     Golden.holds("conflict", desk.frame());
@@ -61,7 +61,7 @@ class ConflictScreenTest {
     desk.press("2");
     assertThat(meadow.log.facts(Kind.ROCKET, meadow.wren).get(Rocket.NOTE)).contains("fin glued");
     assertThat(desk.frame()).contains("Nothing is open");
-    assertThat(desk.press("<esc>").frame()).doesNotContain("conflict");
+    assertThat(desk.press("<esc>").frame()).doesNotContain("in conflict");
   }
 
   @Test
@@ -161,8 +161,20 @@ class ConflictScreenTest {
   }
 
   @Test
+  void a_form_says_which_of_its_fields_is_contested() {
+    of(Kind.ROCKET, meadow.wren)
+        .says(
+            List.of(
+                Facts.none().with(Rocket.NOTE, "fin loose", "fin loose"),
+                Facts.none().with(Rocket.NOTE, "fin glued", "fin glued")));
+    Desk desk = meadow.desk().press("f<down><enter>");
+    assertThat(desk.frame()).contains("Rocket: Wren").contains("In conflict, r on the day: Note");
+    assertThat(meadow.desk().press("f<enter>").frame()).doesNotContain("In conflict");
+  }
+
+  @Test
   void a_log_without_any_says_so() {
-    assertThat(meadow.desk().frame()).doesNotContain("conflict");
+    assertThat(meadow.desk().frame()).doesNotContain("in conflict");
     assertThat(meadow.desk().press("r").frame()).contains("the machines of this log agree");
   }
 }
