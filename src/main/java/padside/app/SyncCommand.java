@@ -100,7 +100,10 @@ final class SyncCommand implements Callable<Integer> {
         Map.of("file", bundle.toString(), "out", lines),
         () ->
             List.of(
-                SyncPlaces.lines(lines) + (dryRun ? " would go into " : " are in ") + bundle + "."));
+                SyncPlaces.lines(lines)
+                    + (dryRun ? " would go into " : " are in ")
+                    + bundle
+                    + "."));
   }
 
   private void told(String where, Told told) {

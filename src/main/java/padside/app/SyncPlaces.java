@@ -79,9 +79,7 @@ final class SyncPlaces {
   private static Fault notNoted(IOException e) {
     return new Fault(
         "sync-not-noted",
-        "The list of places to synchronise with could not be written: "
-            + LogFaults.reason(e)
-            + ".",
+        "The list of places to synchronise with could not be written: " + LogFaults.reason(e) + ".",
         "Free some space; the exchange itself was kept.",
         e);
   }

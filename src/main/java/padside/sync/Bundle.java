@@ -26,8 +26,7 @@ public record Bundle(Path file) {
     Holdings all = log.holdings();
     if (!terms.onlyLook()) {
       try {
-        ParcelWriter.of(log, all, Map.of(), terms)
-            .write(file, file.getFileName() + UNFINISHED);
+        ParcelWriter.of(log, all, Map.of(), terms).write(file, file.getFileName() + UNFINISHED);
       } catch (IOException e) {
         throw SyncFaults.notWritten(file, e, 0);
       }
@@ -45,7 +44,9 @@ public record Bundle(Path file) {
       throw SyncFaults.noBundle(file, parcel.remark().orElseThrow());
     }
     Remarks remarks = new Remarks();
-    parcel.remark().ifPresent(why -> remarks.add("Of " + file + " only a part is sound: " + why + "."));
+    parcel
+        .remark()
+        .ifPresent(why -> remarks.add("Of " + file + " only a part is sound: " + why + "."));
     Holdings mine = log.holdings();
     Holdings lacking = parcel.head().holdings().without(mine);
     Taking taking = new Taking(log, mine, terms, lacking.count(), remarks);

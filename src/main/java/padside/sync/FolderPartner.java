@@ -139,8 +139,8 @@ public record FolderPartner(Path folder) {
     return unsound;
   }
 
-  private long give(
-      Parcels parcels, Map<String, Holdings> unsound, Exchange log, Giving giving) throws Fault {
+  private long give(Parcels parcels, Map<String, Holdings> unsound, Exchange log, Giving giving)
+      throws Fault {
     Holdings lacking = log.holdings().without(parcels.all());
     if (lacking.isEmpty() && unsound.isEmpty()) {
       return 0;

@@ -26,12 +26,10 @@ import padside.units.Reading;
  * @param remark what is wrong with it, for a sentence; mostly absent
  * @param isNewer whether only a newer version can read it
  */
-record ParcelFile(
-    Path file, Parcel head, long start, Optional<String> remark, boolean isNewer) {
+record ParcelFile(Path file, Parcel head, long start, Optional<String> remark, boolean isNewer) {
   static final String SUFFIX = ".parcel";
 
-  private static final Parcel NOTHING =
-      new Parcel(Parcel.UNKNOWN, Map.of(), Map.of(), 0);
+  private static final Parcel NOTHING = new Parcel(Parcel.UNKNOWN, Map.of(), Map.of(), 0);
 
   /** Gets the lines of a parcel. */
   interface Taker {
@@ -64,8 +62,7 @@ record ParcelFile(
               : ParcelForm.read(json.value().orElseThrow());
       long size = channel.size();
       if (head.value().filter(parcel -> input.read() + parcel.bytes() == size).isPresent()) {
-        return new ParcelFile(
-            file, head.value().get(), input.read(), Optional.empty(), false);
+        return new ParcelFile(file, head.value().get(), input.read(), Optional.empty(), false);
       }
       String why = head.objection().orElse("it is cut short, or longer than it was");
       return sound(file, head, head.value().isPresent() ? input.read() : 0).because(why);

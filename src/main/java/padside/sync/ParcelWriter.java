@@ -34,10 +34,9 @@ final class ParcelWriter {
     this.terms = terms;
   }
 
-  static ParcelWriter of(
-      Exchange log, Holdings lines, Map<String, Holdings> unsound, Terms terms) throws Fault {
-    return new ParcelWriter(
-        log, new Parcel(log.self(), Writers.of(log, lines), unsound, 0), terms);
+  static ParcelWriter of(Exchange log, Holdings lines, Map<String, Holdings> unsound, Terms terms)
+      throws Fault {
+    return new ParcelWriter(log, new Parcel(log.self(), Writers.of(log, lines), unsound, 0), terms);
   }
 
   /**

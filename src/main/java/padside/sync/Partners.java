@@ -42,8 +42,7 @@ public final class Partners {
     return file.read()
         .map(String::strip)
         .flatMap(
-            text ->
-                ParcelForm.json(ByteBuffer.wrap(text.getBytes(StandardCharsets.UTF_8))).value())
+            text -> ParcelForm.json(ByteBuffer.wrap(text.getBytes(StandardCharsets.UTF_8))).value())
         .map(json -> json.get("partners") instanceof List<?> all ? read(all) : List.<Partner>of())
         .orElse(List.of());
   }

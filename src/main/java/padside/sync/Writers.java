@@ -29,8 +29,7 @@ final class Writers {
     return by(lines, devices);
   }
 
-  static Map<Exchange.Device, Holdings> by(
-      Holdings lines, Map<String, Exchange.Device> devices) {
+  static Map<Exchange.Device, Holdings> by(Holdings lines, Map<String, Exchange.Device> devices) {
     Map<Exchange.Device, Map<String, List<Span>>> sorted = new LinkedHashMap<>();
     lines
         .runs()

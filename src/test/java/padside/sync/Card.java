@@ -61,8 +61,7 @@ final class Card implements AutoCloseable {
   }
 
   void rename(RecordId rocket, String name) throws Fault {
-    log()
-        .save(Action.change("rename", Kind.ROCKET, rocket, Facts.none().with(Rocket.NAME, name)));
+    log().save(Action.change("rename", Kind.ROCKET, rocket, Facts.none().with(Rocket.NAME, name)));
   }
 
   /** The names its rockets show. */
