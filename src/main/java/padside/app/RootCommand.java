@@ -31,6 +31,7 @@ import picocli.CommandLine.Spec;
       ExportCommand.class,
       BackupCommand.class,
       RestoreCommand.class,
+      SyncCommand.class,
       DoctorCommand.class,
       DemoCommand.class,
       HelpCommand.class
