@@ -19,17 +19,25 @@ import padside.store.LogFolder;
 
 class ImportCommandTest {
   private static final String TIDY =
-      "Date,Rocket,Motor,Altitude (ft),Outcome,Field,Note\n"
-          + "2026-03-14,Alder,C6-5,850,full,Ostrel Common,first\n"
-          + "2026-03-14,Ash,B6-4,420,tangled,Ostrel Common,\n";
+      """
+      Date,Rocket,Motor,Altitude (ft),Outcome,Field,Note
+      2026-03-14,Alder,C6-5,850,full,Ostrel Common,first
+      2026-03-14,Ash,B6-4,420,tangled,Ostrel Common,
+      """;
 
   private static final String MESSY =
-      "\ufeffDatum;Rocket;Motor;Delay;Max height m;Colour\n"
-          + "14.03.2026;Alder;C6;5;212,5;red\n"
-          + "15.03.2026;alder;B6;4s;98,0;\n";
+      """
+      \ufeffDatum;Rocket;Motor;Delay;Max height m;Colour
+      14.03.2026;Alder;C6;5;212,5;red
+      15.03.2026;alder;B6;4s;98,0;
+      """;
 
   private static final String NONSENSE =
-      "Flown on,Model,Engine,Altitude\n03/04/2026,Alder,C6-5,high\n2026-13-45,,Z9-9,1\n";
+      """
+      Flown on,Model,Engine,Altitude
+      03/04/2026,Alder,C6-5,high
+      2026-13-45,,Z9-9,1
+      """;
 
   @TempDir Path home;
 
