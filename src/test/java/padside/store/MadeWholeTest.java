@@ -20,6 +20,8 @@ class MadeWholeTest {
       List.of(
           "", "a \"b\" \\ /", "tab\tand\nline", "\u0001\u001f\u007f", "é ü 火 🚀", "{\"v\":1}", "'");
 
+  private static final List<Kind> KINDS = List.of(Kind.values());
+
   @TempDir Path folder;
 
   @Test
@@ -28,7 +30,7 @@ class MadeWholeTest {
     List<RecordId> made = new ArrayList<>();
     try (LogFolder log = LogFolder.open(folder, new PretendMachine(1))) {
       for (int i = 0; i < 300; i++) {
-        Kind kind = Kind.values()[random.nextInt(Kind.values().length)];
+        Kind kind = KINDS.get(random.nextInt(KINDS.size()));
         made.addAll(log.save(Action.create("add", kind, facts(random))));
       }
     }

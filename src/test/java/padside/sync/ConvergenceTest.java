@@ -212,14 +212,14 @@ class ConvergenceTest {
       return one.record().equals(other.record()) && one.field().equals(other.field());
     }
 
-    private TreeSet<String> expectedHeads() {
-      TreeSet<String> heads = new TreeSet<>();
+    private Set<String> expectedHeads() {
+      Set<String> heads = new TreeSet<>();
       heads().forEach(edit -> heads.add(edit.record() + "|" + edit.field() + "|" + edit.op()));
       return heads;
     }
 
-    private TreeSet<String> expectedConflicts() {
-      TreeSet<String> fields = new TreeSet<>();
+    private Set<String> expectedConflicts() {
+      Set<String> fields = new TreeSet<>();
       List<Edit> heads = heads();
       for (Edit edit : heads) {
         if (heads.stream().anyMatch(o -> sameField(edit, o) && !edit.value().equals(o.value()))) {
@@ -229,8 +229,8 @@ class ConvergenceTest {
       return fields;
     }
 
-    private TreeSet<String> told(Card card) throws Exception {
-      TreeSet<String> fields = new TreeSet<>();
+    private Set<String> told(Card card) throws Exception {
+      Set<String> fields = new TreeSet<>();
       card.log()
           .conflicts(Integer.MAX_VALUE)
           .forEach(each -> fields.add(each.record() + " " + each.field()));
