@@ -17,6 +17,7 @@ import padside.screen.Event;
 import padside.screen.Frame;
 import padside.screen.Session;
 import padside.screen.Size;
+import padside.screen.Sync;
 import padside.screen.World;
 import padside.terminal.Console;
 import padside.terminal.Input;
@@ -129,6 +130,7 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
             Shipped.packing(),
             console.showsBraille(),
             opened.refused(),
+            Sync.none(),
             0);
     Session.Turn turn = resumed(world);
     List<String> told = new ArrayList<>(turn.session().notice().stream().toList());

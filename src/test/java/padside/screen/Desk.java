@@ -58,6 +58,7 @@ final class Desk {
   private Moment.Trust trust = Moment.Trust.SURE;
   private Optional<Fault> fault = Optional.empty();
   private Optional<Effect.Check> newest = Optional.empty();
+  private final List<Effect> others = new ArrayList<>();
   private boolean holdsSaves;
   private boolean holdsChecks;
   private boolean quit;
@@ -81,6 +82,7 @@ final class Desk {
         PACKING,
         braille,
         Optional.empty(),
+        Sync.none(),
         0);
   }
 
@@ -268,6 +270,17 @@ final class Desk {
     return session.world().log();
   }
 
+  /** What was to be done with other machines so far. */
+  List<Effect> exchanges() {
+    return List.copyOf(others);
+  }
+
+  /** How it stands with other machines is this from now on, the log what it is by now. */
+  Desk synced(Sync sync, Optional<String> told) {
+    take(new Event.Synced(sync, Optional.of(book(log)), told));
+    return this;
+  }
+
   /** How many keys were pressed so far. */
   int keys() {
     return keys;
@@ -325,6 +338,11 @@ final class Desk {
         saves.add(effect);
       } else if (effect instanceof Effect.Check) {
         checks.add(effect);
+      } else if (effect instanceof Effect.Synchronise
+          || effect instanceof Effect.TakeStrangers
+          || effect instanceof Effect.StopSync
+          || effect instanceof Effect.DropPartner) {
+        others.add(effect);
       } else if (effect instanceof Effect.Bell) {
         bells++;
       } else if (effect instanceof Effect.Quit) {
