@@ -49,12 +49,11 @@ record ConflictScreen(int index, Optional<HistoryScreen.Subject> last) implement
     return new ConflictScreen(first, Optional.empty());
   }
 
-  /** {@code 2 conflicts, r reconciles}: what a screen tells that leads here; mostly nothing. */
+  /** What leads here from other screens, without putting the questions; mostly nothing. */
   static Optional<String> notice(World world) {
-    int open = Disputes.of(world).size();
-    return open == 0
-        ? Optional.empty()
-        : Optional.of(open == 1 ? "1 conflict: r chooses" : open + " conflicts: r chooses");
+    long records = world.log().conflicts().stream().map(each -> each.record()).distinct().count();
+    return Optional.of((records == 1 ? "1 record" : records + " records") + " in conflict: r")
+        .filter(any -> records > 0);
   }
 
   @Override

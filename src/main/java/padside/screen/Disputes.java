@@ -49,12 +49,13 @@ final class Disputes {
    * The newest records first, of each whether it is to stay, then its fields as forms have them.
    */
   static List<Dispute> of(World world) {
+    return of(world.log().conflicts(), world);
+  }
+
+  private static List<Dispute> of(List<Conflict> conflicts, World world) {
     Map<RecordId, List<Conflict>> records = new LinkedHashMap<>();
-    world
-        .log()
-        .conflicts()
-        .forEach(
-            each -> records.computeIfAbsent(each.record(), any -> new ArrayList<>()).add(each));
+    conflicts.forEach(
+        each -> records.computeIfAbsent(each.record(), any -> new ArrayList<>()).add(each));
     List<Dispute> all = new ArrayList<>();
     records.values().forEach(each -> all.addAll(new Disputes(each, world).asked()));
     return List.copyOf(all);
@@ -62,7 +63,9 @@ final class Disputes {
 
   /** Those of one record. */
   static List<Dispute> of(RecordId record, World world) {
-    return of(world).stream().filter(each -> each.record().equals(record)).toList();
+    return of(
+        world.log().conflicts().stream().filter(each -> each.record().equals(record)).toList(),
+        world);
   }
 
   private List<Dispute> asked() {

@@ -44,8 +44,8 @@ class ConflictScreenTest {
                 Facts.none().with(Rocket.NOTE, "fin loose", "fin loose"),
                 Facts.none().with(Rocket.NOTE, "fin glued", "fin glued")));
     Desk desk = meadow.desk();
-    assertThat(desk.frame()).contains("2 conflicts: r chooses");
-    assertThat(desk.frame(new Size(60, 20))).contains("2 conflicts: r chooses");
+    assertThat(desk.frame()).contains("2 records in conflict: r");
+    assertThat(desk.frame(new Size(60, 20))).contains("2 records in conflict: r");
 
     desk.press("r");
     Golden.holds("conflict", desk.frame());
@@ -61,7 +61,7 @@ class ConflictScreenTest {
     desk.press("2");
     assertThat(meadow.log.facts(Kind.ROCKET, meadow.wren).get(Rocket.NOTE)).contains("fin glued");
     assertThat(desk.frame()).contains("Nothing is open");
-    assertThat(desk.press("<esc>").frame()).doesNotContain("conflict");
+    assertThat(desk.press("<esc>").frame()).doesNotContain("in conflict");
   }
 
   @Test
@@ -162,7 +162,7 @@ class ConflictScreenTest {
 
   @Test
   void a_log_without_any_says_so() {
-    assertThat(meadow.desk().frame()).doesNotContain("conflict");
+    assertThat(meadow.desk().frame()).doesNotContain("in conflict");
     assertThat(meadow.desk().press("r").frame()).contains("the machines of this log agree");
   }
 }
