@@ -149,7 +149,7 @@ class SyncScreenTest {
 
     assertThat(desk.frame())
         .contains("E9-6")
-        .contains("Synchronised with /media/stick. 1 conflict: r chooses.");
+        .contains("Synchronised with /media/stick. 1 record in conflict: r.");
   }
 
   @Test
