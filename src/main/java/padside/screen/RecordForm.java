@@ -161,8 +161,18 @@ record RecordForm(Sheet sheet, Form form, Draft draft, boolean leaving) implemen
     Size size = canvas.size();
     FormPane.draw(
         canvas, form, new FormPane.Area(1, top, size.columns() - 3, size.rows() - 3 - top));
+    canvas.put(2, size.rows() - 2, contested(world), Style.OBJECTION);
     String state = state(world);
     canvas.put(size.columns() - state.length() - 2, size.rows() - 2, state, Style.PLAIN);
+  }
+
+  /** Which of its fields machines say differently. */
+  private String contested(World world) {
+    List<Dispute> open = draft.record().map(id -> Disputes.of(id, world)).orElse(List.of());
+    return open.isEmpty()
+        ? ""
+        : "In conflict, r on the day: "
+            + String.join(", ", open.stream().map(Dispute::about).toList());
   }
 
   private String state(World world) {

@@ -161,6 +161,18 @@ class ConflictScreenTest {
   }
 
   @Test
+  void a_form_says_which_of_its_fields_is_contested() {
+    of(Kind.ROCKET, meadow.wren)
+        .says(
+            List.of(
+                Facts.none().with(Rocket.NOTE, "fin loose", "fin loose"),
+                Facts.none().with(Rocket.NOTE, "fin glued", "fin glued")));
+    Desk desk = meadow.desk().press("f<down><enter>");
+    assertThat(desk.frame()).contains("Rocket: Wren").contains("In conflict, r on the day: Note");
+    assertThat(meadow.desk().press("f<enter>").frame()).doesNotContain("In conflict");
+  }
+
+  @Test
   void a_log_without_any_says_so() {
     assertThat(meadow.desk().frame()).doesNotContain("in conflict");
     assertThat(meadow.desk().press("r").frame()).contains("the machines of this log agree");
