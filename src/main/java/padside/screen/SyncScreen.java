@@ -43,6 +43,7 @@ record SyncScreen(ListCursor cursor, Optional<Form> adding, Optional<RecordId> a
   private static final int TOP = 2;
   private static final int TOLD_ROWS = 7;
   private static final int FORM_ROWS = 4;
+  private static final int MOST_NAMED = 5;
   private static final List<ListPane.Heading> HEADINGS =
       List.of(
           ListPane.Heading.of("Place"),
@@ -216,12 +217,16 @@ record SyncScreen(ListCursor cursor, Optional<Form> adding, Optional<RecordId> a
   private static List<Line> running(Sync.Running running) {
     List<Line> lines = new ArrayList<>();
     if (running.asks()) {
-      lines.add(Line.strong("New to this log at " + running.place() + ":"));
+      lines.add(Line.strong("New to this log; t takes their lines, n does not:"));
       for (Sync.Stranger each : running.strangers()) {
-        String label = each.label().isBlank() ? "a machine without a name" : each.label();
-        lines.add(Line.plain(label + " (" + each.id() + "), " + counted(each.lines())));
+        if (lines.size() < MOST_NAMED || running.strangers().size() == MOST_NAMED) {
+          lines.add(Line.plain(named(each)));
+        }
       }
-      lines.add(Line.strong("t takes them; n does not, and ends the exchange."));
+      int more = running.strangers().size() - lines.size() + 1;
+      if (more > 0) {
+        lines.add(Line.plain("and " + more + " more"));
+      }
       return lines;
     }
     lines.add(
@@ -234,6 +239,11 @@ record SyncScreen(ListCursor cursor, Optional<Form> adding, Optional<RecordId> a
     }
     lines.add(Line.plain("It goes on while you do other things; s stops it."));
     return lines;
+  }
+
+  private static String named(Sync.Stranger each) {
+    String label = each.label().isBlank() ? "a machine without a name" : each.label();
+    return label + " (" + each.id() + "), " + counted(each.lines());
   }
 
   private static String counted(long lines) {

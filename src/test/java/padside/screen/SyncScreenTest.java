@@ -123,6 +123,21 @@ class SyncScreenTest {
   }
 
   @Test
+  void of_many_machines_the_key_and_how_many_there_are_stay_in_sight() {
+    Sync.Stranger club = new Sync.Stranger("club laptop", "0123456789abcdef0123", 340);
+    for (int count : List.of(5, 9)) {
+      Sync.Running asks =
+          new Sync.Running(
+              "/media/stick", "", 0, 0, false, java.util.Collections.nCopies(count, club));
+      String frame =
+          desk().press("y").synced(two(Optional.of(asks)), Optional.empty()).frame(Size.SMALLEST);
+      assertThat(frame).contains("t takes their lines");
+      assertThat(frame.split("club laptop", -1)).hasSize(count == 5 ? 6 : 5);
+      assertThat(frame.contains("and 5 more")).isEqualTo(count == 9);
+    }
+  }
+
+  @Test
   void a_place_is_taken_out_of_the_list_after_a_second_x() {
     Desk desk = desk().press("y<down>x");
     assertThat(desk.frame()).contains("x again takes ssh:ann@desktop out of this list");
