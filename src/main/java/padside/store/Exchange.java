@@ -16,7 +16,7 @@ public interface Exchange {
   /**
    * A machine that writes journals.
    *
-   * @param id what it goes by: the name of its first run
+   * @param id what it goes by: the name of its first run, or one it was given since
    * @param label what people call it, as it says
    */
   record Device(String id, String label) {}

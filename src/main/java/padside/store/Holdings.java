@@ -36,7 +36,7 @@ public record Holdings(Map<String, List<Span>> runs) {
     SortedMap<String, List<Span>> joined = new TreeMap<>();
     runs.forEach(
         (run, spans) -> {
-          if (!RUN.matcher(run).matches()) {
+          if (!isRun(run)) {
             throw new IllegalArgumentException("no name of a run: " + run);
           }
           if (!spans.isEmpty()) {
@@ -44,6 +44,16 @@ public record Holdings(Map<String, List<Span>> runs) {
           }
         });
     runs = Collections.unmodifiableSortedMap(joined);
+  }
+
+  /** Whether a text has the form of a run's name. */
+  public static boolean isRun(String text) {
+    return RUN.matcher(text).matches();
+  }
+
+  /** Lines of one run. */
+  public static Holdings of(String run, Span span) {
+    return new Holdings(Map.of(run, List.of(span)));
   }
 
   public static Holdings none() {

@@ -154,7 +154,7 @@ final class Intake implements JournalFiles.Reader<SQLException> {
   private void bad(long at, String why, ByteBuffer bytes) throws SQLException {
     BadLine line = BadLine.of(file, at, why, bytes);
     boolean unknown = line.note(database);
-    if (at == 0) {
+    if (at == 0 && !file.contains(LogExchange.RECEIVED)) { // those there are of many runs
       before = Optional.of(new OpId("", -1));
     }
     if (unknown) {

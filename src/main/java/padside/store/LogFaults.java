@@ -27,6 +27,18 @@ final class LogFaults {
         e);
   }
 
+  static Fault notTaken(Path folder, IOException e) {
+    return new Fault(
+        "log-not-taken",
+        "What other machines wrote was not taken: the medium with "
+            + folder
+            + " refused it: "
+            + reason(e)
+            + ".",
+        "Free some space or change the medium, then synchronise again; nothing is lost.",
+        e);
+  }
+
   static Fault unreadable(Path folder, Exception e) {
     return new Fault(
         "log-unreadable",

@@ -28,6 +28,7 @@ public final class LogFolder extends LogQueries {
   private final Held held;
   private final LogDatabase database;
   private final List<String> notices = new ArrayList<>();
+  private final LogExchange exchange;
   private Optional<LogLock> lock = Optional.empty();
   private Optional<Fault> refused = Optional.empty();
   private boolean headerKept;
@@ -78,11 +79,12 @@ public final class LogFolder extends LogQueries {
     this.folder = folder;
     this.medium = medium;
     this.machine = machine;
-    this.lines = new RunLines(machine);
+    this.lines = new RunLines(machine, new DeviceFile(folder));
     this.journal = new OwnJournal(folder.resolve(Opening.JOURNALS), medium, lines.run(), forced);
     this.ballast = new Ballast(folder, medium);
     this.held = new Held(medium);
     this.database = new LogDatabase(folder, medium, temporary, notices, this::fill);
+    this.exchange = new LogExchange(folder, medium, lines, database, this::writable);
   }
 
   /**
@@ -179,6 +181,23 @@ public final class LogFolder extends LogQueries {
         fault ->
             new Refusal(
                 fault, LogFaults.shortly(fault), held.changes(), held.elsewhere(), lock.isEmpty()));
+  }
+
+  /**
+   * What this log gives other machines and takes from them.
+   *
+   * @throws Fault why nothing can be written to the log now
+   */
+  public Exchange exchange() throws Fault {
+    tryAgain();
+    writable();
+    return exchange;
+  }
+
+  private void writable() throws Fault {
+    if (refused.isPresent()) {
+      throw refused.get();
+    }
   }
 
   /** Lays down what is given up when the medium is full; takes a moment. */
@@ -338,6 +357,7 @@ public final class LogFolder extends LogQueries {
     database.close(held.isEmpty());
     try {
       journal.close();
+      exchange.close();
       held.close();
     } catch (IOException e) {
       throw LogFaults.notKept(folder, e);

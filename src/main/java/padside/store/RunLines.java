@@ -1,5 +1,6 @@
 package padside.store;
 
+import java.io.IOException;
 import java.sql.SQLException;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -18,7 +19,13 @@ final class RunLines {
   /** Meta key: the last run that wrote to this log. */
   private static final String BEFORE = "before";
 
+  private static final String DEVICES =
+      """
+      SELECT DISTINCT raw ->> '$.head.dev' FROM run JOIN op ON op.run = run.id AND n = 0
+      WHERE raw ->> '$.head.dev' IS NOT NULL LIMIT 2""";
+
   private final Machine machine;
+  private final DeviceFile file;
   private final String run;
   private Optional<Entry> header = Optional.empty();
   private long written;
@@ -36,8 +43,9 @@ final class RunLines {
     }
   }
 
-  RunLines(Machine machine) {
+  RunLines(Machine machine, DeviceFile file) {
     this.machine = machine;
+    this.file = file;
     this.run = machine.freshRun();
   }
 
@@ -86,15 +94,26 @@ final class RunLines {
 
   /** A log nobody has written to is this device's own, whatever journals are put beside it. */
   void claim(Database database) throws SQLException {
-    if (LogTables.meta(database, DEVICE).isEmpty() && lastHeader(database).isEmpty()) {
-      LogTables.setMeta(database, DEVICE, run);
+    if (LogTables.meta(database, DEVICE).isEmpty() && devices(database).isEmpty()) {
+      LogTables.setMeta(database, DEVICE, device(database));
     }
   }
 
   /** Notes that this run is now the last one; within the transaction that takes in its header. */
   void noteBegun(Database database) throws SQLException {
-    LogTables.setMeta(database, DEVICE, device(database));
     LogTables.setMeta(database, BEFORE, run);
+    try {
+      noteDevice(database);
+    } catch (IOException e) {
+      return; // the database holds it too; the next run tries again
+    }
+  }
+
+  /** Notes what this machine goes by, where headers of others cannot hide it. */
+  void noteDevice(Database database) throws SQLException, IOException {
+    String device = device(database);
+    LogTables.setMeta(database, DEVICE, device);
+    file.write(device);
   }
 
   private Map<String, Object> head(Database database) throws SQLException {
@@ -110,29 +129,50 @@ final class RunLines {
     return head;
   }
 
-  private String device(Database database) throws SQLException {
-    Optional<String> noted = LogTables.meta(database, DEVICE);
-    return noted.isPresent()
-        ? noted.get()
-        : lastHeader(database)
-            .flatMap(line -> Optional.ofNullable(line.head().get("dev")))
-            .map(String::valueOf)
-            .orElse(run);
+  /** What people call this machine. */
+  String label() {
+    return machine.identity().label();
   }
 
-  private static Optional<String> before(Database database) throws SQLException {
-    Optional<String> noted = LogTables.meta(database, BEFORE);
-    return noted.isPresent() ? noted : lastHeader(database).map(line -> line.op().run());
+  /**
+   * What this machine goes by. Where neither its file nor the database says it, the journals do as
+   * far as one device wrote all of them; else it begins with this run.
+   */
+  String device(Database database) throws SQLException {
+    Optional<String> noted = file.read();
+    noted = noted.isPresent() ? noted : LogTables.meta(database, DEVICE);
+    if (noted.isPresent()) {
+      return noted.get();
+    }
+    List<String> devices = devices(database);
+    return devices.size() == 1 ? devices.get(0) : run;
   }
 
-  /** A database built anew has only the journals to tell whose log it is. */
-  private static Optional<JournalLine> lastHeader(Database database) throws SQLException {
-    return database
-        .first(
+  /** Gives this machine another name, from its next header on. */
+  void rename(Database database) throws SQLException, IOException {
+    String fresh = machine.freshRun();
+    file.write(fresh);
+    LogTables.setMeta(database, DEVICE, fresh);
+  }
+
+  /** Two of them at most. */
+  private static List<String> devices(Database database) throws SQLException {
+    return database.list(row -> row.getString(1), DEVICES);
+  }
+
+  /**
+   * The run before: a header may have been kept in the journal and not noted, and those of other
+   * machines count only where none is this one's.
+   */
+  private Optional<String> before(Database database) throws SQLException {
+    Optional<String> own =
+        database.first(
             row -> row.getString(1),
-            "SELECT raw FROM op JOIN run ON run.id = op.run WHERE n = 0"
-                + " ORDER BY t DESC, run.name DESC LIMIT 1")
-        .flatMap(raw -> LineForm.read(raw).value());
+            """
+            SELECT run.name FROM run JOIN op ON op.run = run.id AND n = 0
+            WHERE raw ->> '$.head.dev' = ?1 ORDER BY t DESC, run.name DESC LIMIT 1""",
+            device(database));
+    return own.isPresent() ? own : LogTables.meta(database, BEFORE);
   }
 
   private static Entry entry(JournalLine line, List<RecordId> ids) throws Fault {

@@ -10,7 +10,7 @@ import java.util.stream.Stream;
 
 /** Databases that could not be used: where they go, and the lines that can still be had of them. */
 final class SetAside {
-  private static final String FOLDER = "aside";
+  static final String FOLDER = "aside";
 
   private final Path place;
 

@@ -3,11 +3,13 @@
  *
  * <pre>
  * journal/RUN.jsonl   what was kept in one run of the program, one line an action; RUN-1.jsonl ...
- *                     where it went on after a failed write, or lines no other journal held
+ *                     where it went on after a failed write, or lines no other journal held;
+ *                     RUN-received.jsonl what other machines gave in that run
  * padside.sqlite      built from the journals; holds every line and is what everything reads
  * aside/N/            databases that could not be used, never overwritten; one of an older version
  *                     with a copy of the journals
  * lock                held while the log is open
+ * device.json         what this machine goes by in the headers; missing, the journals say it
  * place.json          where the flier is in the program; no part of the log
  * </pre>
  *
