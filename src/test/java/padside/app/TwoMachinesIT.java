@@ -37,53 +37,20 @@ class TwoMachinesIT {
 
   @Test
   void what_either_typed_is_on_both_and_one_key_chooses_between_two_motors() {
-    String field = laptop.add("field", "{\"name\":\"Mill Meadow\"}").get(0);
-    String day = laptop.add("day", "{\"date\":\"2026-05-02\",\"field\":\"" + field + "\"}").get(0);
-    String rocket = laptop.add("rocket", "{\"name\":\"Heron\"}").get(0);
-    String flight =
-        laptop
-            .add(
-                "flight",
-                "{\"rocket\":\""
-                    + rocket
-                    + "\",\"day\":\""
-                    + day
-                    + "\",\"motor\":\"C6-5\",\"status\":\"flown\",\"burn\":\"nominal\"}")
-            .get(0);
-    desktop.add("rocket", "{\"name\":\"Wren\"}");
-
-    laptop.launch("");
-    laptop.sees("Heron");
-    firstTime(laptop, false);
-    laptop.quit();
-    desktop.launch("");
-    desktop.sees("No day is open yet.");
-    firstTime(desktop, true);
-    desktop.press("Escape");
-    desktop.sees("Heron");
-    desktop.quit();
-    laptop.launch("");
-    laptop.sees("Heron");
-    again(laptop, true);
-    laptop.quit();
-
+    String flight = flightOnBoth();
     motor(laptop, flight, "B6-4");
     motor(desktop, flight, "A8-3");
-    laptop.launch("");
-    laptop.sees("B6-4");
-    again(laptop, false);
-    laptop.quit();
-    desktop.launch("");
-    desktop.sees("A8-3");
-    again(desktop, false);
-    desktop.sees("1 record in conflict: r");
-    choosing(desktop, "B6-4");
-    again(desktop, false);
-    desktop.quit();
-    laptop.launch("");
-    laptop.sees("Heron");
-    again(laptop, false);
-    laptop.quit();
+    visit(laptop, "B6-4", () -> again(laptop, false));
+    visit(
+        desktop,
+        "A8-3",
+        () -> {
+          again(desktop, false);
+          desktop.sees("1 record in conflict: r");
+          choosing(desktop, "B6-4");
+          again(desktop, false);
+        });
+    visit(laptop, "Heron", () -> again(laptop, false));
 
     for (PadTable table : List.of(laptop, desktop)) {
       assertThat(table.sqlite("SELECT id, motor FROM flight")).containsExactly(flight + "|B6-4");
@@ -91,12 +58,44 @@ class TwoMachinesIT {
           .containsExactly("1");
       assertThat(table.sqlite("SELECT name FROM rocket ORDER BY name"))
           .containsExactly("Heron", "Wren");
-      assertThat(table.padside("flights", "--json").out()).contains("\"motor\" : \"B6-4\"");
     }
     String lines = "SELECT raw FROM op JOIN run ON run.id = op.run ORDER BY run.name, n";
     assertThat(laptop.sqlite(lines)).isEqualTo(desktop.sqlite(lines));
     assertThat(laptop.padside("flights", "--json").out())
+        .contains("\"motor\" : \"B6-4\"")
         .isEqualTo(desktop.padside("flights", "--json").out());
+  }
+
+  /** A flight of the laptop and a rocket of the desktop, on both by way of the stick. */
+  private String flightOnBoth() {
+    String field = laptop.add("field", "{\"name\":\"Mill Meadow\"}").get(0);
+    String date = "{\"date\":\"2026-05-02\",\"field\":\"%s\"}";
+    String day = laptop.add("day", date.formatted(field)).get(0);
+    String rocket = laptop.add("rocket", "{\"name\":\"Heron\"}").get(0);
+    String card =
+        "{\"rocket\":\"%s\",\"day\":\"%s\",\"motor\":\"C6-5\",\"status\":\"flown\",\"burn\":\"nominal\"}";
+    String flight = laptop.add("flight", card.formatted(rocket, day)).get(0);
+    desktop.add("rocket", "{\"name\":\"Wren\"}");
+
+    visit(laptop, "Heron", () -> firstTime(laptop, false));
+    visit(
+        desktop,
+        "No day is open yet.",
+        () -> {
+          firstTime(desktop, true);
+          desktop.press("Escape");
+          desktop.sees("Heron");
+        });
+    visit(laptop, "Heron", () -> again(laptop, true));
+    return flight;
+  }
+
+  /** The program is started, something done there, and left. */
+  private static void visit(PadTable table, String first, Runnable what) {
+    table.launch("");
+    table.sees(first);
+    what.run();
+    table.quit();
   }
 
   private static void motor(PadTable table, String flight, String motor) {

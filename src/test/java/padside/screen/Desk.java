@@ -1,10 +1,5 @@
 package padside.screen;
 
-import java.io.IOException;
-import java.io.InputStreamReader;
-import java.io.Reader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -41,10 +36,10 @@ final class Desk {
   static final Instant MORNING = Instant.parse("2026-05-02T09:30:00Z");
 
   static final ZoneId ZONE = ZoneOffset.UTC;
-  static final MotorTable MOTORS = motors();
-  static final OutcomeTable OUTCOMES = outcomes();
-  static final Checklist CHECKLIST = checklist();
-  static final PackingTable PACKING = packing();
+  static final MotorTable MOTORS = DeskData.motors();
+  static final OutcomeTable OUTCOMES = DeskData.outcomes();
+  static final Checklist CHECKLIST = DeskData.checklist();
+  static final PackingTable PACKING = DeskData.packing();
 
   private final MemoryFlightLog log;
   private final boolean braille;
@@ -367,14 +362,6 @@ final class Desk {
     }
   }
 
-  private static MotorTable motors() {
-    try (Reader csv = data("motors.csv")) {
-      return new MotorTable(MotorTable.read(csv, "motors.csv").types());
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-  }
-
   /** A moment on a machine that was started an hour before the morning begins. */
   static Moment moment(Instant at) {
     return new Moment(at, new TimeSpan(3600), "boot-1", Moment.Trust.SURE);
@@ -382,34 +369,5 @@ final class Desk {
 
   private Moment moment() {
     return new Moment(now, new TimeSpan(up.toMillis() / 1000.0), boot, trust);
-  }
-
-  private static Checklist checklist() {
-    try (Reader csv = data("checklist.csv")) {
-      return Checklist.read(csv);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-  }
-
-  private static PackingTable packing() {
-    try (Reader csv = data("packing.csv")) {
-      return PackingTable.read(csv);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-  }
-
-  private static OutcomeTable outcomes() {
-    try (Reader csv = data("outcomes.csv")) {
-      return OutcomeTable.read(csv);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-  }
-
-  private static Reader data(String name) {
-    return new InputStreamReader(
-        Desk.class.getResourceAsStream("/data/" + name), StandardCharsets.UTF_8);
   }
 }
