@@ -30,9 +30,9 @@ final class LogExchange implements Exchange {
       JOIN run ON run.id = run GROUP BY run, span""";
 
   private static final String DEVICES =
-      """
-      SELECT raw ->> '$.head.dev', raw ->> '$.head.label'
-      FROM run JOIN op ON op.run = run.id AND n = 0 ORDER BY t, run.name""";
+      "SELECT raw ->> '$.head.dev', raw ->> '$.head.label' FROM"
+          + RunHeaders.ALL
+          + "ORDER BY t, run.name";
 
   private static final String LINES =
       """
@@ -41,10 +41,10 @@ final class LogExchange implements Exchange {
 
   /** Runs of one device that went on from the same one after different starts of a machine. */
   private static final String TWICE =
-      """
-      SELECT count(DISTINCT raw ->> '$.head.boot') FROM run
-      JOIN op ON op.run = run.id AND n = 0 WHERE raw ->> '$.head.dev' = ?1
-      GROUP BY raw ->> '$.head.before' HAVING count(DISTINCT raw ->> '$.head.boot') > 1""";
+      "SELECT count(DISTINCT raw ->> '$.head.boot') FROM"
+          + RunHeaders.ALL
+          + "WHERE raw ->> '$.head.dev' = ?1"
+          + " GROUP BY raw ->> '$.head.before' HAVING count(DISTINCT raw ->> '$.head.boot') > 1";
 
   private final Path folder;
   private final RunLines lines;

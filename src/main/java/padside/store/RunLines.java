@@ -20,9 +20,9 @@ final class RunLines {
   private static final String BEFORE = "before";
 
   private static final String DEVICES =
-      """
-      SELECT DISTINCT raw ->> '$.head.dev' FROM run JOIN op ON op.run = run.id AND n = 0
-      WHERE raw ->> '$.head.dev' IS NOT NULL LIMIT 2""";
+      "SELECT DISTINCT raw ->> '$.head.dev' FROM"
+          + RunHeaders.ALL
+          + "WHERE raw ->> '$.head.dev' IS NOT NULL LIMIT 2";
 
   private final Machine machine;
   private final DeviceFile file;
@@ -168,9 +168,9 @@ final class RunLines {
     Optional<String> own =
         database.first(
             row -> row.getString(1),
-            """
-            SELECT run.name FROM run JOIN op ON op.run = run.id AND n = 0
-            WHERE raw ->> '$.head.dev' = ?1 ORDER BY t DESC, run.name DESC LIMIT 1""",
+            "SELECT run.name FROM"
+                + RunHeaders.ALL
+                + "WHERE raw ->> '$.head.dev' = ?1 ORDER BY t DESC, run.name DESC LIMIT 1",
             device(database));
     return own.isPresent() ? own : LogTables.meta(database, BEFORE);
   }

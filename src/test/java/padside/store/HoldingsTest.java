@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
 import java.util.Set;
@@ -37,7 +38,7 @@ class HoldingsTest {
   @Test
   void what_is_no_run_and_no_span_is_refused() {
     for (String name :
-        List.of("", "1", "../../../../etc/passwd", A.toUpperCase().replace('0', 'F'), A + "0")) {
+        List.of("", "1", "../../../../etc/passwd", A.toUpperCase(Locale.ROOT).replace('0', 'F'), A + "0")) {
       assertThatThrownBy(() -> Holdings.of(name, new Span(0, 1)))
           .isInstanceOf(IllegalArgumentException.class);
     }
