@@ -2,7 +2,6 @@ package padside.store;
 
 import java.io.IOException;
 import java.nio.ByteBuffer;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.SQLException;
@@ -15,7 +14,7 @@ import padside.units.Reading;
  * Takes the journal lines the tables lack into them. A journal whose size is the one last seen is
  * not read again.
  */
-final class Intake implements JournalFiles.Reader<SQLException> {
+final class Intake {
   /** Lines put in before a commit. */
   private static final int BATCH = 2000;
 
@@ -99,7 +98,7 @@ final class Intake implements JournalFiles.Reader<SQLException> {
     before = Optional.empty();
     database.begin();
     try {
-      JournalFiles.read(journal, end, this);
+      new LinesAhead(this::take).read(journal, end);
     } catch (IOException e) {
       finish(end);
       throw e;
@@ -113,10 +112,11 @@ final class Intake implements JournalFiles.Reader<SQLException> {
   int take(List<String> raws) throws SQLException {
     int sound = 0;
     database.begin();
-    for (String raw : raws) {
-      Optional<JournalLine> line = LineForm.read(raw).value();
+    List<Reading<JournalLine>> readings = raws.parallelStream().map(LineForm::read).toList();
+    for (int i = 0; i < raws.size(); i++) {
+      Optional<JournalLine> line = readings.get(i).value();
       if (line.isPresent()) {
-        tables.take(line.get(), raw);
+        tables.take(line.get(), raws.get(i));
         sound++;
       }
     }
@@ -125,30 +125,22 @@ final class Intake implements JournalFiles.Reader<SQLException> {
     return sound;
   }
 
-  @Override
-  public void line(long at, long next, ByteBuffer bytes) throws SQLException {
-    end = next;
-    Reading<JournalLine> reading = LineForm.read(bytes.duplicate());
-    if (reading.value().isPresent()) {
-      JournalLine line = reading.value().get();
+  private void take(LinesAhead.Line read) throws SQLException {
+    end = read.next();
+    if (read.reading().value().isPresent()) {
+      JournalLine line = read.reading().value().get();
       settle(Optional.of(line.op()));
-      if (tables.take(line, StandardCharsets.UTF_8.decode(bytes).toString())) {
+      if (tables.take(line, read.raw())) {
         lines++;
         future += line.fromNewerVersion() ? 1 : 0;
       }
     } else {
-      bad(at, reading.objection().orElseThrow(), bytes);
+      bad(read.at(), read.reading().objection().orElseThrow(), read.bytes());
     }
     if (++inBatch >= BATCH) {
       finish(end);
       database.begin();
     }
-  }
-
-  @Override
-  public void torn(long at, ByteBuffer bytes) throws SQLException {
-    end = at;
-    bad(at, BadLine.TORN, bytes);
   }
 
   private void bad(long at, String why, ByteBuffer bytes) throws SQLException {

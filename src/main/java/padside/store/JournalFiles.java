@@ -48,6 +48,11 @@ final class JournalFiles {
     }
   }
 
+  /** Adds a part of a block to a line, of one too long no more than shows that. */
+  private static void add(ByteArrayOutputStream line, byte[] block, int from, int to) {
+    line.write(block, from, Math.min(to - from, LineForm.MAX_BYTES + 1 - line.size()));
+  }
+
   /** Reads a journal from a line's beginning to the file's end. */
   static <E extends Exception> void read(Path file, long from, Reader<E> reader)
       throws E, IOException {
@@ -58,15 +63,18 @@ final class JournalFiles {
       long at = from;
       long lineAt = from;
       for (int got = bytes.read(block); got > 0; got = bytes.read(block)) {
-        for (int i = 0; i < got; i++, at++) {
+        int begun = 0;
+        for (int i = 0; i < got; i++) {
           if (block[i] == '\n') {
-            reader.line(lineAt, at + 1, ByteBuffer.wrap(line.toByteArray()));
+            add(line, block, begun, i);
+            reader.line(lineAt, at + i + 1, ByteBuffer.wrap(line.toByteArray()));
             line.reset();
-            lineAt = at + 1;
-          } else if (line.size() <= LineForm.MAX_BYTES) {
-            line.write(block[i]);
+            begun = i + 1;
+            lineAt = at + begun;
           }
         }
+        add(line, block, begun, got);
+        at += got;
       }
       if (lineAt < at) {
         reader.torn(lineAt, ByteBuffer.wrap(line.toByteArray()));

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import padside.flight.Kind;
 import padside.store.JournalLine.CellChange;
 
 /**
@@ -68,11 +69,6 @@ final class LogTables {
   private final Set<Long> changed = new LinkedHashSet<>();
   private long largestT;
   private Optional<JournalLine> newest;
-  private Made lastMade = new Made(new OpId("", 0), "", "");
-  private long lastRecord;
-
-  /** What the cells of one record in one line have in common. */
-  private record Made(OpId op, String record, String kind) {}
 
   LogTables(Database database) throws SQLException {
     this.database = database;
@@ -130,12 +126,48 @@ final class LogTables {
       newest =
           newest.filter(known -> line.op().n() == 0 || isNewer(known, line)).or(() -> newest(line));
     }
-    CellRows rows = new CellRows(database, line, run);
-    for (CellChange change : line.changes()) {
-      rows.add(record(line, change), change);
+    List<CellChange> changes = line.changes();
+    for (int from = 0, to = 0; from < changes.size(); from = to) {
+      while (to < changes.size() && isOfSame(changes.get(from), changes.get(to))) {
+        to++;
+      }
+      takeIn(line, run, changes.subList(from, to));
     }
-    rows.put();
     return true;
+  }
+
+  private static boolean isOfSame(CellChange one, CellChange other) {
+    return one.record().equals(other.record()) && one.kind().equals(other.kind());
+  }
+
+  /** Changes of one record: one made here whole shows at once. */
+  private void takeIn(JournalLine line, long run, List<CellChange> changes) throws SQLException {
+    CellRows rows = new CellRows(database, line, run, changes);
+    CellChange first = changes.get(0);
+    Matcher made = MADE_BY_OPERATION.matcher(first.record());
+    boolean named = made.matches();
+    Object[] key = {
+      first.record(),
+      first.kind(),
+      line.t(),
+      named ? made.group(1) : "",
+      named && made.group(2) != null ? Integer.parseInt(made.group(2)) : 1
+    };
+    Optional<Long> whole =
+        isMadeBy(line, first) && !saysRemoved(changes) && rows.isPlain()
+            ? rows.make(key)
+            : Optional.empty();
+    long record = whole.isPresent() ? whole.get() : upsert(key);
+    rows.put(record, whole.isPresent());
+    if (whole.isEmpty()) {
+      changed.add(record);
+    }
+  }
+
+  private static boolean isMadeBy(JournalLine line, CellChange change) {
+    String op = line.op().toString();
+    return change.record().startsWith(op)
+        && (change.record().length() == op.length() || change.record().charAt(op.length()) == '.');
   }
 
   private static Optional<JournalLine> newest(JournalLine line) {
@@ -145,6 +177,11 @@ final class LogTables {
   private static boolean isNewer(JournalLine one, JournalLine other) {
     return one.t() > other.t()
         || (one.t() == other.t() && one.op().run().compareTo(other.op().run()) > 0);
+  }
+
+  private static boolean saysRemoved(List<CellChange> changes) {
+    return changes.stream()
+        .anyMatch(change -> change.field().filter(Kind.REMOVED.name()::equals).isPresent());
   }
 
   /** Brings the records changed since the last call up to date. */
@@ -181,29 +218,13 @@ final class LogTables {
         record);
   }
 
-  private long record(JournalLine line, CellChange change) throws SQLException {
-    Made made = new Made(line.op(), change.record(), change.kind());
-    if (!made.equals(lastMade)) {
-      lastMade = made;
-      lastRecord = upsert(line, change);
-      changed.add(lastRecord);
-    }
-    return lastRecord;
-  }
-
-  private long upsert(JournalLine line, CellChange change) throws SQLException {
-    Matcher made = MADE_BY_OPERATION.matcher(change.record());
-    boolean known = made.matches();
+  private long upsert(Object... key) throws SQLException {
     return database.number(
         """
         INSERT INTO record (name, kind, t, run, part) VALUES (?1, ?2, ?3, ?4, ?5)
         ON CONFLICT (name) DO UPDATE SET t = min(t, excluded.t), kind = min(kind, excluded.kind)
         RETURNING id""",
-        change.record(),
-        change.kind(),
-        line.t(),
-        known ? made.group(1) : "",
-        known && made.group(2) != null ? Integer.parseInt(made.group(2)) : 1);
+        key);
   }
 
   private long run(String name) throws SQLException {

@@ -38,7 +38,12 @@ class HoldingsTest {
   @Test
   void what_is_no_run_and_no_span_is_refused() {
     for (String name :
-        List.of("", "1", "../../../../etc/passwd", A.toUpperCase(Locale.ROOT).replace('0', 'F'), A + "0")) {
+        List.of(
+            "",
+            "1",
+            "../../../../etc/passwd",
+            A.toUpperCase(Locale.ROOT).replace('0', 'F'),
+            A + "0")) {
       assertThatThrownBy(() -> Holdings.of(name, new Span(0, 1)))
           .isInstanceOf(IllegalArgumentException.class);
     }
