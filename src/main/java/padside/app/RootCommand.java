@@ -29,6 +29,7 @@ import picocli.CommandLine.Spec;
       AddCommand.class,
       BackupCommand.class,
       RestoreCommand.class,
+      SyncCommand.class,
       DoctorCommand.class,
       DemoCommand.class,
       HelpCommand.class

@@ -13,6 +13,9 @@ public interface Exchange {
   /** Lines of one batch at most. */
   int MOST_LINES = 512;
 
+  /** Bytes of a line at most, its end left out. */
+  int MOST_BYTES = LineForm.MAX_BYTES;
+
   /**
    * A machine that writes journals.
    *

@@ -69,6 +69,30 @@ public record Holdings(Map<String, List<Span>> runs) {
     return runs.isEmpty();
   }
 
+  /** Whether a line is among them. */
+  public boolean has(String run, long n) {
+    List<Span> spans = runs.getOrDefault(run, List.of());
+    int low = 0;
+    int high = spans.size() - 1;
+    while (low <= high) {
+      int middle = (low + high) >>> 1;
+      Span span = spans.get(middle);
+      if (n < span.first()) {
+        high = middle - 1;
+      } else if (n > span.last()) {
+        low = middle + 1;
+      } else {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** What of these the others have too. */
+  public Holdings within(Holdings others) {
+    return without(without(others));
+  }
+
   /** These and those. */
   public Holdings with(Holdings others) {
     Map<String, List<Span>> all = new TreeMap<>(runs);

@@ -1,17 +1,11 @@
 package padside.store;
 
-import com.fasterxml.jackson.core.exc.StreamConstraintsException;
-import java.io.IOException;
 import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.zip.CRC32C;
 import padside.fact.Facts;
 import padside.units.Reading;
 
@@ -20,9 +14,6 @@ final class LineForm {
   /** Largest line in bytes, its end left out. */
   static final int MAX_BYTES = 256 * 1024;
 
-  private static final String BEFORE_SUM = ",\"crc\":\"";
-  private static final String AFTER_SUM = "\"}";
-  private static final int TAIL = BEFORE_SUM.length() + 8 + AFTER_SUM.length();
   private static final int MAX_NAME = 120;
 
   private LineForm() {}
@@ -42,13 +33,7 @@ final class LineForm {
     } else {
       json.put("head", line.head());
     }
-    String whole = Json.write(json);
-    // What UTF-8 cannot hold must not differ between the sum and the file.
-    String body =
-        new String(
-            whole.substring(0, whole.length() - 1).getBytes(StandardCharsets.UTF_8),
-            StandardCharsets.UTF_8);
-    return body + BEFORE_SUM + sum(body) + AFTER_SUM;
+    return Summed.write(json);
   }
 
   private static Map<String, Object> change(JournalLine.CellChange change) {
@@ -66,32 +51,21 @@ final class LineForm {
 
   /** Reads the bytes of a line; the objection says what is wrong with it. */
   static Reading<JournalLine> read(ByteBuffer bytes) {
-    if (bytes.remaining() > MAX_BYTES) {
-      return Reading.refused("longer than " + MAX_BYTES + " bytes");
-    }
-    try {
-      return read(StandardCharsets.UTF_8.newDecoder().decode(bytes).toString());
-    } catch (CharacterCodingException e) {
-      return Reading.refused("not UTF-8 text");
-    }
+    return line(Summed.read(bytes, MAX_BYTES));
   }
 
   static Reading<JournalLine> read(String raw) {
-    int end = raw.length() - TAIL;
-    if (end <= 0 || !raw.startsWith(BEFORE_SUM, end) || !raw.endsWith(AFTER_SUM)) {
-      return Reading.refused("no checksum at its end");
-    }
-    String body = raw.substring(0, end);
-    if (!raw.startsWith(sum(body), end + BEFORE_SUM.length())) {
-      return Reading.refused("its checksum does not fit");
+    return line(Summed.read(raw));
+  }
+
+  private static Reading<JournalLine> line(Reading<Map<?, ?>> json) {
+    if (json.value().isEmpty()) {
+      return Reading.refused(json.objection().orElseThrow());
     }
     try {
-      return Reading.of(line(Json.readMap(body + "}")));
-    } catch (StreamConstraintsException e) {
-      return Reading.refused(
-          "a text longer than " + Json.MAX_TEXT + " characters or too many things inside another");
-    } catch (IOException | IllegalArgumentException | ClassCastException e) {
-      return Reading.refused("not a journal line: " + firstLine(e.getMessage()));
+      return Reading.of(line(json.value().get()));
+    } catch (IllegalArgumentException | ClassCastException e) {
+      return Reading.refused("not a journal line: " + Summed.firstLine(e));
     }
   }
 
@@ -162,16 +136,5 @@ final class LineForm {
       return whole;
     }
     throw new IllegalArgumentException("\"" + key + "\" is no count");
-  }
-
-  /** CRC-32C of the bytes in UTF-8, in hex. */
-  static String sum(String body) {
-    CRC32C crc = new CRC32C();
-    crc.update(body.getBytes(StandardCharsets.UTF_8));
-    return HexFormat.of().toHexDigits((int) crc.getValue());
-  }
-
-  private static String firstLine(String message) {
-    return message == null ? "unreadable" : message.lines().findFirst().orElse("unreadable");
   }
 }

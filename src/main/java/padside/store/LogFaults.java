@@ -8,7 +8,7 @@ import java.nio.file.Path;
 import padside.fact.Fault;
 
 /** What is said when the medium with a log fails. */
-final class LogFaults {
+public final class LogFaults {
   private LogFaults() {}
 
   static Fault noFolder(Path folder, IOException e) {
@@ -61,7 +61,7 @@ final class LogFaults {
   }
 
   /** What the operating system or SQLite said, without the file's name, which stands before it. */
-  static String reason(Exception e) {
+  public static String reason(Exception e) {
     if (e instanceof AccessDeniedException) {
       return "access is denied";
     }

@@ -69,7 +69,11 @@ class Medium {
 
   /** Writes a file under another name, forces it and then gives it its own: all of it or none. */
   void whole(Path file, Filling filling) throws IOException {
-    Path unfinished = file.resolveSibling(file.getFileName() + UNFINISHED);
+    whole(file, file.resolveSibling(file.getFileName() + UNFINISHED), filling);
+  }
+
+  /** As {@link #whole(Path, Filling)}, under a name given. */
+  void whole(Path file, Path unfinished, Filling filling) throws IOException {
     Files.deleteIfExists(unfinished);
     try {
       try (FileChannel channel = fresh(unfinished)) {

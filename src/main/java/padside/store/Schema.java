@@ -151,7 +151,7 @@ final class Schema {
   }
 
   private static String tables(Database database) throws SQLException {
-    return LineForm.sum(
+    return Summed.sum(
         String.join(
             "\n",
             database.list(
@@ -171,7 +171,7 @@ final class Schema {
   }
 
   private static String script() {
-    return LineForm.sum(text().replaceAll("--.*", "").replaceAll("\\s+", " "));
+    return Summed.sum(text().replaceAll("--.*", "").replaceAll("\\s+", " "));
   }
 
   private static String text() {

@@ -152,7 +152,7 @@ class FuzzedJournalTest {
   }
 
   private static String summed(String body) {
-    return body + ",\"crc\":\"" + LineForm.sum(body) + "\"}";
+    return body + ",\"crc\":\"" + Summed.sum(body) + "\"}";
   }
 
   private static String nested(Random random) {

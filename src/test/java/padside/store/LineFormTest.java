@@ -33,12 +33,12 @@ class LineFormTest {
    */
   @Test
   void a_line_is_summed_over_the_bytes_before_the_sum() {
-    assertThat(LineForm.sum("123456789")).isEqualTo("e3069283");
+    assertThat(Summed.sum("123456789")).isEqualTo("e3069283");
     String raw = LineForm.write(line(Cell.of("Æ", "æ")));
     int end = raw.indexOf(",\"crc\"");
 
     assertThat(raw.substring(end))
-        .isEqualTo(",\"crc\":\"" + LineForm.sum(raw.substring(0, end)) + "\"}");
+        .isEqualTo(",\"crc\":\"" + Summed.sum(raw.substring(0, end)) + "\"}");
   }
 
   @Test
@@ -124,7 +124,7 @@ class LineFormTest {
   }
 
   static String summed(String body) {
-    return body + ",\"crc\":\"" + LineForm.sum(body) + "\"}";
+    return body + ",\"crc\":\"" + Summed.sum(body) + "\"}";
   }
 
   private static Reading<JournalLine> read(byte[] bytes) {

@@ -125,7 +125,7 @@ class LogExchangeTest {
     add(pad, "Heron");
     String ours = lines(pad).get(1);
     String body = ours.substring(0, ours.indexOf(",\"crc\"")).replace("Heron", "Raven");
-    String other = body + ",\"crc\":\"" + LineForm.sum(body) + "\"}";
+    String other = body + ",\"crc\":\"" + Summed.sum(body) + "\"}";
     String name;
     try (LogFolder log = open(pad)) {
       Exchange.Taken taken = log.exchange().take(List.of(ours, other, other));
@@ -160,7 +160,7 @@ class LogExchangeTest {
   void lines_of_a_newer_version_are_kept_and_passed_on() throws Exception {
     String body =
         "{\"v\":9,\"run\":\"00000000000000000009\",\"n\":1,\"t\":5,\"wings\":[{\"span\":{}}]";
-    String line = body + ",\"crc\":\"" + LineForm.sum(body) + "\"}";
+    String line = body + ",\"crc\":\"" + Summed.sum(body) + "\"}";
     try (LogFolder log = open(pad)) {
       assertThat(log.exchange().take(List.of(line)))
           .isEqualTo(new Exchange.Taken(1, 0, 1, List.of()));

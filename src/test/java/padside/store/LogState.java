@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.StringJoiner;
 
 /** What a closed log holds, read by plain SQL and free of row numbers, to compare two logs. */
-final class LogState {
+public final class LogState {
   private static final List<String> EVERYTHING =
       List.of(
           "SELECT name, kind, t, run, part, removed, doc FROM record ORDER BY name",
@@ -29,7 +29,7 @@ final class LogState {
 
   private LogState() {}
 
-  static List<String> of(Path folder) throws SQLException {
+  public static List<String> of(Path folder) throws SQLException {
     List<String> rows = new ArrayList<>();
     for (String query : EVERYTHING) {
       rows.addAll(rows(folder, query));
@@ -38,7 +38,7 @@ final class LogState {
   }
 
   /** The rows of a query, values joined by a bar. */
-  static List<String> rows(Path folder, String query) throws SQLException {
+  public static List<String> rows(Path folder, String query) throws SQLException {
     try (Connection connection = connect(folder);
         Statement statement = connection.createStatement();
         ResultSet row = statement.executeQuery(query)) {

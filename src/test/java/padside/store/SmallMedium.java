@@ -39,6 +39,31 @@ public final class SmallMedium implements AutoCloseable {
     return mounted(image, folder);
   }
 
+  /** Whether the file system of most sticks can be made and mounted here. */
+  public static boolean canBeMountedAsFat() {
+    try {
+      Path folder = Files.createTempDirectory("medium");
+      try (SmallMedium tried =
+          fat(folder.resolve("image"), Files.createDirectory(folder.resolve("on")))) {
+        return Files.isDirectory(tried.folder);
+      }
+    } catch (IOException e) {
+      return false;
+    }
+  }
+
+  /** A FAT file system in a file. */
+  public static SmallMedium fat(Path image, Path folder) throws IOException {
+    Files.write(image, new byte[(2 * MEGABYTES) << 20]);
+    run("mkfs.vfat", image.toString());
+    return mounted(image, folder);
+  }
+
+  /** From now on it is write-protected. */
+  public void readOnly() throws IOException {
+    run("mount", "-o", "remount,ro", folder.toString());
+  }
+
   /** One made before, as after the power came back. */
   public static SmallMedium mounted(Path image, Path folder) throws IOException {
     run("mount", "-o", "loop", image.toString(), folder.toString());

@@ -1,0 +1,138 @@
+package padside.app;
+
+import java.nio.file.Path;
+import java.time.ZoneId;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import padside.clock.DateAndTime;
+import padside.clock.LogClock;
+import padside.fact.Fault;
+import padside.store.LogFolder;
+import padside.sync.Bundle;
+import padside.sync.Told;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
+
+/** Exchanges with another machine all that either lacks. */
+@Command(
+    name = "sync",
+    description = "Exchanges with another machine all that either log lacks.",
+    footer = {
+      "",
+      "A folder is one both machines see, at once or one after the other: a stick, a share, a"
+          + " folder something keeps alike; Padside writes to padside-sync in it and changes"
+          + " nothing there. Without PLACE the last one is taken again. Nothing is lost and nothing"
+          + " overwritten: what two machines said differently stays until you choose.",
+      "Exit status: 0 done, 1 a file or folder failed or lines were declined, 2 wrong input."
+    })
+final class SyncCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+  @Mixin private Output output;
+  @ParentCommand private RootCommand root;
+
+  @Parameters(
+      arity = "0..1",
+      paramLabel = "PLACE",
+      description = "a folder, or a bundle to take in")
+  private String place;
+
+  @Option(
+      names = "--bundle",
+      paramLabel = "FILE",
+      description = "write everything into one new file instead, to be sent or carried")
+  private Path bundle;
+
+  @Option(names = "--yes", description = "take lines of machines new to this log unasked")
+  private boolean yes;
+
+  @Option(names = "--dry-run", description = "only look and say what would move")
+  private boolean dryRun;
+
+  @Override
+  public Integer call() throws Fault {
+    if (place != null && bundle != null) {
+      throw refused("Name a place or --bundle, not both.");
+    }
+    SyncTerms terms = SyncTerms.of(spec.commandLine(), dryRun, yes);
+    if (bundle != null) {
+      root.existingLog();
+    }
+    try (LogFolder log = root.openLog()) {
+      if (bundle != null) {
+        bundled(new Bundle(bundle.toAbsolutePath()).write(log.exchange(), terms));
+      } else {
+        SyncPlaces places = new SyncPlaces(root.logFolder(), () -> now(log));
+        String where = SyncPlaces.named(place == null ? last(places) : place);
+        told(where, places.exchange(where, log.exchange(), terms));
+      }
+    }
+    return Exit.DONE;
+  }
+
+  private String last(SyncPlaces places) {
+    return places.list().stream()
+        .findFirst()
+        .orElseThrow(
+            () -> refused("This log was never synchronised; name a folder, such as /media/stick."))
+        .place();
+  }
+
+  private ParameterException refused(String sentence) {
+    return new ParameterException(spec.commandLine(), sentence);
+  }
+
+  private static String now(LogFolder log) throws Fault {
+    LogClock clock = new LogClock(log.anchors(), log.newest());
+    var time = clock.told(new ThisMachine().moment()).wall();
+    return new DateAndTime(time, time, ZoneId.systemDefault()).show(time);
+  }
+
+  private void bundled(long lines) {
+    output.print(
+        Map.of("file", bundle.toString(), "out", lines),
+        () ->
+            List.of(
+                SyncPlaces.lines(lines)
+                    + (dryRun ? " would go into " : " are in ")
+                    + bundle
+                    + "."));
+  }
+
+  private void told(String where, Told told) {
+    output.print(json(where, told), () -> List.of(sentence(where, told)));
+    told.here().forEach(root::tell);
+    told.there().forEach(said -> root.tell("There: " + said));
+  }
+
+  private String sentence(String where, Told told) {
+    return dryRun
+        ? "To "
+            + where
+            + " would go "
+            + SyncPlaces.lines(told.out())
+            + ", and "
+            + SyncPlaces.lines(told.in())
+            + " would come."
+        : SyncPlaces.sentence(where, told);
+  }
+
+  private Map<String, Object> json(String where, Told told) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("place", where);
+    json.put("dry_run", dryRun);
+    json.put("out", told.out());
+    json.put("in", told.in());
+    json.put("later", told.later());
+    json.put("told", told.here());
+    json.put("told_there", told.there());
+    return json;
+  }
+}

@@ -1,0 +1,108 @@
+package padside.app;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import padside.fact.Fault;
+import padside.store.Exchange;
+import padside.store.LogFaults;
+import padside.sync.Bundle;
+import padside.sync.FolderPartner;
+import padside.sync.Partners;
+import padside.sync.Terms;
+import padside.sync.Told;
+
+/** The places a log is synchronised with: how each is reached, and what is noted of it. */
+final class SyncPlaces {
+  private final Partners partners;
+  private final Now now;
+
+  /** The log's time, as it is shown. */
+  interface Now {
+    String text() throws Fault;
+  }
+
+  /** Those of the log in a folder. */
+  SyncPlaces(Path log, Now now) {
+    this.partners = new Partners(log);
+    this.now = now;
+  }
+
+  /** The last one first. */
+  List<Partners.Partner> list() {
+    return partners.list();
+  }
+
+  void drop(String place) throws Fault {
+    try {
+      partners.drop(place);
+    } catch (IOException e) {
+      throw notNoted(e);
+    }
+  }
+
+  /** A place as it is noted: a folder by its whole path. */
+  static String named(String typed) {
+    return Folders.typed(typed).toAbsolutePath().normalize().toString();
+  }
+
+  /** Exchanges all that either lacks; notes how that ended, unless it was only looked. */
+  Told exchange(String typed, Exchange log, Terms terms) throws Fault {
+    String place = named(typed);
+    Path path = Path.of(place);
+    if (Files.isRegularFile(path)) {
+      return new Bundle(path).take(log, terms);
+    }
+    try {
+      Told told = new FolderPartner(path).exchange(log, terms);
+      if (!terms.onlyLook()) {
+        note(place, told.out(), told.in(), sentence(place, told));
+      }
+      return told;
+    } catch (Fault fault) {
+      if (partners.list().stream().anyMatch(each -> each.place().equals(place))) {
+        note(place, 0, 0, fault.sentence());
+      }
+      throw fault;
+    }
+  }
+
+  private void note(String place, long out, long in, String ended) throws Fault {
+    try {
+      partners.note(new Partners.Partner(place, now.text(), out, in, ended));
+    } catch (IOException e) {
+      throw notNoted(e);
+    }
+  }
+
+  private static Fault notNoted(IOException e) {
+    return new Fault(
+        "sync-not-noted",
+        "The list of places to synchronise with could not be written: " + LogFaults.reason(e) + ".",
+        "Free some space; the exchange itself was kept.",
+        e);
+  }
+
+  /** How an exchange ended. */
+  static String sentence(String place, Told told) {
+    String newer =
+        told.later() == 0
+            ? ""
+            : " Kept but not shown: "
+                + lines(told.later())
+                + " of a newer version; update Padside to see them.";
+    return "Synchronised with "
+        + place
+        + ": "
+        + lines(told.out())
+        + " went there, "
+        + lines(told.in())
+        + " came."
+        + newer;
+  }
+
+  static String lines(long count) {
+    return count == 1 ? "1 line" : count + " lines";
+  }
+}
