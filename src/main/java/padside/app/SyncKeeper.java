@@ -1,5 +1,6 @@
 package padside.app;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
@@ -10,6 +11,10 @@ import padside.screen.Effect;
 import padside.screen.Event;
 import padside.screen.Sync;
 import padside.store.Exchange;
+import padside.sync.Partners;
+import padside.sync.Stranger;
+import padside.sync.Terms;
+import padside.sync.Told;
 
 /**
  * Synchronises with other machines on a thread of its own, one place at a time, and tells the
@@ -36,21 +41,12 @@ final class SyncKeeper {
   /** Where there is something to exchange with. */
   interface Places {
     /** What was exchanged with, the last first. */
-    List<Sync.Partner> list();
+    List<Partners.Partner> list();
 
     void drop(String place) throws Fault;
 
-    /** Exchanges all that either lacks and notes how it ended; returns that as a sentence. */
-    String exchange(String place, Exchange log, Watch watch) throws Fault;
-  }
-
-  /** Who looks on. */
-  interface Watch {
-    /** So many lines are done of so many; 0 while nobody knows of how many. */
-    void at(String doing, long done, long of) throws Fault;
-
-    /** Whether to take the lines of machines the log knows nothing of. */
-    boolean takes(List<Sync.Stranger> strangers) throws Fault;
+    /** Exchanges all that either lacks and notes how it ended. */
+    Told exchange(String place, Exchange log, Terms terms) throws Fault;
   }
 
   SyncKeeper(LogKeeper keeper, Places places, Inbox inbox) {
@@ -62,7 +58,15 @@ final class SyncKeeper {
 
   /** How it stands before anything was exchanged in this run. */
   Sync atStart() {
-    return new Sync(places.list(), Optional.empty());
+    return new Sync(listed(), Optional.empty());
+  }
+
+  private List<Sync.Partner> listed() {
+    return places.list().stream()
+        .map(
+            each ->
+                new Sync.Partner(each.place(), each.when(), each.out(), each.in(), each.ended()))
+        .toList();
   }
 
   /** Starts what is to be done with other machines; leaves alone what is not. */
@@ -102,19 +106,28 @@ final class SyncKeeper {
     }
   }
 
-  private void exchange(String place) {
+  private void exchange(String typed) {
     stopped = false;
     answers.clear();
+    String place = SyncPlaces.named(typed);
+    partners = listed();
     Watching watch = new Watching(place);
-    partners = places.list();
     watch.tell("", 0, 0, List.of());
     String told;
     try {
-      told = places.exchange(place, new ExchangeInTurn(keeper, this::goOn), watch);
+      Told done = places.exchange(place, new ExchangeInTurn(keeper, this::goOn), watch);
+      told = words(place, done);
     } catch (Fault fault) {
       told = fault.sentence() + " " + fault.nextStep();
     }
     tell(Optional.empty(), keeper.reread(), Optional.of(told));
+  }
+
+  private static String words(String place, Told done) {
+    List<String> words = new ArrayList<>(List.of(SyncPlaces.sentence(place, done)));
+    words.addAll(done.here());
+    done.there().forEach(said -> words.add("There: " + said));
+    return String.join(" ", words);
   }
 
   /** Lets go of an exchange the flier stopped, between two batches. */
@@ -129,13 +142,13 @@ final class SyncKeeper {
 
   private void tell(Optional<Sync.Running> running, Optional<Logbook> log, Optional<String> told) {
     if (running.isEmpty()) {
-      partners = places.list();
+      partners = listed();
     }
     inbox.answer(new Event.Synced(new Sync(partners, running), log, told));
   }
 
-  /** Tells the screens of one exchange. */
-  private final class Watching implements Watch {
+  /** Tells the screens of one exchange, and asks for them. */
+  private final class Watching implements Terms {
     private final String place;
 
     private Watching(String place) {
@@ -143,17 +156,22 @@ final class SyncKeeper {
     }
 
     @Override
-    public void at(String doing, long done, long of) throws Fault {
+    public boolean onlyLook() {
+      return false;
+    }
+
+    @Override
+    public void moved(Stage stage, long done, long of) throws Fault {
       goOn();
       long now = System.nanoTime();
       if (now - toldAt >= MOST_OFTEN_NANOS) {
         toldAt = now;
-        tell(doing, done, of, List.of());
+        tell(stage == Stage.GIVING ? "Giving" : "Taking in", done, of, List.of());
       }
     }
 
     @Override
-    public boolean takes(List<Sync.Stranger> strangers) throws Fault {
+    public boolean mayTake(List<Stranger> strangers) throws Fault {
       goOn();
       tell("", 0, 0, strangers);
       inbox.answer(
@@ -168,8 +186,14 @@ final class SyncKeeper {
       }
     }
 
-    private void tell(String doing, long done, long of, List<Sync.Stranger> strangers) {
-      Sync.Running running = new Sync.Running(place, doing, done, of, stopped, strangers);
+    private void tell(String doing, long done, long of, List<Stranger> strangers) {
+      List<Sync.Stranger> named =
+          strangers.stream()
+              .map(
+                  each ->
+                      new Sync.Stranger(each.device().label(), each.device().id(), each.lines()))
+              .toList();
+      Sync.Running running = new Sync.Running(place, doing, done, of, stopped, named);
       SyncKeeper.this.tell(Optional.of(running), Optional.empty(), Optional.empty());
     }
   }

@@ -26,10 +26,15 @@ import padside.screen.Ticket;
 import padside.store.Exchange;
 import padside.store.Holdings;
 import padside.store.LogFolder;
+import padside.sync.Partners;
+import padside.sync.Stranger;
+import padside.sync.Terms;
+import padside.sync.Told;
 import padside.units.TimeSpan;
 
 /** An exchange beside the screens, with a real log here and another there. */
 class SyncKeeperTest {
+  private static final String STICK = SyncPlaces.named("stick");
   private static final TimeSpan PATIENCE = new TimeSpan(20);
 
   @TempDir Path here;
@@ -45,10 +50,10 @@ class SyncKeeperTest {
 
   /** Takes all the log there has, line by line; waits half-way. */
   private final class Whole implements SyncKeeper.Places {
-    private final List<Sync.Partner> list = new ArrayList<>();
+    private final List<Partners.Partner> list = new ArrayList<>();
 
     @Override
-    public List<Sync.Partner> list() {
+    public List<Partners.Partner> list() {
       return List.copyOf(list);
     }
 
@@ -58,21 +63,22 @@ class SyncKeeperTest {
     }
 
     @Override
-    public String exchange(String place, Exchange log, SyncKeeper.Watch watch) throws Fault {
-      if (place.equals("nowhere")) {
+    public Told exchange(String place, Exchange log, Terms terms) throws Fault {
+      if (place.endsWith("nowhere")) {
         throw new Fault("sync-folder", "The folder nowhere is not there.", "Put the stick in.");
       }
       long in = 0;
+      Exchange.Device club = new Exchange.Device("0001", "club");
       try (LogFolder other = LogFolder.open(there, new ThisMachine(ThisMachine.Clock.TRUSTED))) {
         Holdings missing = other.exchange().holdings().without(log.holdings());
-        if (!watch.takes(List.of(new Sync.Stranger("club", "0001", missing.count())))) {
-          return "Nothing was taken.";
+        if (!terms.mayTake(List.of(new Stranger(club, missing.count())))) {
+          throw new Fault("sync-strangers", "Nothing was taken.", "Say yes.");
         }
         for (Map.Entry<String, List<Holdings.Span>> run : missing.runs().entrySet()) {
           for (Holdings.Span span : run.getValue()) {
             for (String raw : other.exchange().lines(run.getKey(), span)) {
               in += log.take(List.of(raw)).fresh();
-              watch.at("taking in", in, missing.count());
+              terms.moved(Terms.Stage.TAKING, in, missing.count());
               halfWay.countDown();
               await(goOn);
             }
@@ -80,8 +86,8 @@ class SyncKeeperTest {
         }
         log.settle();
       }
-      list.add(new Sync.Partner(place, "2026-05-02 09:30", 0, in, "Done."));
-      return "Synchronised with " + place + ".";
+      list.add(new Partners.Partner(place, "2026-05-02 09:30", 0, in, "Done."));
+      return new Told(club, 0, in, 0, List.of(), List.of(), 0, 0);
     }
   }
 
@@ -164,7 +170,9 @@ class SyncKeeperTest {
     goOn.countDown();
 
     Event.Synced end = end();
-    assertThat(end.told()).contains("Synchronised with stick.");
+    assertThat(end.told())
+        .map(line -> line.startsWith("Synchronised with " + STICK + ": "))
+        .contains(true);
     assertThat(end.sync().running()).isEmpty();
     assertThat(end.sync().partners()).extracting(Sync.Partner::in).containsExactly(3L);
     assertThat(end.log().orElseThrow().rockets())
@@ -176,7 +184,7 @@ class SyncKeeperTest {
                 any instanceof Event.Synced synced
                     && synced.sync().running().filter(each -> each.of() == 3).isPresent());
 
-    sync.does(new Effect.DropPartner("stick"));
+    sync.does(new Effect.DropPartner(STICK));
     event(
         any ->
             any instanceof Event.Synced synced
@@ -191,7 +199,7 @@ class SyncKeeperTest {
     event(any -> any instanceof Event.Noticed told && told.line().contains("y asks"));
     sync.does(new Effect.TakeStrangers(false));
 
-    assertThat(end().told()).contains("Nothing was taken.");
+    assertThat(end().told()).contains("Nothing was taken. Say yes.");
     assertThat(end().log().orElseThrow().rockets()).isEmpty();
   }
 
