@@ -3,6 +3,9 @@ package padside.app;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.atomic.AtomicInteger;
 import padside.clock.Anchor;
 import padside.clock.LogClock;
@@ -48,6 +51,11 @@ final class LogKeeper {
   /** A question to the log. */
   private interface Reading {
     Event of(LogFolder log) throws Fault;
+  }
+
+  /** Something another thread wants of the log. */
+  interface Asked<T> {
+    T of(LogFolder log) throws Fault;
   }
 
   /** Something to be kept. */
@@ -128,6 +136,53 @@ final class LogKeeper {
                       open.keepIn(Folders.typed(other.folder()));
                       return medium(open, Optional.of(other.ticket()));
                     })));
+  }
+
+  /**
+   * Does something with the log in its turn; the calling thread, not the screens', waits for it.
+   */
+  <T> T ask(Asked<T> asked) throws Fault {
+    CompletableFuture<T> answer = new CompletableFuture<>();
+    try {
+      thread.execute(() -> answer(asked, answer));
+      return answer.get();
+    } catch (RejectedExecutionException e) {
+      throw new Fault("log-closed", "The log is being closed.", "Start Padside again.");
+    } catch (ExecutionException e) {
+      if (e.getCause() instanceof Fault fault) {
+        throw fault;
+      }
+      throw new IllegalStateException("asking the log failed", e.getCause());
+    } catch (InterruptedException e) {
+      throw new IllegalStateException("nothing interrupts the threads that ask the log", e);
+    }
+  }
+
+  private <T> void answer(Asked<T> asked, CompletableFuture<T> answer) {
+    try {
+      LogFolder open = log.orElseThrow();
+      answer.complete(asked.of(open));
+      tell(open);
+    } catch (Fault | RuntimeException | Error e) {
+      answer.completeExceptionally(e);
+    }
+  }
+
+  /** The log read anew, as what came from elsewhere has left it; nothing where that fails. */
+  Optional<Logbook> reread() {
+    try {
+      return Optional.of(
+          ask(
+              open -> {
+                saved = true;
+                Logbook read = Logbook.read(open, motors);
+                book = Optional.of(read);
+                return read;
+              }));
+    } catch (Fault fault) {
+      inbox.answer(new Event.Noticed(fault.sentence()));
+      return Optional.empty();
+    }
   }
 
   /** Tells the inbox once everything handed over so far is kept. */

@@ -42,6 +42,7 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
   private final LogKeeper keeper;
   private final Checker checker;
   private final PlaceKeeper place;
+  private final SyncKeeper sync;
 
   /** True once the flier left by a key, and no signal ends the program. */
   private boolean left;
@@ -54,6 +55,8 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
     this.keeper = new LogKeeper(folder, machine, inbox);
     this.checker = new Checker(() -> Checker.Check.of(new Preflight(settings.settings())), inbox);
     this.place = new PlaceKeeper(folder, inbox::failed);
+    this.sync =
+        new SyncKeeper(keeper, new SyncPlaces(folder, () -> keeper.ask(SyncCommand::now)), inbox);
     Thread.setDefaultUncaughtExceptionHandler((thread, bug) -> inbox.failed(bug));
     Runtime.getRuntime().addShutdownHook(signalled);
   }
@@ -129,6 +132,7 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
             Shipped.packing(),
             console.showsBraille(),
             opened.refused(),
+            sync.atStart(),
             0);
     Session.Turn turn = resumed(world);
     List<String> told = new ArrayList<>(turn.session().notice().stream().toList());
@@ -180,6 +184,7 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
       keeper.finish();
     } else {
       keeper.does(effect);
+      sync.does(effect);
     }
   }
 
@@ -229,6 +234,7 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
   @Override
   public void close() {
     console.close();
+    sync.close();
     keeper.close();
     place.close();
     closed.countDown();

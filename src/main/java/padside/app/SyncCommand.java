@@ -89,7 +89,8 @@ final class SyncCommand implements Callable<Integer> {
     return new ParameterException(spec.commandLine(), sentence);
   }
 
-  private static String now(LogFolder log) throws Fault {
+  /** The log's time, as lists show it. */
+  static String now(LogFolder log) throws Fault {
     LogClock clock = new LogClock(log.anchors(), log.newest());
     var time = clock.told(new ThisMachine().moment()).wall();
     return new DateAndTime(time, time, ZoneId.systemDefault()).show(time);

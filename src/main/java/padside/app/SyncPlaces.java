@@ -14,7 +14,7 @@ import padside.sync.Terms;
 import padside.sync.Told;
 
 /** The places a log is synchronised with: how each is reached, and what is noted of it. */
-final class SyncPlaces {
+final class SyncPlaces implements SyncKeeper.Places {
   private final Partners partners;
   private final Now now;
 
@@ -30,11 +30,13 @@ final class SyncPlaces {
   }
 
   /** The last one first. */
-  List<Partners.Partner> list() {
+  @Override
+  public List<Partners.Partner> list() {
     return partners.list();
   }
 
-  void drop(String place) throws Fault {
+  @Override
+  public void drop(String place) throws Fault {
     try {
       partners.drop(place);
     } catch (IOException e) {
@@ -48,7 +50,8 @@ final class SyncPlaces {
   }
 
   /** Exchanges all that either lacks; notes how that ended, unless it was only looked. */
-  Told exchange(String typed, Exchange log, Terms terms) throws Fault {
+  @Override
+  public Told exchange(String typed, Exchange log, Terms terms) throws Fault {
     String place = named(typed);
     Path path = Path.of(place);
     if (Files.isRegularFile(path)) {

@@ -45,6 +45,7 @@ final class Bookmarks {
   static final String SIGHTS = "sights";
   static final String CHECKLIST = "checklist";
   static final String CONFLICTS = "conflicts";
+  static final String SYNC = "synchronise";
 
   private final Bookmark mark;
   private final World world;
@@ -79,6 +80,7 @@ final class Bookmarks {
       case PLAN -> Optional.of(PlanScreen.open(world));
       case PACKING -> day().map(day -> PackingScreen.of(day.id(), world));
       case HISTORY -> history();
+      case SYNC -> Optional.of(SyncScreen.open());
       case CONFLICTS -> Optional.of(ConflictScreen.open());
       default -> Optional.empty();
     };

@@ -142,6 +142,7 @@ record DayScreen(ListCursor cursor, Optional<Ticket> gone) implements Screen {
       case FIELDS -> opening(FieldsScreen.open(world));
       case OPEN_DAY -> opening(DayForm.create(world));
       case EDIT_DAY -> onDay(world, day -> opening(DayForm.open(day, world)));
+      case SYNC -> opening(SyncScreen.open());
       case CONFLICTS -> opening(ConflictScreen.open());
       case CLOCK -> opening(ClockScreen.of(ClockScreen.Then.BACK, world));
       case QUIT -> opening(new QuitQuestion());

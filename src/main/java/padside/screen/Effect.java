@@ -35,6 +35,21 @@ public sealed interface Effect {
    */
   record KeepIn(Ticket ticket, String folder) implements Effect {}
 
+  /**
+   * Exchange lines with a place, a folder or {@code ssh:user@host}, unless that is under way;
+   * answered with {@link Event.Synced} as it goes on, while saves go in between.
+   */
+  record Synchronise(String place) implements Effect {}
+
+  /** Take the lines of machines the log knows nothing of, or go without. */
+  record TakeStrangers(boolean yes) implements Effect {}
+
+  /** Stop the exchange under way; what has come stays. */
+  record StopSync() implements Effect {}
+
+  /** Take a place out of the list; the log keeps all that came from there. */
+  record DropPartner(String place) implements Effect {}
+
   /** Show a line above the footer until the next key; the session itself does it. */
   record Tell(String line) implements Effect {}
 

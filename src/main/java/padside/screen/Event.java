@@ -49,6 +49,14 @@ public sealed interface Event {
   /** Something was found and mended in the log, or is to be known of its medium. */
   record Noticed(String line) implements Event {}
 
+  /**
+   * How it stands with other machines has changed.
+   *
+   * @param log as it is with what came
+   * @param told a line for the flier, wherever they are
+   */
+  record Synced(Sync sync, Optional<Logbook> log, Optional<String> told) implements Event {}
+
   /** What was done to a record, oldest first; what was typed in pauses is told as one. */
   record HistoryRead(Ticket ticket, List<Operation> history) implements Event {
     public HistoryRead {

@@ -145,12 +145,21 @@ public record Session(
     if (event instanceof Event.Noticed noticed) {
       return telling(noticed.line());
     }
+    if (event instanceof Event.Synced synced) {
+      World then = world.with(synced.sync());
+      Session now = in(synced.log().map(then::with).orElse(then));
+      return synced.told().map(line -> now.telling(now.withConflicts(line))).orElse(now);
+    }
     if (event instanceof Event.Medium medium) {
       boolean mended = world.refused().isPresent() && medium.refused().isEmpty();
       Session now = in(world.with(medium.log()).with(medium.refused()));
       return mended ? now.telling("All is saved: the log's own medium takes it again.") : now;
     }
     return this;
+  }
+
+  private String withConflicts(String line) {
+    return ConflictScreen.notice(world).map(open -> line + " " + open + ".").orElse(line);
   }
 
   private static Optional<Fault> failed(Event event) {

@@ -19,6 +19,7 @@ import padside.preflight.Settings;
  * @param packing what goes along whatever is flown
  * @param braille whether the terminal shows the Unicode braille patterns
  * @param refused why the medium takes nothing now; mostly absent
+ * @param sync how it stands with other machines
  * @param turn counts the keys pressed, so that every screen opened can have a number of its own
  */
 public record World(
@@ -31,6 +32,7 @@ public record World(
     PackingTable packing,
     boolean braille,
     Optional<Refused> refused,
+    Sync sync,
     long turn) {
   /** This moment, with the log's time as its time of day: what stamps and tells every time. */
   Moment moment() {
@@ -44,12 +46,17 @@ public record World(
 
   World with(Logbook newer) {
     return new World(
-        machine, zone, settings, newer, outcomes, checklist, packing, braille, refused, turn);
+        machine, zone, settings, newer, outcomes, checklist, packing, braille, refused, sync, turn);
   }
 
   World with(Optional<Refused> other) {
     return new World(
-        machine, zone, settings, log, outcomes, checklist, packing, braille, other, turn);
+        machine, zone, settings, log, outcomes, checklist, packing, braille, other, sync, turn);
+  }
+
+  World with(Sync other) {
+    return new World(
+        machine, zone, settings, log, outcomes, checklist, packing, braille, refused, other, turn);
   }
 
   /** Words that say something is kept, or what stands for them while the medium takes nothing. */
@@ -59,11 +66,11 @@ public record World(
 
   World at(Moment later) {
     return new World(
-        later, zone, settings, log, outcomes, checklist, packing, braille, refused, turn);
+        later, zone, settings, log, outcomes, checklist, packing, braille, refused, sync, turn);
   }
 
   World next(Moment later) {
     return new World(
-        later, zone, settings, log, outcomes, checklist, packing, braille, refused, turn + 1);
+        later, zone, settings, log, outcomes, checklist, packing, braille, refused, sync, turn + 1);
   }
 }

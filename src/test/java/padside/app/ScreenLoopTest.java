@@ -24,6 +24,7 @@ import padside.screen.Frame;
 import padside.screen.Key;
 import padside.screen.Session;
 import padside.screen.Size;
+import padside.screen.Sync;
 import padside.screen.World;
 import padside.store.LogFolder;
 import padside.terminal.Input;
@@ -117,6 +118,7 @@ class ScreenLoopTest {
         Shipped.packing(),
         true,
         Optional.empty(),
+        Sync.none(),
         0);
   }
 

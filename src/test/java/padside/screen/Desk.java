@@ -1,10 +1,5 @@
 package padside.screen;
 
-import java.io.IOException;
-import java.io.InputStreamReader;
-import java.io.Reader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -41,10 +36,10 @@ final class Desk {
   static final Instant MORNING = Instant.parse("2026-05-02T09:30:00Z");
 
   static final ZoneId ZONE = ZoneOffset.UTC;
-  static final MotorTable MOTORS = motors();
-  static final OutcomeTable OUTCOMES = outcomes();
-  static final Checklist CHECKLIST = checklist();
-  static final PackingTable PACKING = packing();
+  static final MotorTable MOTORS = DeskData.motors();
+  static final OutcomeTable OUTCOMES = DeskData.outcomes();
+  static final Checklist CHECKLIST = DeskData.checklist();
+  static final PackingTable PACKING = DeskData.packing();
 
   private final MemoryFlightLog log;
   private final boolean braille;
@@ -58,6 +53,7 @@ final class Desk {
   private Moment.Trust trust = Moment.Trust.SURE;
   private Optional<Fault> fault = Optional.empty();
   private Optional<Effect.Check> newest = Optional.empty();
+  private final List<Effect> others = new ArrayList<>();
   private boolean holdsSaves;
   private boolean holdsChecks;
   private boolean quit;
@@ -81,6 +77,7 @@ final class Desk {
         PACKING,
         braille,
         Optional.empty(),
+        Sync.none(),
         0);
   }
 
@@ -268,6 +265,17 @@ final class Desk {
     return session.world().log();
   }
 
+  /** What was to be done with other machines so far. */
+  List<Effect> exchanges() {
+    return List.copyOf(others);
+  }
+
+  /** How it stands with other machines is this from now on, the log what it is by now. */
+  Desk synced(Sync sync, Optional<String> told) {
+    take(new Event.Synced(sync, Optional.of(book(log)), told));
+    return this;
+  }
+
   /** How many keys were pressed so far. */
   int keys() {
     return keys;
@@ -325,6 +333,11 @@ final class Desk {
         saves.add(effect);
       } else if (effect instanceof Effect.Check) {
         checks.add(effect);
+      } else if (effect instanceof Effect.Synchronise
+          || effect instanceof Effect.TakeStrangers
+          || effect instanceof Effect.StopSync
+          || effect instanceof Effect.DropPartner) {
+        others.add(effect);
       } else if (effect instanceof Effect.Bell) {
         bells++;
       } else if (effect instanceof Effect.Quit) {
@@ -349,14 +362,6 @@ final class Desk {
     }
   }
 
-  private static MotorTable motors() {
-    try (Reader csv = data("motors.csv")) {
-      return new MotorTable(MotorTable.read(csv, "motors.csv").types());
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-  }
-
   /** A moment on a machine that was started an hour before the morning begins. */
   static Moment moment(Instant at) {
     return new Moment(at, new TimeSpan(3600), "boot-1", Moment.Trust.SURE);
@@ -364,34 +369,5 @@ final class Desk {
 
   private Moment moment() {
     return new Moment(now, new TimeSpan(up.toMillis() / 1000.0), boot, trust);
-  }
-
-  private static Checklist checklist() {
-    try (Reader csv = data("checklist.csv")) {
-      return Checklist.read(csv);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-  }
-
-  private static PackingTable packing() {
-    try (Reader csv = data("packing.csv")) {
-      return PackingTable.read(csv);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-  }
-
-  private static OutcomeTable outcomes() {
-    try (Reader csv = data("outcomes.csv")) {
-      return OutcomeTable.read(csv);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-  }
-
-  private static Reader data(String name) {
-    return new InputStreamReader(
-        Desk.class.getResourceAsStream("/data/" + name), StandardCharsets.UTF_8);
   }
 }

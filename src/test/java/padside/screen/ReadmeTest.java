@@ -60,6 +60,7 @@ class ReadmeTest {
     KEYS.put("Plan", "t");
     KEYS.put("Packing list", "tk");
     KEYS.put("History", "h");
+    KEYS.put("Synchronise", "y");
     KEYS.put("Conflicts", "r");
     KEYS.put("Sights", "i");
     KEYS.put("Any form", "w");

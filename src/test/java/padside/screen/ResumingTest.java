@@ -75,6 +75,8 @@ class ResumingTest {
           Map.entry("a new planned flight", "t<f2>n"),
           Map.entry("a planned flight", "t<f2>nher<enter><tab>"),
           Map.entry("the packing list", "t<f2>nher<enter><f2>k<down>"),
+          Map.entry("a place to synchronise with being typed", "ya/media/st"),
+          Map.entry("places to synchronise with", "y"),
           Map.entry("conflicts", "r<tab>"),
           Map.entry("sights", "<home>i"),
           Map.entry("a sight", "<home>in45<tab>"),

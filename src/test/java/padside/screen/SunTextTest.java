@@ -43,6 +43,7 @@ class SunTextTest {
             seen.packing(),
             seen.braille(),
             Optional.empty(),
+            Sync.none(),
             0);
     return SunText.of(world.log().day(day).orElseThrow(), world);
   }

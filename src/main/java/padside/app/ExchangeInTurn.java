@@ -1,0 +1,66 @@
+package padside.app;
+
+import java.util.List;
+import java.util.Map;
+import padside.fact.Fault;
+import padside.store.Exchange;
+import padside.store.Holdings;
+
+/**
+ * The exchange of a log that another thread has: each call waits for its turn there, so that what
+ * is typed meanwhile is kept in between.
+ */
+final class ExchangeInTurn implements Exchange {
+  private final LogKeeper keeper;
+  private final Going going;
+
+  /** Whether to go on. */
+  interface Going {
+    /** Throws where the exchange is to end. */
+    void on() throws Fault;
+  }
+
+  private interface Call<T> {
+    T on(Exchange exchange) throws Fault;
+  }
+
+  ExchangeInTurn(LogKeeper keeper, Going going) {
+    this.keeper = keeper;
+    this.going = going;
+  }
+
+  private <T> T ask(Call<T> call) throws Fault {
+    going.on();
+    return keeper.ask(log -> call.on(log.exchange()));
+  }
+
+  @Override
+  public Device self() throws Fault {
+    return ask(Exchange::self);
+  }
+
+  @Override
+  public Map<String, Device> devices() throws Fault {
+    return ask(Exchange::devices);
+  }
+
+  @Override
+  public Holdings holdings() throws Fault {
+    return ask(Exchange::holdings);
+  }
+
+  @Override
+  public List<String> lines(String run, Holdings.Span span) throws Fault {
+    return ask(exchange -> exchange.lines(run, span));
+  }
+
+  @Override
+  public Taken take(List<String> raws) throws Fault {
+    return ask(exchange -> exchange.take(raws));
+  }
+
+  @Override
+  public List<String> settle() throws Fault {
+    return ask(Exchange::settle);
+  }
+}

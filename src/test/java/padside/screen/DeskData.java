@@ -1,0 +1,53 @@
+package padside.screen;
+
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import padside.flight.Checklist;
+import padside.flight.OutcomeTable;
+import padside.motor.MotorTable;
+import padside.plan.PackingTable;
+
+/** The tables shipped with the program, for a {@link Desk}. */
+final class DeskData {
+  private DeskData() {}
+
+  static MotorTable motors() {
+    try (Reader csv = data("motors.csv")) {
+      return new MotorTable(MotorTable.read(csv, "motors.csv").types());
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  static Checklist checklist() {
+    try (Reader csv = data("checklist.csv")) {
+      return Checklist.read(csv);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  static PackingTable packing() {
+    try (Reader csv = data("packing.csv")) {
+      return PackingTable.read(csv);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  static OutcomeTable outcomes() {
+    try (Reader csv = data("outcomes.csv")) {
+      return OutcomeTable.read(csv);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static Reader data(String name) {
+    return new InputStreamReader(
+        Desk.class.getResourceAsStream("/data/" + name), StandardCharsets.UTF_8);
+  }
+}
