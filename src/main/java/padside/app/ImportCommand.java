@@ -17,6 +17,7 @@ import padside.flight.FlightLog.Stored;
 import padside.flight.Kind;
 import padside.flight.Logbook;
 import padside.report.Sheet;
+import padside.screen.Sync;
 import padside.screen.World;
 import padside.units.Reading;
 import picocli.CommandLine.Command;
@@ -258,6 +259,7 @@ final class ImportCommand implements Callable<Integer> {
         Shipped.packing(),
         false,
         Optional.empty(),
+        Sync.none(),
         0);
   }
 

@@ -182,8 +182,10 @@ final class LogExchange implements Exchange {
 
   private Sorted sorted(Database tables, List<String> raws) throws SQLException {
     Sorted sorted = new Sorted();
-    for (String raw : raws) {
-      Reading<JournalLine> reading = read(raw);
+    List<Reading<JournalLine>> readings = raws.parallelStream().map(LogExchange::read).toList();
+    for (int i = 0; i < raws.size(); i++) {
+      String raw = raws.get(i);
+      Reading<JournalLine> reading = readings.get(i);
       if (reading.value().isEmpty()) {
         sorted.refused.add(
             "A line that is no line of a journal: " + reading.objection().orElseThrow() + ".");

@@ -16,7 +16,7 @@ class SyncScreenTest {
           "/media/stick", "2026-05-01 19:12", 41, 7, "All that either had the other has now.");
   private static final Sync.Partner DESKTOP =
       new Sync.Partner(
-          "ssh:ann@desktop",
+          "/media/share",
           "2026-04-25 20:40",
           0,
           0,
@@ -55,7 +55,7 @@ class SyncScreenTest {
     Golden.holds("sync-120x40", desk.frame(new Size(120, 40)));
 
     assertThat(desk.press("<enter>").exchanges())
-        .containsExactly(new Effect.Synchronise("ssh:ann@desktop"));
+        .containsExactly(new Effect.Synchronise("/media/share"));
   }
 
   @Test
@@ -140,7 +140,7 @@ class SyncScreenTest {
   @Test
   void a_place_is_taken_out_of_the_list_after_a_second_x() {
     Desk desk = desk().press("y<down>x");
-    assertThat(desk.frame()).contains("x again takes ssh:ann@desktop out of this list");
+    assertThat(desk.frame()).contains("x again takes /media/share out of this list");
     assertThat(desk.press("<up>x<esc>").exchanges()).isEmpty();
     assertThat(desk.top()).isInstanceOf(SyncScreen.class);
 
