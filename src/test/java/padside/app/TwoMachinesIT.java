@@ -126,17 +126,25 @@ class TwoMachinesIT {
 
   private static void exchanged(PadTable table, boolean asks) {
     if (asks) {
-      table.sees("t takes them");
+      table.sees("t takes their lines");
       table.press("t");
     }
-    table.sees("Synchronised with");
+    table
+        .tmux()
+        .await(
+            "how it ended, in the list and told anew",
+            lines -> lines.stream().filter(line -> line.contains("Synchronised with")).count() > 1);
   }
 
   private static void choosing(PadTable table, String motor) {
     table.press("r");
     List<String> seen = table.sees("Motor: which is right?");
     int left =
-        seen.stream().filter(line -> line.contains(motor)).findFirst().orElseThrow().indexOf(motor);
+        seen.stream()
+            .filter(line -> line.contains(motor) && !line.contains(" on "))
+            .findFirst()
+            .orElseThrow()
+            .indexOf(motor);
     table.press(left < 20 ? "1" : "2");
     table.sees("Nothing is open");
     table.press("Escape");
