@@ -119,16 +119,7 @@ final class AddCommand implements Callable<Integer> {
   }
 
   private Kind known(String code) {
-    return Kind.find(code)
-        .orElseThrow(
-            () ->
-                refused(
-                    "There is no kind of record called \""
-                        + code
-                        + "\"; choose "
-                        + String.join(
-                            ", ", List.of(Kind.values()).stream().map(Kind::code).toList())
-                        + "."));
+    return KindNamed.find(code, code, this::refused);
   }
 
   private Object input() {

@@ -6,7 +6,6 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
-import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import padside.fact.Fault;
@@ -74,7 +73,10 @@ final class ExportCommand implements Callable<Integer> {
     if (kind != null && !form.csv) {
       throw refused("--kind is for --csv; the other forms hold every kind. Leave it out.");
     }
-    Kind wanted = kind == null ? Kind.FLIGHT : kind(kind.strip().toLowerCase(Locale.ROOT));
+    Kind wanted =
+        kind == null
+            ? Kind.FLIGHT
+            : KindNamed.find(kind.strip().toLowerCase(Locale.ROOT), kind, this::refused);
     String text;
     try (FlightLog log = root.openLogToRead()) {
       text = text(wanted, log);
@@ -87,18 +89,6 @@ final class ExportCommand implements Callable<Integer> {
       write(text);
     }
     return Exit.DONE;
-  }
-
-  private Kind kind(String code) {
-    return Kind.find(code)
-        .orElseThrow(
-            () ->
-                refused(
-                    "There is no kind of record called \"%s\"; choose %s."
-                        .formatted(
-                            kind,
-                            String.join(
-                                ", ", List.of(Kind.values()).stream().map(Kind::code).toList()))));
   }
 
   private String text(Kind wanted, FlightLog log) throws Fault {

@@ -9,6 +9,7 @@ import java.util.concurrent.Callable;
 import padside.clock.DateAndTime;
 import padside.clock.LogClock;
 import padside.fact.Fault;
+import padside.screen.Sync;
 import padside.store.LogFolder;
 import padside.sync.Bundle;
 import padside.sync.Told;
@@ -101,10 +102,7 @@ final class SyncCommand implements Callable<Integer> {
         Map.of("file", bundle.toString(), "out", lines),
         () ->
             List.of(
-                SyncPlaces.lines(lines)
-                    + (dryRun ? " would go into " : " are in ")
-                    + bundle
-                    + "."));
+                Sync.counted(lines) + (dryRun ? " would go into " : " are in ") + bundle + "."));
   }
 
   private void told(String where, Told told) {
@@ -118,9 +116,9 @@ final class SyncCommand implements Callable<Integer> {
         ? "To "
             + where
             + " would go "
-            + SyncPlaces.lines(told.out())
+            + Sync.counted(told.out())
             + ", and "
-            + SyncPlaces.lines(told.in())
+            + Sync.counted(told.in())
             + " would come."
         : SyncPlaces.sentence(where, told);
   }

@@ -187,12 +187,7 @@ final class SyncKeeper {
     }
 
     private void tell(String doing, long done, long of, List<Stranger> strangers) {
-      List<Sync.Stranger> named =
-          strangers.stream()
-              .map(
-                  each ->
-                      new Sync.Stranger(each.device().label(), each.device().id(), each.lines()))
-              .toList();
+      List<Sync.Stranger> named = strangers.stream().map(SyncTerms::shown).toList();
       Sync.Running running = new Sync.Running(place, doing, done, of, stopped, named);
       SyncKeeper.this.tell(Optional.of(running), Optional.empty(), Optional.empty());
     }

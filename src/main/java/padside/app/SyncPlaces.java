@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import padside.fact.Fault;
+import padside.screen.Sync;
 import padside.store.Exchange;
 import padside.store.LogFaults;
 import padside.sync.Bundle;
@@ -93,19 +94,15 @@ final class SyncPlaces implements SyncKeeper.Places {
         told.later() == 0
             ? ""
             : " Kept but not shown: "
-                + lines(told.later())
+                + Sync.counted(told.later())
                 + " of a newer version; update Padside to see them.";
     return "Synchronised with "
         + place
         + ": "
-        + lines(told.out())
+        + Sync.counted(told.out())
         + " went there, "
-        + lines(told.in())
+        + Sync.counted(told.in())
         + " came."
         + newer;
-  }
-
-  static String lines(long count) {
-    return count == 1 ? "1 line" : count + " lines";
   }
 }

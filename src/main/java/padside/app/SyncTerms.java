@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import padside.screen.Sync;
 import padside.sync.Stranger;
 import padside.sync.Terms;
 import padside.units.PrintableText;
@@ -29,7 +30,7 @@ record SyncTerms(CommandLine command, boolean onlyLook, boolean yes, Set<Stage> 
 
   @Override
   public boolean mayTake(List<Stranger> strangers) {
-    strangers.forEach(stranger -> tell(words(stranger)));
+    strangers.forEach(stranger -> tell("New to this log: " + shown(stranger).words()));
     Optional<Console> console = Optional.ofNullable(System.console());
     if (!yes && console.isEmpty()) {
       throw new ParameterException(
@@ -45,14 +46,9 @@ record SyncTerms(CommandLine command, boolean onlyLook, boolean yes, Set<Stage> 
     return answer != null && answer.strip().toLowerCase(Locale.ROOT).startsWith("y");
   }
 
-  private static String words(Stranger stranger) {
-    String label = stranger.device().label();
-    String id = stranger.device().id();
-    return "New to this log: "
-        + (label.isBlank() ? "a machine without a name" : label)
-        + (id.isEmpty() ? "" : " (" + id + ")")
-        + ", "
-        + SyncPlaces.lines(stranger.lines());
+  /** As the screens show a machine that is new to the log. */
+  static Sync.Stranger shown(Stranger stranger) {
+    return new Sync.Stranger(stranger.device().label(), stranger.device().id(), stranger.lines());
   }
 
   @Override

@@ -26,7 +26,6 @@ final class Disputes {
 
   private static final int LONGEST = 50;
   private static final int ID_SHOWN = 4;
-  private static final String NAMELESS = "a machine without a name";
 
   private static final String CHECK = "Check and prediction";
 
@@ -189,7 +188,7 @@ final class Disputes {
 
   /** Of machines of one name each with the beginning of its id. */
   private List<String> by(Head head, Collection<Head> all) {
-    String label = head.done().machine().isEmpty() ? NAMELESS : head.done().machine();
+    String label = head.done().machine().isEmpty() ? Sync.NAMELESS : head.done().machine();
     boolean alike =
         all.stream()
             .anyMatch(

@@ -14,7 +14,7 @@ import padside.flight.Operation;
  *
  * @param done what to say once it is kept
  */
-record QuickUndo(RecordId flight, Ticket ticket, Optional<String> done) implements Screen {
+record QuickUndo(RecordId flight, Ticket ticket, Optional<String> done) implements Unseen {
   static QuickUndo of(Flight flight, World world) {
     return new QuickUndo(flight.id(), new Ticket(world.turn(), 1), Optional.empty());
   }
@@ -85,20 +85,7 @@ record QuickUndo(RecordId flight, Ticket ticket, Optional<String> done) implemen
   }
 
   @Override
-  public void draw(Canvas canvas, World world) {}
-
-  @Override
   public String title(World world) {
     return "Undo";
-  }
-
-  @Override
-  public List<Binding> bindings() {
-    return List.of();
-  }
-
-  @Override
-  public boolean leaving() {
-    return true;
   }
 }

@@ -1,14 +1,12 @@
 package padside.screen;
 
-import java.util.List;
-
 /**
  * Keeps something and closes. It is never seen: keys pressed meanwhile wait until it is kept, so
  * that they mean the log as it is then.
  *
  * @param told what to say once it is kept
  */
-record SaveThenBack(Ticket ticket, Effect.Save save, String told) implements Screen {
+record SaveThenBack(Ticket ticket, Effect.Save save, String told) implements Unseen {
   @Override
   public Step on(Event event, World world) {
     if (event instanceof Event.Opened) {
@@ -22,20 +20,7 @@ record SaveThenBack(Ticket ticket, Effect.Save save, String told) implements Scr
   }
 
   @Override
-  public void draw(Canvas canvas, World world) {}
-
-  @Override
   public String title(World world) {
     return "";
-  }
-
-  @Override
-  public List<Binding> bindings() {
-    return List.of();
-  }
-
-  @Override
-  public boolean leaving() {
-    return true;
   }
 }

@@ -10,6 +10,9 @@ import java.util.Optional;
  * @param running the exchange under way
  */
 public record Sync(List<Partner> partners, Optional<Running> running) {
+  /** What a machine is called that does not say. */
+  static final String NAMELESS = "a machine without a name";
+
   /** Keeps its own list. */
   public Sync {
     partners = List.copyOf(partners);
@@ -58,7 +61,20 @@ public record Sync(List<Partner> partners, Optional<Running> running) {
    * @param label what it calls itself
    * @param lines of it that would come
    */
-  public record Stranger(String label, String id, long lines) {}
+  public record Stranger(String label, String id, long lines) {
+    /** Whose lines and how many: {@code club laptop (0123456789abcdef0123), 340 lines}. */
+    public String words() {
+      return (label.isBlank() ? NAMELESS : label)
+          + (id.isEmpty() ? "" : " (" + id + ")")
+          + ", "
+          + counted(lines);
+    }
+  }
+
+  /** So many lines in words. */
+  public static String counted(long lines) {
+    return lines == 1 ? "1 line" : lines + " lines";
+  }
 
   /** Whether an exchange waits for an answer. */
   boolean asks() {

@@ -216,7 +216,7 @@ record SyncScreen(ListCursor cursor, Optional<Form> adding, Optional<RecordId> a
       lines.add(Line.strong("New to this log; t takes their lines, n does not:"));
       for (Sync.Stranger each : running.strangers()) {
         if (lines.size() < MOST_NAMED || running.strangers().size() == MOST_NAMED) {
-          lines.add(Line.plain(named(each)));
+          lines.add(Line.plain(each.words()));
         }
       }
       int more = running.strangers().size() - lines.size() + 1;
@@ -230,20 +230,11 @@ record SyncScreen(ListCursor cursor, Optional<Form> adding, Optional<RecordId> a
             (running.stopping() ? "Stopping the exchange with " : "Synchronising with ")
                 + running.place()));
     if (!running.doing().isEmpty()) {
-      String of = running.of() > 0 ? running.done() + " of " + counted(running.of()) : "";
+      String of = running.of() > 0 ? running.done() + " of " + Sync.counted(running.of()) : "";
       lines.add(Line.plain(running.doing() + (of.isEmpty() ? " …" : ": " + of)));
     }
     lines.add(Line.plain("It goes on while you do other things; s stops it."));
     return lines;
-  }
-
-  private static String named(Sync.Stranger each) {
-    String label = each.label().isBlank() ? "a machine without a name" : each.label();
-    return label + " (" + each.id() + "), " + counted(each.lines());
-  }
-
-  private static String counted(long lines) {
-    return lines == 1 ? "1 line" : lines + " lines";
   }
 
   @Override

@@ -49,9 +49,6 @@ final class Conflicts {
       SELECT field, value, typed, run.name, n FROM cell JOIN run ON run.id = cell.run
       WHERE record = ?1 AND head = 1 ORDER BY field, t, run.name""";
 
-  private static final String LINE =
-      "SELECT raw FROM op JOIN run ON run.id = op.run WHERE run.name = ?1 AND n = ?2";
-
   private final Database database;
   private final BareOperations operations;
   private final Map<OpId, Optional<JournalLine>> lines = new HashMap<>();
@@ -169,10 +166,7 @@ final class Conflicts {
   private Optional<JournalLine> line(OpId op) throws SQLException {
     Optional<JournalLine> line = lines.get(op);
     if (line == null) {
-      line =
-          database
-              .first(row -> row.getString(1), LINE, op.run(), op.n())
-              .flatMap(raw -> LineForm.read(raw).value());
+      line = LogTables.raw(database, op).flatMap(raw -> LineForm.read(raw).value());
       lines.put(op, line);
     }
     return line;

@@ -215,9 +215,7 @@ final class LogExchange implements Exchange {
   private static Optional<String> ours(Database tables, OpId op, Sorted sorted)
       throws SQLException {
     Optional<String> came = Optional.ofNullable(sorted.raws.get(op));
-    return came.isPresent()
-        ? came
-        : tables.first(row -> row.getString(1), LINES, op.run(), op.n(), op.n());
+    return came.isPresent() ? came : LogTables.raw(tables, op);
   }
 
   private static Reading<JournalLine> read(String raw) {

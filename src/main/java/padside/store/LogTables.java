@@ -65,6 +65,9 @@ final class LogTables {
       WHERE id = ?1
         AND (removed = 1 OR EXISTS (SELECT 1 FROM removal))""";
 
+  private static final String RAW =
+      "SELECT raw FROM op JOIN run ON run.id = op.run WHERE run.name = ?1 AND n = ?2";
+
   private final Database database;
   private final Set<Long> changed = new LinkedHashSet<>();
   private long largestT;
@@ -193,6 +196,11 @@ final class LogTables {
       Conflicts.mark(database, record, several);
     }
     changed.clear();
+  }
+
+  /** The line of an operation as it stands in a journal. */
+  static Optional<String> raw(Database database, OpId op) throws SQLException {
+    return database.first(row -> row.getString(1), RAW, op.run(), op.n());
   }
 
   /** The heads of one field of a record. */

@@ -36,10 +36,13 @@ final class Missing {
 
   private static final String RUNS_BEFORE =
       """
-      SELECT DISTINCT raw ->> '$.head.before' FROM op WHERE n = 0
-        AND raw ->> '$.head.before' IS NOT NULL
-        AND NOT EXISTS (SELECT 1 FROM op AS o JOIN run ON run.id = o.run
-          WHERE run.name = op.raw ->> '$.head.before')""";
+      SELECT DISTINCT raw ->> '$.head.before' FROM\
+      """
+          + RunHeaders.ALL
+          + """
+            WHERE raw ->> '$.head.before' IS NOT NULL
+            AND NOT EXISTS (SELECT 1 FROM op AS o JOIN run AS r ON r.id = o.run
+              WHERE r.name = op.raw ->> '$.head.before')""";
 
   private static final String GAPPED =
       """

@@ -17,7 +17,10 @@ final class Offered {
       """
        AND (other.run IN (SELECT name FROM run) OR other.run IN (
         SELECT header.run FROM temp.offered AS header WHERE header.n = 0
-          AND header.raw ->> '$.head.dev' IN (SELECT raw ->> '$.head.dev' FROM op WHERE n = 0)))""";
+          AND header.raw ->> '$.head.dev' IN (SELECT op.raw ->> '$.head.dev' FROM\
+      """
+          + RunHeaders.ALL
+          + ")))";
 
   private static final int BATCH = 512;
 

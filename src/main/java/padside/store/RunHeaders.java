@@ -19,9 +19,6 @@ final class RunHeaders {
    */
   static final String ALL = " run CROSS JOIN op ON op.run = run.id AND n = 0 ";
 
-  private static final String HEADER =
-      "SELECT raw FROM op JOIN run ON run.id = op.run WHERE run.name = ?1 AND n = 0";
-
   private static final String RUNS =
       "SELECT run.name FROM" + ALL + "WHERE raw ->> '$.head.boot' = ?1 ORDER BY t, run.name";
 
@@ -68,8 +65,7 @@ final class RunHeaders {
     Map<String, Object> head = heads.get(run);
     if (head == null) {
       head =
-          database
-              .first(row -> row.getString(1), HEADER, run)
+          LogTables.raw(database, new OpId(run, 0))
               .flatMap(raw -> LineForm.read(raw).value())
               .map(JournalLine::head)
               .orElse(Map.of());

@@ -63,14 +63,7 @@ public record Bundle(Path file) {
     if (missing > 0) {
       remarks.add("Of " + file + " " + missing + " lines are damaged; write it anew to have them.");
     }
-    return new Told(
-        parcel.head().by(),
-        0,
-        terms.onlyLook() ? lacking.count() : taking.fresh(),
-        taking.later(),
-        remarks.all(),
-        List.of(),
-        0,
-        0);
+    long in = terms.onlyLook() ? lacking.count() : taking.fresh();
+    return Told.byFiles(parcel.head().by(), 0, in, taking.later(), remarks);
   }
 }

@@ -47,7 +47,7 @@ public record FolderPartner(Path folder) {
     Before before = new Before(parcels, mine, parcels.all().without(mine));
     if (terms.onlyLook()) {
       long out = mine.without(parcels.all()).count();
-      return told(new long[] {out, before.lacking.count(), 0}, remarks);
+      return told(out, before.lacking.count(), 0, remarks);
     }
     List<Stranger> strangers = parcels.strangers(log, before.lacking);
     if (!strangers.isEmpty() && !terms.mayTake(strangers)) {
@@ -57,21 +57,13 @@ public record FolderPartner(Path folder) {
     Map<String, Holdings> unsound = take(before, taking, log, remarks);
     long out = give(parcels.with(unsound), unsound, log, new Giving(terms, taking.fresh()));
     log.settle().forEach(remarks::add);
-    return told(new long[] {out, taking.fresh(), taking.later()}, remarks);
+    return told(out, taking.fresh(), taking.later(), remarks);
   }
 
   private record Giving(Terms terms, long came) {}
 
-  private Told told(long[] counts, Remarks remarks) {
-    return new Told(
-        new Exchange.Device("", folder.toString()),
-        counts[0],
-        counts[1],
-        counts[2],
-        remarks.all(),
-        List.of(),
-        0,
-        0);
+  private Told told(long out, long in, long later, Remarks remarks) {
+    return Told.byFiles(new Exchange.Device("", folder.toString()), out, in, later, remarks);
   }
 
   /** The parcels this version can read; of those that came to harm what is sound. */
@@ -119,9 +111,10 @@ public record FolderPartner(Path folder) {
       if (!before.parcels.in(parcel).within(lacking).isEmpty()) {
         taking.from(parcel);
         read.add(parcel);
-        lacking = before.lacking.without(log.holdings());
+        lacking = before.lacking.without(taking.known());
       }
     }
+    lacking = before.lacking.without(log.holdings());
     Map<String, Holdings> unsound = new LinkedHashMap<>();
     for (ParcelFile parcel : read) {
       Holdings missing = before.parcels.in(parcel).within(lacking);

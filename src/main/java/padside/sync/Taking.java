@@ -73,6 +73,11 @@ final class Taking {
     terms.moved(Terms.Stage.TAKING, Math.min(fresh, of), of);
   }
 
+  /** What the log has for certain; of a batch in which something was refused nothing counts. */
+  Holdings known() {
+    return known;
+  }
+
   /** Lines that are new. */
   long fresh() {
     return fresh;

@@ -28,4 +28,9 @@ public record Told(
     here = List.copyOf(here);
     there = List.copyOf(there);
   }
+
+  /** Of an exchange by files, at whose other end nobody answers. */
+  static Told byFiles(Exchange.Device other, long out, long in, long later, Remarks here) {
+    return new Told(other, out, in, later, here.all(), List.of(), 0, 0);
+  }
 }
