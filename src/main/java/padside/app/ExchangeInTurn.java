@@ -1,5 +1,6 @@
 package padside.app;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import padside.fact.Fault;
@@ -11,6 +12,9 @@ import padside.store.Holdings;
  * is typed meanwhile is kept in between.
  */
 final class ExchangeInTurn implements Exchange {
+  /** Lines taken in one turn: a save that comes meanwhile is not to wait for a whole batch. */
+  private static final int MOST_AT_ONCE = 64;
+
   private final LogKeeper keeper;
   private final Going going;
 
@@ -56,7 +60,19 @@ final class ExchangeInTurn implements Exchange {
 
   @Override
   public Taken take(List<String> raws) throws Fault {
-    return ask(exchange -> exchange.take(raws));
+    int fresh = 0;
+    int known = 0;
+    int later = 0;
+    List<String> refused = new ArrayList<>();
+    for (int from = 0; from < raws.size(); from += MOST_AT_ONCE) {
+      List<String> some = raws.subList(from, Math.min(raws.size(), from + MOST_AT_ONCE));
+      Taken taken = ask(exchange -> exchange.take(some));
+      fresh += taken.fresh();
+      known += taken.known();
+      later += taken.later();
+      refused.addAll(taken.refused());
+    }
+    return new Taken(fresh, known, later, refused);
   }
 
   @Override

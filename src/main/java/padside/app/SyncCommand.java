@@ -35,6 +35,8 @@ import picocli.CommandLine.Spec;
       "Exit status: 0 done, 1 a file or folder failed or lines were declined, 2 wrong input."
     })
 final class SyncCommand implements Callable<Integer> {
+  private static final int MOST_CONTESTED = 1000;
+
   @Spec private CommandSpec spec;
   @Mixin private Output output;
   @ParentCommand private RootCommand root;
@@ -72,7 +74,8 @@ final class SyncCommand implements Callable<Integer> {
       } else {
         SyncPlaces places = new SyncPlaces(root.logFolder(), () -> now(log));
         String where = SyncPlaces.named(place == null ? last(places) : place);
-        told(where, places.exchange(where, log.exchange(), terms));
+        Told told = places.exchange(where, log.exchange(), terms);
+        told(where, told, contested(log));
       }
     }
     return Exit.DONE;
@@ -105,10 +108,21 @@ final class SyncCommand implements Callable<Integer> {
                 Sync.counted(lines) + (dryRun ? " would go into " : " are in ") + bundle + "."));
   }
 
-  private void told(String where, Told told) {
-    output.print(json(where, told), () -> List.of(sentence(where, told)));
+  /** Records machines say different things of. */
+  private static long contested(LogFolder log) throws Fault {
+    return log.conflicts(MOST_CONTESTED).stream().map(each -> each.record()).distinct().count();
+  }
+
+  private void told(String where, Told told, long contested) {
+    Map<String, Object> json = json(where, told);
+    json.put("conflicts", contested);
+    output.print(json, () -> List.of(sentence(where, told)));
     told.here().forEach(root::tell);
     told.there().forEach(said -> root.tell("There: " + said));
+    if (contested > 0) {
+      String records = contested == 1 ? "1 record" : contested + " records";
+      root.tell("Machines say different things of " + records + "; r on the Day screen chooses.");
+    }
   }
 
   private String sentence(String where, Told told) {

@@ -82,14 +82,30 @@ class SyncCommandTest {
     assertThat(sync("pad", "--bundle", "x", stick.toString()).status()).isEqualTo(2);
   }
 
+  @Test
+  void what_two_machines_say_differently_is_counted() throws IOException {
+    sync("pad", stick.toString());
+    sync("desktop", "--yes", stick.toString());
+    sync("pad", "--yes");
+    String heron = Ran.of("{\"name\":\"Heron\"}", rocket("pad")).out().strip();
+    sync("pad");
+    sync("desktop");
+    Ran.of("{\"id\":\"" + heron + "\",\"note\":\"fin loose\"}", rocket("pad"));
+    Ran.of("{\"id\":\"" + heron + "\",\"note\":\"fin glued\"}", rocket("desktop"));
+    assertThat(sync("pad", "--json").json()).containsEntry("conflicts", 0);
+
+    assertThat(sync("desktop").err())
+        .isEqualTo(
+            "padside: Machines say different things of 1 record; r on the Day screen chooses.\n");
+    assertThat(sync("desktop", "--json").json()).containsEntry("conflicts", 1);
+  }
+
+  private String[] rocket(String log) {
+    return new String[] {"add", "rocket", "--log", folder.resolve(log).toString()};
+  }
+
   private void add(String log, String rocket) {
-    Ran ran =
-        Ran.of(
-            "{\"name\":\"" + rocket + "\"}",
-            "add",
-            "rocket",
-            "--log",
-            folder.resolve(log).toString());
+    Ran ran = Ran.of("{\"name\":\"" + rocket + "\"}", rocket(log));
     assertThat(ran.status()).as(ran.err()).isZero();
   }
 
