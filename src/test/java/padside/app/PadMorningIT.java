@@ -8,8 +8,10 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
-import java.util.stream.Collectors;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -21,6 +23,7 @@ import org.junit.jupiter.api.io.TempDir;
  * between two marks and in a debrief.
  */
 class PadMorningIT {
+  private static final Pattern CURSOR_ROW = Pattern.compile(" *> (.+?)(?: {2,}.*)?");
   private static final int BY_FORCE = 128 + 9;
   private static final int LOOKS_BETWEEN_KEYS = 10;
   private static final int ARMED_KEYS = 12;
@@ -252,19 +255,29 @@ class PadMorningIT {
     pad.seesLine("Heron", "flown", "CATO: case burst");
   }
 
-  /** Tab by Tab, each once the one before has moved the cursor. */
+  /**
+   * Tab by Tab, each once the one before has moved the cursor: a value alone may change in its row.
+   */
   private void toField(String label) {
-    String at = cursor(pad.tmux().lines());
-    while (!at.contains("> " + label)) {
+    String at = atField(pad.tmux().lines());
+    while (!at.equals(label)) {
       String before = at;
       pad.press("Tab");
-      at = cursor(pad.tmux().await("another field", lines -> !cursor(lines).equals(before)));
+      at =
+          atField(
+              pad.tmux()
+                  .await("another field", lines -> !Set.of("", before).contains(atField(lines))));
     }
   }
 
-  /** The field the cursor is in, and what its list marks. */
-  private static String cursor(List<String> lines) {
-    return lines.stream().filter(line -> line.contains("> ")).collect(Collectors.joining());
+  /** The label of the field the cursor is in; empty where a frame shows none. */
+  private static String atField(List<String> lines) {
+    return lines.stream()
+        .map(CURSOR_ROW::matcher)
+        .filter(Matcher::matches)
+        .map(row -> row.group(1))
+        .findFirst()
+        .orElse("");
   }
 
   private void lose() {
