@@ -31,7 +31,13 @@ public record OutcomeTable(List<Outcome> outcomes) {
   public enum Mark {
     NOMINAL,
     PASSABLE,
-    MALFUNCTION
+    MALFUNCTION,
+    /** A malfunction that may hurt: the motor did not stay whole. */
+    BURST;
+
+    public boolean isMalfunction() {
+      return this == MALFUNCTION || this == BURST;
+    }
   }
 
   /** Keeps its own list. */
@@ -59,7 +65,7 @@ public record OutcomeTable(List<Outcome> outcomes) {
   public Predicate<Facts> malfunction(String aspect) {
     Set<String> codes =
         of(aspect).stream()
-            .filter(outcome -> outcome.mark() == Mark.MALFUNCTION)
+            .filter(outcome -> outcome.mark().isMalfunction())
             .map(Outcome::code)
             .collect(Collectors.toSet());
     return facts -> code(facts, aspect).filter(codes::contains).isPresent();
@@ -113,6 +119,7 @@ public record OutcomeTable(List<Outcome> outcomes) {
         switch (row.getField("good")) {
           case "yes" -> Mark.NOMINAL;
           case "no" -> Mark.MALFUNCTION;
+          case "burst" -> Mark.BURST;
           default -> Mark.PASSABLE;
         };
     return new Outcome(row.getField("aspect"), row.getField("code"), row.getField("words"), mark);

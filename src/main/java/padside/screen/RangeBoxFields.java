@@ -37,6 +37,11 @@ final class RangeBoxFields {
                 new Texts(""),
                 "The batch or date code printed on the motor or the pack."),
             FormField.of(
+                Lot.DATE_CODE,
+                "Date code",
+                new Texts(""),
+                "The maker's date code as printed on the case, where the lot code is another."),
+            FormField.of(
                 Lot.BOUGHT, "Bought", new Counts(false), "How many motors were bought, like 3."),
             FormField.of(
                 Lot.BOUGHT_ON, "Bought on", new DateText(), "As far as known: 2026-05-02 or 2026."),
