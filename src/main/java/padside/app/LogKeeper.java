@@ -31,6 +31,7 @@ final class LogKeeper {
   private final Inbox inbox;
   private final AtomicInteger savesWaiting = new AtomicInteger();
   private final OwnThread thread;
+  private final PastReading past = new PastReading();
 
   // Only the log's own thread touches these.
   private MotorTable motors = new MotorTable(List.of());
@@ -40,6 +41,7 @@ final class LogKeeper {
   private int noticesTold;
 
   private volatile boolean saved;
+  private volatile boolean closing;
 
   LogKeeper(Path folder, ThisMachine machine, Inbox inbox) {
     this.folder = folder;
@@ -175,7 +177,8 @@ final class LogKeeper {
           ask(
               open -> {
                 saved = true;
-                Logbook read = Logbook.read(open, motors);
+                past.changed();
+                Logbook read = read(open);
                 book = Optional.of(read);
                 return read;
               }));
@@ -197,6 +200,7 @@ final class LogKeeper {
 
   /** Waits for what is being kept, then lets go of the log. */
   void close() {
+    closing = true;
     thread.execute(this::letGo);
     try {
       if (!thread.finish(CLOSING_SECONDS)) {
@@ -213,7 +217,7 @@ final class LogKeeper {
       LogFolder opened = LogFolder.openOrRead(folder, machine, Folders.temporary());
       log = Optional.of(opened);
       correct(opened);
-      book = Optional.of(Logbook.read(opened, motors));
+      book = Optional.of(read(opened));
       told = refused(opened);
       noticesTold = opened.notices().size();
       return new Opened(book, opened.notices(), told, Optional.empty());
@@ -235,15 +239,55 @@ final class LogKeeper {
     int stillWaiting = savesWaiting.decrementAndGet();
     try {
       LogFolder open = log.orElseThrow();
-      List<RecordId> records = open.keep(writing.in(open)).records();
+      Action action = writing.in(open);
+      List<RecordId> records = open.keep(action).records();
+      past.changed(action, book.orElseThrow());
       saved = true;
       if (stillWaiting == 0) {
-        book = Optional.of(Logbook.read(open, motors));
+        book = Optional.of(read(open));
       }
       tell(open);
       return new Event.Saved(ticket, records, book.orElseThrow());
     } catch (Fault fault) {
       return new Event.NotSaved(ticket, fault);
+    }
+  }
+
+  /** The log as it is; where it is large its older flights are looked through later. */
+  private Logbook read(LogFolder open) throws Fault {
+    Logbook read = past.over(Logbook.read(open, motors));
+    if (past.begins(read)) {
+      readMore();
+    }
+    return read;
+  }
+
+  private void readMore() {
+    try {
+      thread.execute(this::readPast);
+    } catch (RejectedExecutionException e) {
+      closing = true; // nobody looks any more
+    }
+  }
+
+  /** A page of it, then whatever else waits. */
+  private void readPast() {
+    if (closing) {
+      return;
+    }
+    try {
+      if (past.more(log.orElseThrow())) {
+        readMore();
+        return;
+      }
+      Logbook whole = past.over(book.orElseThrow());
+      book = Optional.of(whole);
+      inbox.answer(new Event.PastRead(whole));
+      if (past.begins(whole)) {
+        readMore();
+      }
+    } catch (Fault fault) {
+      inbox.answer(new Event.Noticed(fault.sentence()));
     }
   }
 
@@ -261,7 +305,7 @@ final class LogKeeper {
       boolean before = open.refusal().isPresent();
       open.tryAgain();
       if (before && open.refusal().isEmpty()) {
-        book = Optional.of(Logbook.read(open, motors));
+        book = Optional.of(read(open));
         open.layBallast();
       }
       return medium(open, Optional.empty());

@@ -70,7 +70,7 @@ final class PlanCommand implements Callable<Integer> {
 
   private Logbook book() throws Fault {
     try (FlightLog open = root.openLogToRead()) {
-      return Logbook.read(open, Shipped.motors());
+      return Logbook.readWhole(open, Shipped.motors());
     }
   }
 

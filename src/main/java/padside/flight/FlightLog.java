@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalLong;
 import padside.clock.Anchor;
 import padside.clock.Moment;
 import padside.fact.Facts;
@@ -48,6 +49,135 @@ public interface FlightLog extends AutoCloseable {
    * named for, as {@link Flight#fired} tells. Removed flights are left out.
    */
   Map<RecordId, Integer> firedByLot() throws Fault;
+
+  /**
+   * Some flown flights that are not removed, with what {@link Past} is made of and no more. All of
+   * them come page by page, in no order that means anything.
+   *
+   * @param after where the page before ended; 0 for the first
+   */
+  Page flown(long after, int most) throws Fault;
+
+  /**
+   * Some flown flights.
+   *
+   * @param end where the next page goes on; absent behind the last one
+   */
+  record Page(List<Flight> flights, OptionalLong end) {
+    /** Keeps its own list. */
+    public Page {
+      flights = List.copyOf(flights);
+    }
+  }
+
+  /**
+   * What flown flights say of motors and delays, those alike told together.
+   *
+   * @param burns how many flights
+   * @param whole whether it is of all flights of a log, not of the newest alone
+   */
+  record Past(Map<Burnt, Integer> burns, Map<Ejected, Told> ejections, boolean whole) {
+    private static final int PAGE = 1000;
+
+    /** Keeps its own maps. */
+    public Past {
+      burns = Map.copyOf(burns);
+      ejections = Map.copyOf(ejections);
+    }
+
+    /** Of those of some flights that were flown. */
+    public static Past of(List<Flight> some, boolean whole) {
+      return new PastTally().with(some).past(whole);
+    }
+
+    /** Of all flights of a log: some seconds where there are a hundred thousand. */
+    public static Past ofAll(FlightLog log) throws Fault {
+      PastTally tally = new PastTally();
+      for (OptionalLong after = OptionalLong.of(0); after.isPresent(); ) {
+        Page page = log.flown(after.getAsLong(), PAGE);
+        tally.with(page.flights);
+        after = page.end;
+      }
+      return tally.past(true);
+    }
+
+    /** Of these and others. */
+    public Past and(Past more) {
+      return new PastTally().with(this).with(more).past(whole && more.whole);
+    }
+  }
+
+  /**
+   * In what flights are alike for their motors.
+   *
+   * @param motor as the card has it
+   * @param burn a word of the outcome table; absent before the debrief
+   */
+  record Burnt(
+      Optional<String> motor,
+      Optional<RecordId> lot,
+      Optional<RecordId> boosterLot,
+      Optional<String> burn) {}
+
+  /**
+   * In what flights are alike for their delays.
+   *
+   * @param motor as the card has it
+   * @param lot the topmost stage is from
+   * @param ejection a word of the outcome table; absent before the debrief
+   */
+  record Ejected(
+      Optional<RecordId> rocket,
+      Optional<String> motor,
+      Optional<RecordId> lot,
+      Optional<String> ejection) {}
+
+  /**
+   * What flights that are alike tell of delays.
+   *
+   * @param delays measured, in seconds
+   * @param off measured less the best one as it was predicted, in seconds
+   */
+  record Told(int flights, Moments delays, Moments off) {
+    /** Of no flights. */
+    public static final Told NOTHING = new Told(0, Moments.NONE, Moments.NONE);
+
+    /** Both together. */
+    public Told and(Told more) {
+      return new Told(flights + more.flights, delays.and(more.delays), off.and(more.off));
+    }
+  }
+
+  /**
+   * What is kept of some values.
+   *
+   * @param squares sum of the squared distances from the mean
+   */
+  record Moments(int count, double mean, double squares) {
+    /** Of no values. */
+    public static final Moments NONE = new Moments(0, 0, 0);
+
+    /** Of one value. */
+    public static Moments of(double value) {
+      return new Moments(1, value, 0);
+    }
+
+    /**
+     * Both together: Chan, Golub and LeVeque 1979, Updating formulae and a pairwise algorithm for
+     * computing sample variances, equation 2.1.
+     */
+    public Moments and(Moments more) {
+      int all = count + more.count;
+      if (count == 0 || more.count == 0) {
+        return count == 0 ? more : this;
+      }
+      double apart = more.mean - mean;
+      return new Moments(
+          all,
+          mean + apart * more.count / all,
+          squares + more.squares + apart * apart * count * more.count / all);
+    }
+  }
 
   /** Records of a kind that are marked as removed, the newest first. */
   List<Stored> removed(Kind kind) throws Fault;

@@ -20,6 +20,7 @@ import padside.motor.MotorType;
  * A reading of the log at one moment: everything small whole, of the flights the newest and each
  * rocket's last. It never changes; after a save a new one is read.
  *
+ * @param past of all flights where it was read whole or there are few, else of those read
  * @param clocks the records of what was told for the clock, the newest last; before them what of
  *     that was taken back
  * @param conflicts of so many records as one goes through in a sitting; further ones come once
@@ -30,6 +31,7 @@ public record Logbook(
     MotorTable motors,
     List<Lot> lots,
     Map<RecordId, Integer> firedByLot,
+    FlightLog.Past past,
     Map<RecordId, Used> used,
     List<RecoveryDevice> devices,
     List<Altimeter> altimeters,
@@ -67,8 +69,15 @@ public record Logbook(
 
   private static final int MOST_CONTESTED = 50;
 
+  /** Reads the log, and of all its flights what they say of motors and delays. */
+  public static Logbook readWhole(FlightLog log, MotorTable table) throws Fault {
+    Logbook read = read(log, table);
+    return read.past.whole() ? read : read.with(FlightLog.Past.ofAll(log));
+  }
+
   /** Reads the log, with the motor types entered there put over the table's. */
   public static Logbook read(FlightLog log, MotorTable table) throws Fault {
+    List<Flight> newest = flights(log.flights(FlightLog.FlightQuery.newest(NEWEST_FLIGHTS)));
     List<Day> days = log.list(Kind.DAY).stream().map(d -> new Day(d.id(), d.facts())).toList();
     return new Logbook(
         log.list(Kind.ROCKET).stream().map(r -> new Rocket(r.id(), r.facts())).toList(),
@@ -76,13 +85,14 @@ public record Logbook(
             log.list(Kind.MOTOR).stream().map(m -> new MotorType(m.id(), m.facts())).toList()),
         log.list(Kind.LOT).stream().map(l -> new Lot(l.id(), l.facts())).toList(),
         Map.copyOf(log.firedByLot()),
+        FlightLog.Past.of(newest, newest.size() < NEWEST_FLIGHTS),
         used(log.uses(), days),
         log.list(Kind.DEVICE).stream().map(d -> new RecoveryDevice(d.id(), d.facts())).toList(),
         log.list(Kind.ALTIMETER).stream().map(a -> new Altimeter(a.id(), a.facts())).toList(),
         log.list(Kind.FIELD).stream().map(f -> new Field(f.id(), f.facts())).toList(),
         days,
         log.list(Kind.WEATHER).stream().map(w -> new Weather(w.id(), w.facts())).toList(),
-        flights(log.flights(FlightLog.FlightQuery.newest(NEWEST_FLIGHTS))),
+        newest,
         flights(log.lastFlightOfEachRocket()),
         log.list(Kind.FIX).stream().map(f -> new Fix(f.id(), f.facts())).toList(),
         log.list(Kind.ATTEMPT).stream().map(a -> new Attempt(a.id(), a.facts())).toList(),
@@ -91,6 +101,31 @@ public record Logbook(
         new LogClock(log.anchors(), log.newest()),
         clocks(log),
         log.conflicts(MOST_CONTESTED));
+  }
+
+  /** The same with what more flights say of motors and delays. */
+  public Logbook with(FlightLog.Past other) {
+    return new Logbook(
+        rockets,
+        motors,
+        lots,
+        firedByLot,
+        other,
+        used,
+        devices,
+        altimeters,
+        fields,
+        days,
+        weather,
+        flights,
+        lastFlights,
+        fixes,
+        attempts,
+        sightings,
+        checkLines,
+        clock,
+        clocks,
+        conflicts);
   }
 
   private static List<RecordId> clocks(FlightLog log) throws Fault {

@@ -27,12 +27,6 @@ public record Burns(int told, int untold, int failed, int burst) {
         told + other.told, untold + other.untold, failed + other.failed, burst + other.burst);
   }
 
-  /** What is left of these once a part is taken out. */
-  Burns without(Burns part) {
-    return new Burns(
-        told - part.told, untold - part.untold, failed - part.failed, burst - part.burst);
-  }
-
   public int fired() {
     return told + untold;
   }
@@ -47,6 +41,11 @@ public record Burns(int told, int untold, int failed, int burst) {
     return failed > 0;
   }
 
+  /** What those that failed did: {@code burst} where none of them stayed whole. */
+  public String verb() {
+    return failed > 0 && burst == failed ? "burst" : "failed";
+  }
+
   /**
    * In words: {@code 1 of 6 burst (1 in 238 to 2 in 3)}, {@code 2 of 9 failed (1 in 36 to 5 in 8),
    * 1 of them burst}, {@code none of 24 failed (at most 1 in 7)}.
@@ -55,8 +54,7 @@ public record Burns(int told, int untold, int failed, int burst) {
     if (told == 0) {
       return untold == 0 ? "none fired" : untold + " fired, none told of yet";
     }
-    boolean burstOnly = failed > 0 && burst == failed;
-    String words = failures().words(burstOnly ? "burst" : "failed");
-    return burst == 0 || burstOnly ? words : words + ", " + burst + " of them burst";
+    String words = failures().words(verb());
+    return burst == 0 || burst == failed ? words : words + ", " + burst + " of them burst";
   }
 }

@@ -81,16 +81,6 @@ public record Failures(int failed, int of) {
     return Math.min(1, sum);
   }
 
-  /** The share seen; absent failures of nothing are none. */
-  double share() {
-    return of == 0 ? 0 : (double) failed / of;
-  }
-
-  /** Both together. */
-  Failures and(Failures other) {
-    return new Failures(failed + other.failed, of + other.of);
-  }
-
   /**
    * How many failed and how many will, in words: {@code 1 of 6 burst (1 in 238 to 2 in 3)}, {@code
    * none of 24 failed (at most 1 in 7)}.

@@ -1,12 +1,11 @@
 package padside.insight;
 
 import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 import padside.fact.RecordId;
 import padside.flight.Flight;
 import padside.flight.FlightLog;
@@ -18,55 +17,65 @@ import padside.motor.MotorText;
 /** How the motors of a log have burnt: by lot, by type, by the maker's date code. */
 public final class Reliability {
   private final Logbook book;
-  private final OutcomeTable outcomes;
+  private final List<Group> groups;
   private final Map<RecordId, Burns> lots = new HashMap<>();
-  private final Map<String, Burns> types = new TreeMap<>();
 
-  /** Of all flights of a log, not of the newest alone. */
-  public Reliability(Logbook book, OutcomeTable outcomes) {
-    this.book = book;
-    this.outcomes = outcomes;
-    for (FlightLog.Burnt alike : book.burnt()) {
-      count(alike.fired(), alike, lots);
-      count(fired(alike), alike, types);
+  /** Flights alike in motors and burn. */
+  private record Group(
+      Map<RecordId, Integer> lots, Map<String, Integer> types, int flights, Mark mark) {
+    /** So many motors of each flight: one of them failed where one is told to have. */
+    Burns burns(int motors) {
+      int fired = Math.max(1, motors) * flights;
+      return switch (mark) {
+        case UNTOLD -> new Burns(0, fired, 0, 0);
+        case WORKED -> new Burns(fired, 0, 0, 0);
+        case FAILED -> new Burns(fired, 0, flights, 0);
+        case BURST -> new Burns(fired, 0, flights, flights);
+      };
     }
   }
 
-  private <K> void count(Map<K, Integer> fired, FlightLog.Burnt alike, Map<K, Burns> into) {
-    fired.forEach((key, motors) -> into.merge(key, burns(motors, alike), Burns::and));
+  private enum Mark {
+    UNTOLD,
+    WORKED,
+    FAILED,
+    BURST
   }
 
-  private Burns burns(int motors, FlightLog.Burnt alike) {
-    int fired = Math.max(1, motors) * alike.flights();
-    Optional<OutcomeTable.Mark> mark =
-        alike
-            .burn()
-            .map(
-                code ->
-                    outcomes
-                        .find(Flight.BURN.name(), code)
-                        .map(OutcomeTable.Outcome::mark)
-                        .orElse(OutcomeTable.Mark.PASSABLE));
-    return mark.isEmpty()
-        ? new Burns(0, fired, 0, 0)
-        : new Burns(
-            fired,
-            0,
-            mark.get().isMalfunction() ? alike.flights() : 0,
-            mark.get() == OutcomeTable.Mark.BURST ? alike.flights() : 0);
+  /** Of all flights the reading of the log knows of. */
+  public Reliability(Logbook book, OutcomeTable outcomes) {
+    this.book = book;
+    this.groups =
+        book.past().burns().entrySet().stream()
+            .map(each -> group(each.getKey(), each.getValue(), outcomes))
+            .toList();
+    groups.forEach(
+        group ->
+            group.lots.forEach(
+                (lot, motors) -> lots.merge(lot, group.burns(motors), Burns::and)));
   }
 
-  /** Motors of each type that one such flight takes. */
-  private Map<String, Integer> fired(FlightLog.Burnt alike) {
-    Map<String, Integer> fired = new HashMap<>();
-    alike
-        .motor()
-        .ifPresent(
-            line ->
-                MotorText.of(line)
-                    .parts()
-                    .forEach(part -> fired.merge(type(part.motor()), part.count(), Integer::sum)));
-    return fired;
+  private Group group(FlightLog.Burnt alike, int flights, OutcomeTable outcomes) {
+    Map<String, Integer> types = new HashMap<>();
+    for (MotorText.Part part : MotorText.of(alike.motor().orElse("")).parts()) {
+      types.merge(type(part.motor()), part.count(), Integer::sum);
+    }
+    Mark mark = alike.burn().map(code -> mark(code, outcomes)).orElse(Mark.UNTOLD);
+    return new Group(
+        MotorText.fired(alike.motor(), alike.lot(), alike.boosterLot()), types, flights, mark);
+  }
+
+  private static Mark mark(String code, OutcomeTable outcomes) {
+    return outcomes
+        .find(Flight.BURN.name(), code)
+        .map(
+            outcome ->
+                switch (outcome.mark()) {
+                  case NOMINAL, PASSABLE -> Mark.WORKED;
+                  case MALFUNCTION -> Mark.FAILED;
+                  case BURST -> Mark.BURST;
+                })
+        .orElse(Mark.WORKED);
   }
 
   /** The type of a motor: {@code C6} of {@code C6-5}; what the table does not know as it stands. */
@@ -75,12 +84,17 @@ public final class Reliability {
         .choose(motor)
         .value()
         .map(choice -> choice.type().designation())
-        .orElse(motor);
+        .orElse(motor.strip());
   }
 
   /** The type of a lot's motors. */
   public String type(Lot lot) {
     return type(lot.motor());
+  }
+
+  /** Whether all flights of the log are counted, not the newest alone. */
+  public boolean isWhole() {
+    return book.past().whole();
   }
 
   public Burns of(Lot lot) {
@@ -89,15 +103,59 @@ public final class Reliability {
 
   /** By type, whatever lot and delay, in the order of the alphabet. */
   public Map<String, Burns> byType() {
-    return Map.copyOf(types);
+    Map<String, Burns> types = new TreeMap<>();
+    groups.forEach(
+        group ->
+            group.types.forEach(
+                (type, motors) -> {
+                  if (!type.isEmpty()) {
+                    types.merge(type, group.burns(motors), Burns::and);
+                  }
+                }));
+    return new LinkedHashMap<>(types);
   }
 
-  /** A type's motors that are of no lot of some. */
-  private Burns besides(String type, Set<Lot> some) {
-    Burns rest = types.getOrDefault(type, Burns.NONE);
-    for (Lot lot : some) {
-      rest = rest.without(own(type, lot));
+  /** By the maker's date code where that was told, type before it: {@code C6 of 12 03 24}. */
+  public Map<String, Burns> byDateCode() {
+    Map<String, Burns> codes = new TreeMap<>();
+    for (Lot lot : book.lots()) {
+      lot.dateCode().ifPresent(code -> codes.merge(type(lot) + " of " + code, of(lot), Burns::and));
     }
-    return rest;
+    return new LinkedHashMap<>(codes);
+  }
+
+  /**
+   * A lot that has failed, against the rest of its type: those fired on flights that name it not.
+   */
+  public Optional<Contrast> contrast(Lot lot) {
+    String type = type(lot);
+    Burns rest =
+        groups.stream()
+            .filter(group -> !group.lots.containsKey(lot.id()) && group.types.containsKey(type))
+            .map(group -> group.burns(group.types.get(type)))
+            .reduce(Burns.NONE, Burns::and);
+    return of(lot).isMarked() && rest.told() > 0
+        ? Optional.of(new Contrast(type, of(lot), rest))
+        : Optional.empty();
+  }
+
+  /** Some motors beside others of their type. */
+  public record Contrast(String type, Burns some, Burns rest) {
+    /** How likely chance alone makes them differ at least as much. */
+    public double chance() {
+      return some.failures().chanceOfDiffering(rest.failures());
+    }
+
+    /**
+     * In words: {@code The rest of C6: 1 of 40 failed (1 in 1581 to 1 in 7). By chance alone they
+     * differ so much 2 times in 100.}
+     */
+    public String words() {
+      long times = Math.round(100 * chance());
+      String often =
+          times < 1 ? "less than once in 100" : times == 1 ? "once in 100" : times + " times in 100";
+      return "The rest of %s: %s. By chance alone they differ so much %s."
+          .formatted(type, rest.words(), often);
+    }
   }
 }

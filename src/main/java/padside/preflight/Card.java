@@ -13,6 +13,7 @@ import padside.flight.OutcomeTable;
 import padside.flight.RecoveryDevice;
 import padside.flight.Rocket;
 import padside.flight.Weather;
+import padside.insight.Burns;
 import padside.motor.MotorStack;
 import padside.units.Angle;
 import padside.units.Bearing;
@@ -59,13 +60,12 @@ public record Card(
   /**
    * How one lot has done.
    *
-   * @param fired motors
-   * @param malfunctioned flights on them on which a motor malfunctioned
+   * @param burns of its motors
    */
-  public record LotRecord(String code, int fired, int malfunctioned) {
+  public record LotRecord(String code, Burns burns) {
     /** Whether a motor of it has malfunctioned. */
     public boolean isMarked() {
-      return malfunctioned > 0;
+      return burns.isMarked();
     }
   }
 

@@ -68,12 +68,8 @@ record OwnFindings(Facing facing) {
     return new Finding(
         "lot",
         Verdict.MARGINAL,
-        "of lot %s %d fired, a motor malfunctioned in %s"
-            .formatted(
-                lot.code(),
-                lot.fired(),
-                lot.malfunctioned() == 1 ? "1 flight" : lot.malfunctioned() + " flights"),
-        "the log; common practice, no source");
+        "lot " + lot.code() + ": " + lot.burns().words(),
+        "the log; in brackets what 95 in 100 such intervals hold (Clopper and Pearson 1934)");
   }
 
   private static Finding claimed(OpenCards.Claim claim) {

@@ -64,6 +64,9 @@ public sealed interface Event {
     }
   }
 
+  /** All flights of a large log were looked through for what they say of motors and delays. */
+  record PastRead(Logbook log) implements Event {}
+
   /** The records that are marked as removed, the newest first. */
   record RemovedRead(Ticket ticket, List<FlightLog.Stored> records) implements Event {
     public RemovedRead {

@@ -49,6 +49,11 @@ abstract class LogQueries implements FlightLog {
   }
 
   @Override
+  public Page flown(long after, int most) throws Fault {
+    return with(log -> new FlownPage(log.database()).read(after, most));
+  }
+
+  @Override
   public List<Stored> removed(Kind kind) throws Fault {
     return with(log -> new Records(log.database()).removed(kind));
   }

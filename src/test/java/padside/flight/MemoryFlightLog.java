@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import padside.clock.Anchor;
@@ -266,6 +267,19 @@ public final class MemoryFlightLog implements FlightLog {
         .filter(flight -> flight.status() == Flight.Status.FLOWN)
         .forEach(flight -> flight.fired().forEach((lot, n) -> fired.merge(lot, n, Integer::sum)));
     return fired;
+  }
+
+  @Override
+  public Page flown(long after, int most) {
+    List<Flight> all =
+        list(Kind.FLIGHT).stream()
+            .map(MemoryFlightLog::flight)
+            .filter(flight -> flight.status() == Flight.Status.FLOWN)
+            .toList();
+    int end = (int) Math.min(all.size(), after + most);
+    return new Page(
+        all.subList((int) after, end),
+        end < all.size() ? OptionalLong.of(end) : OptionalLong.empty());
   }
 
   @Override

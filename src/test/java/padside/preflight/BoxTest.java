@@ -154,6 +154,6 @@ class BoxTest {
 
     assertThat(box().motors())
         .extracting(Box.Stock::record)
-        .containsExactly(new Card.LotRecord("K1", 1, 1));
+        .containsExactly(CardBuilder.record("K1", 1, 1));
   }
 }

@@ -17,6 +17,7 @@ import padside.flight.Fix;
 import padside.flight.RecoveryDevice;
 import padside.flight.Rocket;
 import padside.flight.Weather;
+import padside.insight.Burns;
 import padside.motor.MotorStack;
 import padside.motor.MotorTable;
 import padside.units.Angle;
@@ -136,6 +137,11 @@ public final class CardBuilder {
   public CardBuilder fix(Fix fix) {
     fixes.add(fix);
     return this;
+  }
+
+  /** Of a lot of which so many were fired and so many of them burst. */
+  public static Card.LotRecord record(String code, int fired, int burst) {
+    return new Card.LotRecord(code, new Burns(fired, 0, burst, burst));
   }
 
   public CardBuilder boosterLot(Card.LotRecord lot) {

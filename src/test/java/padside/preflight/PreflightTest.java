@@ -203,20 +203,20 @@ class PreflightTest {
   void a_lot_with_a_malfunction_is_marginal_and_says_how_many() {
     CardBuilder card = CardBuilder.small().wind(wind(1, 1, 0));
 
-    assertThat(ruling(card.lot(new Card.LotRecord("K7", 6, 0))).verdict()).isEqualTo(Verdict.GO);
-    Ruling ruling = ruling(card.lot(new Card.LotRecord("K7", 6, 1)));
+    assertThat(ruling(card.lot(CardBuilder.record("K7", 6, 0))).verdict()).isEqualTo(Verdict.GO);
+    Ruling ruling = ruling(card.lot(CardBuilder.record("K7", 6, 1)));
     assertThat(ruling.verdict()).isEqualTo(Verdict.MARGINAL);
-    assertThat(ruling.reason()).contains("of lot K7 6 fired, a motor malfunctioned in 1 flight");
+    assertThat(ruling.reason()).contains("lot K7: 1 of 6 burst (1 in 238 to 2 in 3)");
   }
 
   @Test
   void the_lot_of_a_booster_counts_as_well() {
-    CardBuilder card = CardBuilder.small().wind(wind(1, 1, 0)).lot(new Card.LotRecord("K7", 6, 0));
+    CardBuilder card = CardBuilder.small().wind(wind(1, 1, 0)).lot(CardBuilder.record("K7", 6, 0));
 
-    Ruling ruling = ruling(card.boosterLot(new Card.LotRecord("L2", 9, 2)));
+    Ruling ruling = ruling(card.boosterLot(CardBuilder.record("L2", 9, 2)));
 
     assertThat(ruling.verdict()).isEqualTo(Verdict.MARGINAL);
-    assertThat(ruling.reason()).contains("of lot L2 9 fired, a motor malfunctioned in 2 flights");
+    assertThat(ruling.reason()).contains("lot L2: 2 of 9 burst (1 in 36 to 5 in 8)");
   }
 
   @Test
