@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.concurrent.atomic.AtomicReference;
 import padside.fact.RecordId;
 import padside.flight.Flight;
 import padside.flight.FlightLog;
@@ -16,13 +17,17 @@ import padside.motor.MotorText;
 
 /** How the motors of a log have burnt: by lot, by type, by the maker's date code. */
 public final class Reliability {
+  /**
+   * What was counted last: every key pressed on a card asks anew, mostly about the same flights.
+   */
+  private static final AtomicReference<Counted> LAST = new AtomicReference<>();
+
   private final Logbook book;
-  private final List<Group> groups;
-  private final Map<RecordId, Burns> lots = new HashMap<>();
+  private final Counted counted;
 
   /** Flights alike in motors and burn. */
   private record Group(
-      Map<RecordId, Integer> lots, Map<String, Integer> types, int flights, Mark mark) {
+      Optional<String> motor, Map<RecordId, Integer> lots, int flights, Mark mark) {
     /** So many motors of each flight: one of them failed where one is told to have. */
     Burns burns(int motors) {
       int fired = Math.max(1, motors) * flights;
@@ -42,27 +47,42 @@ public final class Reliability {
     BURST
   }
 
+  /** What some flights come to, by lot; it never changes. */
+  private record Counted(
+      FlightLog.Past past, OutcomeTable outcomes, List<Group> groups, Map<RecordId, Burns> lots) {
+    static Counted of(FlightLog.Past past, OutcomeTable outcomes) {
+      Counted last = LAST.get();
+      if (last != null && last.past == past && last.outcomes == outcomes) {
+        return last;
+      }
+      List<Group> groups =
+          past.burns().entrySet().stream()
+              .map(each -> group(each.getKey(), each.getValue(), outcomes))
+              .toList();
+      Map<RecordId, Burns> lots = new HashMap<>();
+      groups.forEach(
+          group ->
+              group.lots.forEach(
+                  (lot, motors) -> lots.merge(lot, group.burns(motors), Burns::and)));
+      Counted fresh = new Counted(past, outcomes, groups, lots);
+      LAST.set(fresh);
+      return fresh;
+    }
+  }
+
   /** Of all flights the reading of the log knows of. */
   public Reliability(Logbook book, OutcomeTable outcomes) {
     this.book = book;
-    this.groups =
-        book.past().burns().entrySet().stream()
-            .map(each -> group(each.getKey(), each.getValue(), outcomes))
-            .toList();
-    groups.forEach(
-        group ->
-            group.lots.forEach(
-                (lot, motors) -> lots.merge(lot, group.burns(motors), Burns::and)));
+    this.counted = Counted.of(book.past(), outcomes);
   }
 
-  private Group group(FlightLog.Burnt alike, int flights, OutcomeTable outcomes) {
-    Map<String, Integer> types = new HashMap<>();
-    for (MotorText.Part part : MotorText.of(alike.motor().orElse("")).parts()) {
-      types.merge(type(part.motor()), part.count(), Integer::sum);
-    }
+  private static Group group(FlightLog.Burnt alike, int flights, OutcomeTable outcomes) {
     Mark mark = alike.burn().map(code -> mark(code, outcomes)).orElse(Mark.UNTOLD);
     return new Group(
-        MotorText.fired(alike.motor(), alike.lot(), alike.boosterLot()), types, flights, mark);
+        alike.motor(),
+        MotorText.fired(alike.motor(), alike.lot(), alike.boosterLot()),
+        flights,
+        mark);
   }
 
   private static Mark mark(String code, OutcomeTable outcomes) {
@@ -87,6 +107,16 @@ public final class Reliability {
         .orElse(motor.strip());
   }
 
+  /** Motors of each type that a flight of a group takes. */
+  private Map<String, Integer> types(Group group) {
+    Map<String, Integer> types = new HashMap<>();
+    for (MotorText.Part part : MotorText.of(group.motor.orElse("")).parts()) {
+      types.merge(type(part.motor()), part.count(), Integer::sum);
+    }
+    types.remove("");
+    return types;
+  }
+
   /** The type of a lot's motors. */
   public String type(Lot lot) {
     return type(lot.motor());
@@ -98,20 +128,15 @@ public final class Reliability {
   }
 
   public Burns of(Lot lot) {
-    return lots.getOrDefault(lot.id(), Burns.NONE);
+    return counted.lots.getOrDefault(lot.id(), Burns.NONE);
   }
 
   /** By type, whatever lot and delay, in the order of the alphabet. */
   public Map<String, Burns> byType() {
     Map<String, Burns> types = new TreeMap<>();
-    groups.forEach(
-        group ->
-            group.types.forEach(
-                (type, motors) -> {
-                  if (!type.isEmpty()) {
-                    types.merge(type, group.burns(motors), Burns::and);
-                  }
-                }));
+    for (Group group : counted.groups) {
+      types(group).forEach((type, motors) -> types.merge(type, group.burns(motors), Burns::and));
+    }
     return new LinkedHashMap<>(types);
   }
 
@@ -129,11 +154,11 @@ public final class Reliability {
    */
   public Optional<Contrast> contrast(Lot lot) {
     String type = type(lot);
-    Burns rest =
-        groups.stream()
-            .filter(group -> !group.lots.containsKey(lot.id()) && group.types.containsKey(type))
-            .map(group -> group.burns(group.types.get(type)))
-            .reduce(Burns.NONE, Burns::and);
+    Burns rest = Burns.NONE;
+    for (Group group : counted.groups) {
+      Integer motors = group.lots.containsKey(lot.id()) ? null : types(group).get(type);
+      rest = motors == null ? rest : rest.and(group.burns(motors));
+    }
     return of(lot).isMarked() && rest.told() > 0
         ? Optional.of(new Contrast(type, of(lot), rest))
         : Optional.empty();
@@ -153,7 +178,9 @@ public final class Reliability {
     public String words() {
       long times = Math.round(100 * chance());
       String often =
-          times < 1 ? "less than once in 100" : times == 1 ? "once in 100" : times + " times in 100";
+          times < 1
+              ? "less than once in 100"
+              : times == 1 ? "once in 100" : times + " times in 100";
       return "The rest of %s: %s. By chance alone they differ so much %s."
           .formatted(type, rest.words(), often);
     }

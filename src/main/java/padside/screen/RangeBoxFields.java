@@ -37,11 +37,6 @@ final class RangeBoxFields {
                 new Texts(""),
                 "The batch or date code printed on the motor or the pack."),
             FormField.of(
-                Lot.DATE_CODE,
-                "Date code",
-                new Texts(""),
-                "The maker's date code as printed on the case, where the lot code is another."),
-            FormField.of(
                 Lot.BOUGHT, "Bought", new Counts(false), "How many motors were bought, like 3."),
             FormField.of(
                 Lot.BOUGHT_ON, "Bought on", new DateText(), "As far as known: 2026-05-02 or 2026."),
@@ -52,7 +47,12 @@ final class RangeBoxFields {
                 new Counts(true),
                 "Added to the count after a look into the box, like -1; + and - in the list do it"
                     + " too."),
-            FormField.of(Lot.NOTE, "Note", new Texts(""), "Anything worth knowing.")));
+            FormField.of(Lot.NOTE, "Note", new Texts(""), "Anything worth knowing."),
+            FormField.of(
+                Lot.DATE_CODE,
+                "Date code",
+                new Texts(""),
+                "The maker's date code as printed on the case, where the lot code is another.")));
   }
 
   static RecordForm.Sheet device(World world) {

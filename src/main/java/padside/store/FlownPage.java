@@ -55,7 +55,6 @@ record FlownPage(Database database) {
         cells.put(WANTED.get(i).name(), Facts.Cell.of(value));
       }
     }
-    return new Row(
-        row.getLong(1), new Flight(new RecordId(row.getString(2)), new Facts(cells)));
+    return new Row(row.getLong(1), new Flight(new RecordId(row.getString(2)), new Facts(cells)));
   }
 }

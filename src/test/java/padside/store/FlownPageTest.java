@@ -49,7 +49,8 @@ class FlownPageTest {
       assertSame(Past.ofAll(log), expected);
       assertSame(Logbook.readWhole(log, new MotorTable(List.of())).past(), expected);
       assertThat(Logbook.read(log, new MotorTable(List.of())).past().whole()).isFalse();
-      assertSame(Past.of(all.subList(0, 99), true).and(Past.of(all.subList(99, all.size()), true)),
+      assertSame(
+          Past.of(all.subList(0, 99), true).and(Past.of(all.subList(99, all.size()), true)),
           expected);
     }
   }
@@ -57,14 +58,11 @@ class FlownPageTest {
   private static Facts flight(Random random) {
     Facts facts =
         Facts.none()
-            .with(
-                Flight.STATUS,
-                random.nextInt(5) == 0 ? Flight.Status.CARD : Flight.Status.FLOWN)
+            .with(Flight.STATUS, random.nextInt(5) == 0 ? Flight.Status.CARD : Flight.Status.FLOWN)
             .with(Flight.MOTOR, random.nextBoolean() ? "C6-5" : "C6-0 then C6-7")
             .with(Flight.ROCKET, new RecordId("rocket " + random.nextInt(3)));
     facts = random.nextInt(4) == 0 ? facts : facts.with(Flight.LOT, new RecordId("lot"));
-    facts =
-        random.nextInt(9) == 0 ? facts.with(Flight.LOT.name(), Facts.Cell.of("  ")) : facts;
+    facts = random.nextInt(9) == 0 ? facts.with(Flight.LOT.name(), Facts.Cell.of("  ")) : facts;
     facts = random.nextBoolean() ? facts : facts.with(Flight.BURN, "nominal");
     facts = random.nextBoolean() ? facts : facts.with(Flight.EJECTION, "late");
     Optional<TimeSpan> delay =
