@@ -25,6 +25,7 @@ enum DayKeys {
   CARD("c", "", "the card of the marked flight, flown or not"),
   SYNC("y", "sync", "synchronise with a stick or a shared folder"),
   CONFLICTS("r", "", ConflictScreen.OPEN.meaning()),
+  PAGES("v", "pages", PagesScreen.MEANING),
   CLOCK("k", "", "date and time: look at the clock or set it"),
   QUIT("q", "quit", "leave Padside");
 
