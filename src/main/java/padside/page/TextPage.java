@@ -10,7 +10,9 @@ public final class TextPage {
   public static final int USUAL_WIDTH = 80;
 
   private static final int LEAST_BAR = 10;
-  private static final int PAIRED = 30;
+
+  /** Labels longer than this share of a line have one of their own. */
+  private static final int PAIRED = 3;
 
   private final int width;
   private final List<TextLine> lines = new ArrayList<>();
@@ -150,7 +152,8 @@ public final class TextPage {
     strong(form.title());
     String waiting = "";
     for (Form.Entry entry : form.entries()) {
-      boolean half = !entry.wide() && entry.value().length() + entry.label().length() < PAIRED;
+      boolean half =
+          !entry.wide() && entry.value().length() + entry.label().length() < width / PAIRED + 3;
       if (!half || !form.cut()) {
         waiting = flushed(waiting);
         entry(entry);
@@ -175,7 +178,10 @@ public final class TextPage {
   }
 
   private void entry(Form.Entry entry) {
-    if (entry.value().isBlank()) {
+    if (entry.value().isBlank() && entry.label().length() + LEAST_BAR > width) {
+      plain(entry.label() + ":");
+      lines.add(TextLine.plain("_".repeat(width)));
+    } else if (entry.value().isBlank()) {
       lines.add(TextLine.plain(ruled(entry, width)));
     } else {
       Wrapped.hanging(shown(entry.label()) + ": ", shown(entry.value()), width)

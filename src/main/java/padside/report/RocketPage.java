@@ -70,7 +70,7 @@ final class RocketPage {
   private Page page() throws Fault {
     return new Page(
         "Rocket history · " + rocket.name(),
-        source.made(flights.size() + " flights, as the log has them."),
+        source.made("Every flight that the log has of it."),
         List.of(
             new Page.Section("", List.of(facts())),
             new Page.Section("Flights", flown()),

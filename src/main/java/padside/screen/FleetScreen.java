@@ -20,7 +20,7 @@ record FleetScreen() implements Shelf {
       Binding.of("fm", "fixes", "what is to be mended on the rocket under the cursor");
 
   private static final Binding PAGE =
-      Binding.of("v", "history page", "all flights of the rocket under the cursor, on one page");
+      Binding.of("v", "page", "all flights of the rocket under the cursor, on one page");
 
   static RecordList open(World world) {
     return RecordList.of(new FleetScreen(), world);

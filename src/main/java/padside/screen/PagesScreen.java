@@ -14,11 +14,13 @@ import padside.report.PageKind;
  * @param day whose sheet stands first
  */
 record PagesScreen(Optional<RecordId> day, ListCursor cursor) implements Screen {
-  static final String MEANING = "pages worth keeping: day, rocket, season, motors";
+  static final String MEANING = "pages to keep or print: day, season, rocket";
 
   private static final Binding OPEN = Binding.of("<enter>", "open", "the marked page");
   private static final Binding FIND =
       Binding.of("/", "find", "type words, only lines that hold them stay; Esc shows all again");
+  private static final Binding FOUND =
+      Binding.of("<tab>", "", "keep the lines found; letters are commands again");
   private static final Binding BACK = Binding.of("<esc>", "back", "back to the screen before");
   private static final Binding MOVE =
       Binding.of(
@@ -45,10 +47,18 @@ record PagesScreen(Optional<RecordId> day, ListCursor cursor) implements Screen 
           .map(id -> Step.stay(this).open(page(id, world)))
           .orElse(Step.stay(this));
     }
-    return cursor
-        .press(key, items)
-        .map(moved -> Step.stay(new PagesScreen(day, moved)))
-        .orElseGet(() -> BACK.has(key) ? Step.close() : Step.stay(this));
+    boolean all = cursor.find().isEmpty() && !cursor.finding();
+    if (BACK.has(key)) {
+      return all ? Step.close() : at(cursor.whole(items));
+    }
+    if (FIND.has(key) && !cursor.finding()) {
+      return at(cursor.toFind());
+    }
+    return at(FOUND.has(key) ? cursor.found() : cursor.press(key, items).orElse(cursor));
+  }
+
+  private Step at(ListCursor moved) {
+    return Step.stay(new PagesScreen(day, moved));
   }
 
   /** A line goes by the code of its page and the record the page is of. */
@@ -125,6 +135,6 @@ record PagesScreen(Optional<RecordId> day, ListCursor cursor) implements Screen 
 
   @Override
   public List<Binding> bindings() {
-    return List.of(OPEN, FIND, BACK, MOVE);
+    return List.of(OPEN, FIND, BACK, MOVE, FOUND);
   }
 }
