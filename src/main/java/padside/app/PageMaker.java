@@ -57,8 +57,8 @@ record PageMaker(Path folder) {
       try {
         new NewFile(file).write(HtmlPage.of(page));
         return file;
-      } catch (NewFile.AlreadyThere e) {
-        continue; // the next number may be free
+      } catch (NewFile.AlreadyThere taken) {
+        // the next number may be free
       }
     }
     throw new Fault(
