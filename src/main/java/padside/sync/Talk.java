@@ -222,7 +222,7 @@ public final class Talk {
     wire.send(
         Wire.Kind.HELLO,
         message -> {
-          message.writeByte(part.ordinal());
+          message.writeBoolean(part == Part.NEAR);
           device(message, self);
           message.writeLong(mine.digest());
         });
@@ -234,7 +234,7 @@ public final class Talk {
             Wire.Kind.HELLO,
             message ->
                 new Hello(
-                    message.readByte() == Part.NEAR.ordinal() ? Part.NEAR : Part.FAR,
+                    message.readBoolean() ? Part.NEAR : Part.FAR,
                     device(message),
                     message.readLong()));
     if (hello.part() != wanted) {

@@ -42,17 +42,23 @@ final class Wire {
 
   /** The kinds of messages; what follows which is {@link Talk}'s to say. */
   enum Kind {
-    HELLO,
-    BUCKETS,
-    HOLDINGS,
-    WRITERS,
-    GO,
-    STOP,
-    LINES,
-    KEPT,
-    GIVEN,
-    TOLD,
-    FAULT
+    HELLO(0),
+    BUCKETS(1),
+    HOLDINGS(2),
+    WRITERS(3),
+    GO(4),
+    STOP(5),
+    LINES(6),
+    KEPT(7),
+    GIVEN(8),
+    TOLD(9),
+    FAULT(10);
+
+    private final int code;
+
+    Kind(int code) {
+      this.code = code;
+    }
   }
 
   /** Writes what a message holds. */
@@ -137,7 +143,7 @@ final class Wire {
     if (bytes.length > MOST_BYTES) {
       throw new IllegalArgumentException(kind + " of " + bytes.length + " bytes");
     }
-    out.writeByte(kind.ordinal());
+    out.writeByte(kind.code);
     out.writeInt(bytes.length);
     out.writeInt(sum(kind, bytes));
     out.write(bytes);
@@ -200,7 +206,7 @@ final class Wire {
 
   private static int sum(Kind kind, byte[] bytes) {
     CRC32C sum = new CRC32C();
-    sum.update(kind.ordinal());
+    sum.update(kind.code);
     sum.update(bytes);
     return (int) sum.getValue();
   }
