@@ -11,15 +11,13 @@ import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.Callable;
-import padside.fact.Column;
-import padside.fact.Facts;
 import padside.fact.Fault;
 import padside.fact.RecordId;
 import padside.flight.Action;
 import padside.flight.FlightLog;
 import padside.flight.Kind;
+import padside.report.WholeLog;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -37,10 +35,10 @@ import picocli.CommandLine.Spec;
       "Example: echo '{\"name\": \"Alder\", \"mass_kg\": 0.042}' | padside add rocket",
       "Fields are those of padside flights --json: SI, units in the names. With \"id\" a record"
           + " that is in the log is changed.",
+      "Another log: padside export --json --log OLD | padside add --log NEW",
       "Exit status: 0 done, 1 the log failed, 2 wrong input; nothing is added then."
     })
 final class AddCommand implements Callable<Integer> {
-  private static final String ID = "id";
   private static final int DEEPEST = 16;
   private static final int LONGEST_TEXT = 20_000;
   private static final int LARGEST_INPUT = 8 << 20;
@@ -50,23 +48,23 @@ final class AddCommand implements Callable<Integer> {
   @ParentCommand private RootCommand root;
 
   @Parameters(
+      arity = "0..1",
       paramLabel = "KIND",
-      description = "rocket, motor, lot, device, altimeter, field, day, weather, flight or fix")
+      description =
+          "rocket, motor, lot, device, altimeter, field, day, weather, flight or fix; without it"
+              + " what padside export --json wrote is added")
   private String kind;
 
   @Override
   public Integer call() throws Fault {
-    Kind known =
-        Kind.find(kind)
-            .orElseThrow(
-                () ->
-                    refused(
-                        "There is no kind of record called \""
-                            + kind
-                            + "\"; choose "
-                            + String.join(
-                                ", ", List.of(Kind.values()).stream().map(Kind::code).toList())
-                            + "."));
+    List<RecordId> ids = kind == null ? whole() : ofKind(known(kind));
+    output.print(
+        Map.of("ids", ids.stream().map(RecordId::text).toList()),
+        () -> ids.stream().map(RecordId::text).toList());
+    return Exit.DONE;
+  }
+
+  private List<RecordId> ofKind(Kind known) throws Fault {
     List<Action.Change> changes = new ArrayList<>();
     for (Object item : items(input())) {
       changes.add(change(known, item, changes.size() + 1));
@@ -78,12 +76,59 @@ final class AddCommand implements Callable<Integer> {
               "There is no " + known.code() + " " + change.record().get() + " to change.");
         }
       }
-      List<RecordId> ids = open.save(new Action("add " + known.code(), changes));
-      output.print(
-          Map.of("ids", ids.stream().map(RecordId::text).toList()),
-          () -> ids.stream().map(RecordId::text).toList());
+      return open.save(new Action("add " + known.code(), changes));
     }
-    return Exit.DONE;
+  }
+
+  /** What {@code export --json} wrote: every record becomes a new one of this log. */
+  private List<RecordId> whole() throws Fault {
+    if (!(input() instanceof Map<?, ?> byKind)) {
+      throw refused("The input is not a whole log; name the kind of these records.");
+    }
+    Incoming incoming = new Incoming();
+    for (Map.Entry<?, ?> each : byKind.entrySet()) {
+      if (!each.getKey().equals(WholeLog.VERSION)) {
+        take(known((String) each.getKey()), each.getValue(), incoming);
+      } else if (!(each.getValue() instanceof Integer version) || version != 1) {
+        throw refused("This log was written by a newer Padside; use that one to add it.");
+      }
+    }
+    if (incoming.count() == 0) {
+      throw refused("The input has no records; give at least one.");
+    }
+    try (FlightLog open = root.openLog()) {
+      return incoming.save(open, "add log").values().stream().sorted().toList();
+    }
+  }
+
+  private void take(Kind known, Object value, Incoming incoming) {
+    if (!(value instanceof List<?> records)) {
+      throw refused("\"" + known.code() + "\" is not an array of records.");
+    }
+    int number = 1;
+    for (Object item : records) {
+      String what = known.code() + " " + number++;
+      RecordJson record = new RecordJson(known, what, this::refused);
+      Map<?, ?> members = record.members(item);
+      String name = record.id(members).orElse(what);
+      if (incoming.has(name)) {
+        throw refused(what + " has the id \"" + name + "\" of another record; each has its own.");
+      }
+      incoming.add(name, known, record.facts(members));
+    }
+  }
+
+  private Kind known(String code) {
+    return Kind.find(code)
+        .orElseThrow(
+            () ->
+                refused(
+                    "There is no kind of record called \""
+                        + code
+                        + "\"; choose "
+                        + String.join(
+                            ", ", List.of(Kind.values()).stream().map(Kind::code).toList())
+                        + "."));
   }
 
   private Object input() {
@@ -120,65 +165,9 @@ final class AddCommand implements Callable<Integer> {
   }
 
   private Action.Change change(Kind known, Object item, int number) {
-    if (!(item instanceof Map<?, ?> fields)) {
-      throw refused("Record " + number + " is not a JSON object like {\"name\": \"Alder\"}.");
-    }
-    Facts facts = Facts.none();
-    Optional<RecordId> record = Optional.empty();
-    for (Map.Entry<?, ?> field : fields.entrySet()) {
-      String name = (String) field.getKey();
-      if (name.equals(ID)) {
-        record = Optional.of(id(field.getValue(), number));
-      } else {
-        facts = facts.with(name, cell(known, name, field.getValue(), number));
-      }
-    }
-    if (facts.isEmpty()) {
-      throw refused("Record " + number + " has no fields.");
-    }
-    return new Action.Change(known, record, facts);
-  }
-
-  private RecordId id(Object value, int number) {
-    if (value instanceof String text && !text.isBlank()) {
-      return new RecordId(text);
-    }
-    throw refused("Record " + number + ": id is not a text.");
-  }
-
-  private Facts.Cell cell(Kind known, String name, Object value, int number) {
-    Column<?> column =
-        known
-            .column(name)
-            .orElseThrow(
-                () ->
-                    refused(
-                        "Record "
-                            + number
-                            + ": "
-                            + known.code()
-                            + " has no field \""
-                            + name
-                            + "\"; it has "
-                            + String.join(
-                                ", ", known.columns().stream().<String>map(Column::name).toList())
-                            + "."));
-    if (value == null) {
-      return Facts.Cell.emptied();
-    }
-    if (Facts.none().with(name, Facts.Cell.of(value)).get(column).isEmpty()) {
-      throw refused(
-          "Record "
-              + number
-              + ": \""
-              + value
-              + "\" is no value for "
-              + name
-              + " ("
-              + column.meaning()
-              + ").");
-    }
-    return Facts.Cell.of(value);
+    RecordJson record = new RecordJson(known, "Record " + number, this::refused);
+    Map<?, ?> members = record.members(item);
+    return new Action.Change(known, record.id(members).map(RecordId::new), record.facts(members));
   }
 
   private ParameterException refused(String sentence) {

@@ -27,6 +27,7 @@ import picocli.CommandLine.Spec;
       FlightsCommand.class,
       PlanCommand.class,
       AddCommand.class,
+      ExportCommand.class,
       BackupCommand.class,
       RestoreCommand.class,
       SyncCommand.class,

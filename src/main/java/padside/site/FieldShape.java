@@ -114,6 +114,20 @@ public final class FieldShape {
     return hazards.list();
   }
 
+  /**
+   * Places along the edge, clockwise from north, between which it runs straight; arcs by points 5°
+   * apart. Fewer than three enclose nothing.
+   */
+  public List<Landing> corners() {
+    return new Corners(stretches).list();
+  }
+
+  /** Places along the rim of a hazard, clockwise from north. */
+  public static List<Landing> rim(Field.Hazard hazard) {
+    return Corners.circle(
+        new Landing(hazard.bearing(), hazard.distance()), hazard.radius().metres());
+  }
+
   /** From the pad to the edge along a bearing, hazards or not. */
   public Length reach(Bearing bearing) {
     double toward = bearing.inRadians();

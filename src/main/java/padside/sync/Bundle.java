@@ -40,7 +40,8 @@ public record Bundle(Path file) {
       throw SyncFaults.noBundle(file, "it is no file of its own");
     }
     ParcelFile parcel = ParcelFile.look(file);
-    if (parcel.isNewer() || parcel.remark().isPresent() && parcel.head().holdings().isEmpty()) {
+    boolean nothing = parcel.remark().isPresent() && parcel.head().holdings().isEmpty();
+    if (parcel.isNewer() || nothing) {
       throw SyncFaults.noBundle(file, parcel.remark().orElseThrow());
     }
     Remarks remarks = new Remarks();
