@@ -9,8 +9,10 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import padside.fact.Fault;
 
 /**
  * Two streams that are given up when nothing moves in them for too long, and the bytes that moved.
@@ -18,6 +20,7 @@ import java.util.concurrent.TimeoutException;
  */
 final class Patience {
   private static final int BLOCK = 1 << 13;
+  private static final long MOMENT_MILLIS = 200;
 
   private final InputStream in;
   private final OutputStream out;
@@ -29,8 +32,30 @@ final class Patience {
             made.setDaemon(true);
             return made;
           });
+  private Going going = () -> {};
   private long bytesIn;
   private long bytesOut;
+
+  /** Asked every moment while nothing moves. */
+  interface Going {
+    void on() throws Fault;
+  }
+
+  /** Given up for a reason of this side. */
+  static final class CalledOff extends IOException {
+    private static final long serialVersionUID = 1L;
+
+    private final Fault why;
+
+    CalledOff(Fault why) {
+      super(why);
+      this.why = why;
+    }
+
+    Fault why() {
+      return why;
+    }
+  }
 
   /** Nothing moved for too long. */
   static final class Silence extends IOException {
@@ -45,6 +70,11 @@ final class Patience {
     this.in = streams.in();
     this.out = streams.out();
     this.idle = streams.patience();
+  }
+
+  /** Asks from now on whether to go on waiting. */
+  void whileGoing(Going asked) {
+    going = asked;
   }
 
   InputStream in() {
@@ -95,15 +125,29 @@ final class Patience {
   }
 
   private <T> T within(Callable<T> work) throws IOException {
+    Future<T> working = thread.submit(work);
     try {
-      return thread.submit(work).get(idle.toMillis(), TimeUnit.MILLISECONDS);
-    } catch (TimeoutException e) {
+      for (long waited = 0; waited < idle.toMillis(); waited += MOMENT_MILLIS) {
+        try {
+          return working.get(MOMENT_MILLIS, TimeUnit.MILLISECONDS);
+        } catch (TimeoutException e) {
+          goOn();
+        }
+      }
       throw new Silence(idle);
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
       throw new InterruptedIOException("called off");
     } catch (ExecutionException e) {
       throw e.getCause() instanceof IOException failed ? failed : new IOException(e.getCause());
+    }
+  }
+
+  private void goOn() throws CalledOff {
+    try {
+      going.on();
+    } catch (Fault fault) {
+      throw new CalledOff(fault);
     }
   }
 

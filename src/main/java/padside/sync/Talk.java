@@ -12,6 +12,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Consumer;
 import padside.fact.Fault;
 import padside.store.Exchange;
 import padside.store.Holdings;
@@ -40,8 +41,8 @@ import padside.store.Holdings;
  * once it is answered: an exchange broken off anywhere is finished by another one.
  */
 public final class Talk {
-  /** How long the near side waits for anything to move. */
-  public static final Duration PATIENCE = Duration.ofMinutes(1);
+  /** How long the near side waits for anything to move: a slow far one may have to be built. */
+  public static final Duration PATIENCE = Duration.ofMinutes(3);
 
   /** The same of the far side: somebody may be asked at the near one. */
   public static final Duration FAR_PATIENCE = Duration.ofMinutes(10);
@@ -54,7 +55,12 @@ public final class Talk {
 
   /** A log, opened once it is known that somebody wants it. */
   public interface Opening {
-    Exchange open() throws Fault;
+    /**
+     * Opens it.
+     *
+     * @param notices takes what its owner ought to know of it
+     */
+    Exchange open(Consumer<String> notices) throws Fault;
   }
 
   private enum Part {
@@ -94,6 +100,7 @@ public final class Talk {
 
   /** Has the exchange this side started. */
   public Told near(Exchange log, Terms terms) throws Fault {
+    wire.streams().whileGoing(terms::goOn);
     return said(() -> nearly(log, terms));
   }
 
@@ -104,14 +111,27 @@ public final class Talk {
 
   private Told said(Course course) throws Fault {
     try {
-      wire.greet();
+      greet();
       return told(course);
+    } catch (Patience.CalledOff e) {
+      throw e.why();
     } catch (Patience.Silence e) {
       throw TalkFaults.silent(wire.other(), e.getMessage());
     } catch (IOException e) {
       throw TalkFaults.ended(wire.other(), e);
     } finally {
       wire.streams().end();
+    }
+  }
+
+  /** A stream that ends before the greeting had nobody at its other end. */
+  private void greet() throws IOException, Fault {
+    try {
+      wire.greet();
+    } catch (Patience.CalledOff | Patience.Silence e) {
+      throw e;
+    } catch (IOException e) {
+      throw TalkFaults.notPadside(wire.other(), "");
     }
   }
 
@@ -148,7 +168,7 @@ public final class Talk {
     Buckets mine = new Buckets(log.holdings());
     hello(Part.NEAR, log, mine);
     Hello far = hello(Part.FAR);
-    Ending ending = new Ending(far.device(), log, terms);
+    Ending ending = new Ending(far.device(), log, terms, new Remarks());
     if (far.digest() == mine.digest()) {
       return ending.near(0, 0);
     }
@@ -173,7 +193,9 @@ public final class Talk {
       throws IOException, Fault {
     Set<String> agreed = new HashSet<>(log.devices().keySet());
     List<Stranger> strangers =
-        writers.stream().filter(each -> !agreed.contains(each.device().id())).toList();
+        writers.stream()
+            .filter(each -> each.lines() > 0 && !agreed.contains(each.device().id()))
+            .toList();
     if (!strangers.isEmpty() && !mayTake(terms, strangers)) {
       throw SyncFaults.declined();
     }
@@ -195,10 +217,11 @@ public final class Talk {
 
   private Told serve(Opening opening) throws IOException, Fault {
     Hello near = hello(Part.NEAR);
-    Exchange log = opening.open();
+    Remarks remarks = new Remarks();
+    Exchange log = opening.open(remarks::add);
     Buckets mine = new Buckets(log.holdings());
     hello(Part.FAR, log, mine);
-    Ending ending = new Ending(near.device(), log, new Unasked());
+    Ending ending = new Ending(near.device(), log, new Unasked(), remarks);
     if (near.digest() == mine.digest()) {
       return ending.far(0, 0);
     }
@@ -297,12 +320,13 @@ public final class Talk {
   private final class Ending {
     private final Exchange.Device other;
     private final Exchange log;
-    private final Remarks remarks = new Remarks();
+    private final Remarks remarks;
     private final Batches batches;
 
-    Ending(Exchange.Device other, Exchange log, Terms terms) {
+    Ending(Exchange.Device other, Exchange log, Terms terms, Remarks remarks) {
       this.other = other;
       this.log = log;
+      this.remarks = remarks;
       this.batches = new Batches(wire, log, terms);
     }
 

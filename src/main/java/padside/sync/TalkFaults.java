@@ -14,7 +14,7 @@ final class TalkFaults {
   static final String ENDED = "sync-ended";
   private static final String AGAIN =
       "What moved before is kept on both sides; synchronise again to move the rest.";
-  private static final int MOST_QUOTED = 100;
+  private static final int MOST_QUOTED = 160;
 
   private TalkFaults() {}
 

@@ -112,8 +112,8 @@ final class Wire {
         continue;
       }
       String said = line.toString(StandardCharsets.UTF_8).strip();
-      if (said.startsWith(NAME)) {
-        check(said);
+      if (said.contains(NAME)) {
+        check(said.substring(said.indexOf(NAME)));
         return;
       }
       first = first.isEmpty() ? said : first;

@@ -88,7 +88,7 @@ final class TalkTable {
         var from = Channels.newInputStream(in.source())) {
       return new Talk(new Talk.Streams(from, to, PATIENCE), "pad", "1")
           .far(
-              () -> {
+              notices -> {
                 log[0] = open(far);
                 return log[0].exchange();
               });

@@ -7,6 +7,8 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
+import java.io.PipedInputStream;
+import java.io.PipedOutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -20,9 +22,7 @@ import org.junit.jupiter.api.io.TempDir;
 import padside.Trials;
 import padside.fact.Facts;
 import padside.fact.Fault;
-import padside.fact.RecordId;
 import padside.flight.Action;
-import padside.flight.Flight;
 import padside.flight.Kind;
 import padside.flight.Rocket;
 import padside.store.LogFolder;
@@ -65,17 +65,10 @@ class TalkTest {
     rockets(table, near, 3);
     table.sound();
     try (LogFolder log = table.open(near)) {
-      Random random = new Random(4);
-      for (int flight = 0; flight < 10; flight++) {
-        RecordId card = log.save(Action.create("new card", Kind.FLIGHT, Facts.none())).get(0);
-        for (int field = 0; field < 40; field++) {
-          Facts typed = Facts.none().with(Flight.NOTE, "words typed " + random.nextInt());
-          log.save(Action.change("keep card", Kind.FLIGHT, card, typed));
-        }
-      }
+      TypedDay.into(log);
     }
     Told told = table.sound();
-    assertThat(told.out()).isEqualTo(411);
+    assertThat(told.out()).isEqualTo(TypedDay.LINES + 1);
     Trials.say(
         "a day of 10 flights moved " + told.bytesOut() + " bytes out, " + told.bytesIn() + " in");
     assertThat(told.bytesIn() + told.bytesOut()).isLessThan(MOST_FOR_A_DAY);
@@ -222,19 +215,9 @@ class TalkTest {
 
   @Test
   void a_silent_other_side_is_given_up() throws Exception {
-    InputStream silent =
-        new InputStream() {
-          @Override
-          public int read() throws IOException {
-            try {
-              Thread.sleep(60_000);
-            } catch (InterruptedException e) {
-              return -1;
-            }
-            return -1;
-          }
-        };
-    assertThat(answer(silent, Duration.ofMillis(1000))).contains("nothing came for 1 s");
+    try (PipedInputStream silent = new PipedInputStream(new PipedOutputStream())) {
+      assertThat(answer(silent, Duration.ofSeconds(1))).contains("nothing came for 1 s");
+    }
   }
 
   @Test
