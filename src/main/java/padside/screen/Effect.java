@@ -45,8 +45,8 @@ public sealed interface Effect {
   record KeepIn(Ticket ticket, String folder) implements Effect {}
 
   /**
-   * Exchange lines with a folder, unless that is under way; answered with {@link Event.Synced} as
-   * it goes on, while saves go in between.
+   * Exchange lines with a place, a folder or {@code ssh:user@host}, unless that is under way;
+   * answered with {@link Event.Synced} as it goes on, while saves go in between.
    */
   record Synchronise(String place) implements Effect {}
 
