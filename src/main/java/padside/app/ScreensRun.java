@@ -43,6 +43,7 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
   private final Checker checker;
   private final PlaceKeeper place;
   private final SyncKeeper sync;
+  private final TraceKeeper traces;
 
   /** True once the flier left by a key, and no signal ends the program. */
   private boolean left;
@@ -57,6 +58,7 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
     this.place = new PlaceKeeper(folder, inbox::failed);
     this.sync =
         new SyncKeeper(keeper, new SyncPlaces(folder, () -> keeper.ask(SyncCommand::now)), inbox);
+    this.traces = new TraceKeeper(folder, inbox);
     Thread.setDefaultUncaughtExceptionHandler((thread, bug) -> inbox.failed(bug));
     Runtime.getRuntime().addShutdownHook(signalled);
   }
@@ -185,6 +187,7 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
     } else {
       keeper.does(effect);
       sync.does(effect);
+      traces.does(effect);
     }
   }
 
@@ -235,6 +238,7 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
   public void close() {
     console.close();
     sync.close();
+    traces.close();
     keeper.close();
     place.close();
     closed.countDown();

@@ -185,8 +185,7 @@ final class TraceCommand implements Callable<Integer> {
   private static List<String> lines(TraceFinding found, Traced traced, UnitSystem units) {
     List<String> lines = new ArrayList<>();
     for (TraceWords.Row row : TraceWords.rows(found, traced, units)) {
-      String said = row.said().isEmpty() ? "" : "  (" + row.said() + ")";
-      lines.add(String.format(Locale.ROOT, "  %-15s %s%s", row.label(), row.found(), said));
+      lines.add("  " + row.line());
     }
     lines.addAll(TraceWords.remarks(found, units));
     return lines;

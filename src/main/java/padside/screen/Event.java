@@ -9,6 +9,7 @@ import padside.flight.FlightLog;
 import padside.flight.Logbook;
 import padside.flight.Operation;
 import padside.preflight.Answer;
+import padside.trace.TraceFinding;
 
 /**
  * What happened. Keys go to the screen on top; everything else goes to every screen, which knows
@@ -70,6 +71,22 @@ public sealed interface Event {
       records = List.copyOf(records);
     }
   }
+
+  /** The newest files of a folder, with their paths as they may be typed. */
+  record TracesListed(Ticket ticket, List<String> paths) implements Event {
+    public TracesListed {
+      paths = List.copyOf(paths);
+    }
+  }
+
+  /**
+   * What happened in one flight of an altimeter's file.
+   *
+   * @param part which of them, from 1
+   * @param of how many there are
+   */
+  record TraceRead(Ticket ticket, String path, int part, int of, TraceFinding finding)
+      implements Event {}
 
   /** What was asked for could not be read. */
   record NotRead(Ticket ticket, Fault fault) implements Event {}

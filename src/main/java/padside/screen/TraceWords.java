@@ -30,7 +30,13 @@ public final class TraceWords {
    * @param found its value and how far it may be off, or why it is not there
    * @param said what the flight says and what becomes of that; perhaps empty
    */
-  public record Row(String label, String found, String said) {}
+  public record Row(String label, String found, String said) {
+    /** In one line, its parts below each other in a column of rows. */
+    public String line() {
+      String more = said.isEmpty() ? "" : "  (" + said + ")";
+      return String.format(Locale.ROOT, "%-15s %s%s", label, found, more);
+    }
+  }
 
   private TraceWords(TraceFinding trace, Traced traced, UnitSystem units) {
     this.trace = trace;
