@@ -30,6 +30,7 @@ import picocli.CommandLine.Spec;
       ImportCommand.class,
       TraceCommand.class,
       ExportCommand.class,
+      ReportCommand.class,
       BackupCommand.class,
       RestoreCommand.class,
       SyncCommand.class,

@@ -1,6 +1,7 @@
 package padside.screen;
 
 import java.util.List;
+import padside.page.RoundStep;
 import padside.units.Length;
 import padside.units.Notations;
 import padside.units.TimeSpan;
