@@ -1,6 +1,5 @@
 package padside.store;
 
-import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import padside.units.Reading;
@@ -18,21 +17,18 @@ public final class Arrived {
 
   /** Texts that ought to be lines, without their ends. */
   public static Arrived of(List<String> raws) {
-    return read(raws.stream().map(raw -> raw.getBytes(StandardCharsets.UTF_8)).toList());
-  }
-
-  /** The same in UTF-8. */
-  public static Arrived read(List<byte[]> raws) {
     return new Arrived(raws.parallelStream().map(Arrived::line).toList());
   }
 
-  private static Reading<ReadyLine> line(byte[] raw) {
-    for (byte each : raw) {
-      if (each == '\n') {
-        return Reading.refused("a line end within it");
-      }
-    }
-    return ReadyLine.read(ByteBuffer.wrap(raw));
+  /** Lines as they were told apart by their ends, in UTF-8. */
+  public static Arrived read(List<byte[]> raws) {
+    return new Arrived(raws.parallelStream().map(ReadyLine::read).toList());
+  }
+
+  private static Reading<ReadyLine> line(String raw) {
+    return raw.indexOf('\n') >= 0
+        ? Reading.refused("a line end within it")
+        : ReadyLine.read(raw.getBytes(StandardCharsets.UTF_8));
   }
 
   /** How many they are. */

@@ -55,7 +55,8 @@ final class Json {
     if (value instanceof String text && isPlain(text)) {
       return "\"" + text + "\"";
     }
-    if (value instanceof Long || value instanceof Boolean) {
+    boolean number = value instanceof Double real && Double.isFinite(real);
+    if (number || value instanceof Long || value instanceof Boolean) {
       return value.toString();
     }
     try {

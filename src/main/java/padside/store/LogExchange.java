@@ -85,7 +85,8 @@ final class LogExchange implements Exchange {
     private int known;
 
     private Taken taken() {
-      int later = (int) fresh.values().stream().filter(each -> each.line().fromNewerVersion()).count();
+      int later =
+          (int) fresh.values().stream().filter(each -> each.line().fromNewerVersion()).count();
       return new Taken(fresh.size(), known, later, refused);
     }
 

@@ -24,8 +24,8 @@ record ReadyLine(JournalLine line, String raw, List<RecordPart> parts) {
   }
 
   /** Reads the bytes of a line; the objection says what is wrong with it. */
-  static Reading<ReadyLine> read(ByteBuffer bytes) {
-    String raw = StandardCharsets.UTF_8.decode(bytes.duplicate()).toString();
-    return LineForm.read(bytes).map(line -> of(line, raw));
+  static Reading<ReadyLine> read(byte[] bytes) {
+    return LineForm.read(ByteBuffer.wrap(bytes))
+        .map(line -> of(line, new String(bytes, StandardCharsets.UTF_8)));
   }
 }

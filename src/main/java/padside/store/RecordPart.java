@@ -95,11 +95,22 @@ record RecordPart(
   }
 
   private static boolean isPlain(String name) {
-    return name.chars().allMatch(c -> c >= 'a' && c <= 'z' || c >= '0' && c <= '9' || c == '_');
+    for (int i = 0; i < name.length(); i++) {
+      char c = name.charAt(i);
+      if ((c < 'a' || c > 'z') && (c < '0' || c > '9') && c != '_') {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static boolean hasControls(String text) {
-    return text.chars().anyMatch(c -> c < ' ');
+    for (int i = 0; i < text.length(); i++) {
+      if (text.charAt(i) < ' ') {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static String doc(List<CellChange> cells) {

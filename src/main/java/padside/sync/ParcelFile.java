@@ -117,7 +117,8 @@ record ParcelFile(Path file, Parcel head, long start, Optional<String> remark, b
   Lines lines() throws Fault {
     try {
       FileChannel channel = open(file);
-      return new Lines(file, new LineInput(Channels.newInputStream(channel.position(start))), channel);
+      return new Lines(
+          file, new LineInput(Channels.newInputStream(channel.position(start))), channel);
     } catch (IOException e) {
       throw SyncFaults.unreadable(file, e);
     }
