@@ -105,6 +105,15 @@ public record Air(Density density, Temperature temperature, boolean uniform) {
     return new Pressure(SEA_LEVEL_PA * Math.pow(ratio, PRESSURE_EXPONENT));
   }
 
+  /**
+   * How far above the pad the pressure has fallen to this: US Standard Atmosphere 1976, eq. 33a
+   * solved for the height, from the pad's own pressure and temperature.
+   */
+  public static Length heightAt(Pressure aloft, Pressure pad, Temperature atPad) {
+    double ratio = aloft.pascals() / pad.pascals();
+    return new Length(atPad.kelvins() / LAPSE_KPM * (1 - Math.pow(ratio, 1 / PRESSURE_EXPONENT)));
+  }
+
   /** Density at a height above the pad. */
   public Density densityAt(Length height) {
     double ratio = Math.max(0, 1 - thinningPerM() * height.metres());

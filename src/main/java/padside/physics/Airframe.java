@@ -23,10 +23,19 @@ public record Airframe(Mass massWithoutMotor, Length bodyDiameter, double dragCo
         say("Drag coefficient %.2f must lie from 0 to 100; 0.75 is usual.", dragCoefficient));
   }
 
+  /** The same rocket with another drag coefficient. */
+  Airframe withDrag(double coefficient) {
+    return new Airframe(massWithoutMotor, bodyDiameter, coefficient);
+  }
+
   /** Drag coefficient times frontal area. */
   double dragAreaM2() {
+    return dragCoefficient * frontalAreaM2();
+  }
+
+  double frontalAreaM2() {
     double diameter = bodyDiameter.metres();
-    return dragCoefficient * Math.PI * diameter * diameter / 4;
+    return Math.PI * diameter * diameter / 4;
   }
 
   private static String say(String sentence, double value) {

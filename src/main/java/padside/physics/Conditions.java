@@ -55,4 +55,9 @@ record Conditions(
         launch.recovery().map(CanopyDrag::dragAreaM2).orElse(0.0),
         Lateness.NONE);
   }
+
+  /** The same for a rocket of another drag area. */
+  Conditions withDragArea(double squareMetres) {
+    return new Conditions(rod, climb, drift, squareMetres, canopyDragAreaM2, lateness);
+  }
 }

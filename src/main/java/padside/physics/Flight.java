@@ -42,6 +42,7 @@ public final class Flight {
         new TimeSpan(path.burnoutS()),
         new Length(passage.apogeeM()),
         new TimeSpan(passage.apogeeS()),
+        new Length(path.highestM()),
         new TimeSpan(best),
         delays(launch, path, best),
         passage.ejectionState().map(s -> ejection(path, s)),
@@ -68,6 +69,7 @@ public final class Flight {
         new TimeSpan(path.burnoutS()),
         nowhere,
         none,
+        nowhere,
         none,
         List.of(),
         Optional.empty(),
@@ -82,6 +84,27 @@ public final class Flight {
     double weight = launch.liftoffMass().kilograms() * gravityMps2;
     Stage first = launch.stages().get(0);
     return first.count() * first.motor().curve().averageThrust().newtons() / weight;
+  }
+
+  /**
+   * The highest point of a launch as flown in its mean wind: the apogee, unless its charge fires
+   * before; zero when the rocket does not leave the rod.
+   *
+   * @param strength what the thrust of every motor is multiplied by
+   */
+  public static Length highest(Launch launch, double strength) {
+    return new Length(
+        new DragSearch(launch).highestM(launch.airframe().dragCoefficient(), strength));
+  }
+
+  /**
+   * The drag coefficient with which a launch as flown in its mean wind goes as high as this,
+   * whatever its own is. The highest point falls as drag grows.
+   *
+   * @return absent when even without drag it stays lower, or with the most drag goes higher
+   */
+  public static Optional<Double> dragReaching(Launch launch, Length highest) {
+    return new DragSearch(launch).reaching(highest.metres());
   }
 
   /**

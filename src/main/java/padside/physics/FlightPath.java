@@ -33,6 +33,7 @@ final class FlightPath {
   private boolean impactUnderPower;
   private double rodExitMps;
   private double burnoutAltitudeM;
+  private double underCanopyM;
   private Optional<Tracker> tracker = Optional.empty();
 
   FlightPath(Launch launch, Burn burn, Conditions conditions, double gravityMps2) {
@@ -71,6 +72,25 @@ final class FlightPath {
     }
     while (!landed) {
       advance(NEVER);
+    }
+  }
+
+  /** Flies no further than it rises, or nowhere when the rocket never leaves the rod. */
+  void climb() {
+    path.restart(0, PAD, FIRST_STEP_S);
+    climbRod();
+    if (!leftRod) {
+      return;
+    }
+    boost();
+    while (!landed && !passage.topped()) {
+      advance(NEVER);
+    }
+    if (opensOnTheWayUp()) {
+      open();
+      while (!landed && path.state()[5] > 0) {
+        advance(NEVER);
+      }
     }
   }
 
@@ -169,14 +189,19 @@ final class FlightPath {
     path.resume();
   }
 
-  /** From ejection down under the device. */
-  private void descend() {
+  private void open() {
     landed = false;
     descending = true;
     forces.open(conditions);
     double[] ejected = passage.ejectionState().orElseThrow();
+    underCanopyM = ejected[2];
     forces.aboveReading(ejected[2] > forces.readingHeightM());
     path.restart(passage.ejectionS(), ejected, FIRST_STEP_S);
+  }
+
+  /** From ejection down under the device. */
+  private void descend() {
+    open();
     while (!landed) {
       if (tracker.isEmpty() && settled.reached(path.state())) {
         double seconds = settled.glide(path.state());
@@ -221,6 +246,9 @@ final class FlightPath {
     }
     if (!descending) {
       passage.look(path, theta, landed);
+    } else if (path.state()[5] > 0) {
+      double top = path.within(theta, 5) < 0 ? path.crossing(5, 0) : theta;
+      underCanopyM = Math.max(underCanopyM, path.within(top, 2));
     }
   }
 
@@ -231,6 +259,18 @@ final class FlightPath {
   /** Whether a device opens before the ground. */
   boolean opens() {
     return conditions.canopyDragAreaM2() > 0 && passage.ejectionState().isPresent();
+  }
+
+  private boolean opensOnTheWayUp() {
+    return opens() && passage.ejectionS() < passage.apogeeS();
+  }
+
+  /**
+   * The highest point of the flight as flown: the apogee, unless a device opens before it. Zero for
+   * a rocket that never left the rod.
+   */
+  double highestM() {
+    return opensOnTheWayUp() ? underCanopyM : passage.apogeeM();
   }
 
   /** Speed of a state of the free flight through the air around it. */

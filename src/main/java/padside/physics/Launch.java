@@ -62,6 +62,20 @@ public record Launch(
         .orElseThrow();
   }
 
+  /** The same launch of a rocket with another drag coefficient. */
+  public Launch withDrag(double coefficient) {
+    return with(airframe.withDrag(coefficient), delay);
+  }
+
+  /** The same launch with the charge firing so long after burnout, or never. */
+  public Launch withDelay(Optional<TimeSpan> other) {
+    return with(airframe, other);
+  }
+
+  private Launch with(Airframe rocket, Optional<TimeSpan> charge) {
+    return new Launch(rocket, stages, rod, air, wind, charge, recovery, delaysOnSale);
+  }
+
   /** The same launch in another wind. */
   public Launch withWind(WindProfile other) {
     return new Launch(airframe, stages, rod, air, other, delay, recovery, delaysOnSale);

@@ -35,6 +35,11 @@ final class Passage {
     rowsLeft = tableS.length;
   }
 
+  /** Whether the climb has ended. */
+  boolean topped() {
+    return topped;
+  }
+
   /** Whether something asked for is still to come, unless the ground comes first. */
   boolean waits() {
     return !topped || rowsLeft > 0 || (ejectionS < NEVER && ejectionState.length == 0);

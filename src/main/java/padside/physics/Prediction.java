@@ -21,6 +21,7 @@ import padside.units.TimeSpan;
  * @param burnoutAltitude at burnout of the last stage, as burnout is everywhere here; zero when the
  *     rocket hits the ground under power
  * @param apogee of the free flight, as if no ejection came first; so is {@code timeToApogee}
+ * @param highest point of the flight as flown, which a charge before apogee ends
  * @param bestDelay apogee minus burnout of the free flight; negative when the path turns down
  *     before burnout
  * @param ejection empty when there is no delay or the ground comes first
@@ -40,6 +41,7 @@ public record Prediction(
     TimeSpan burnoutTime,
     Length apogee,
     TimeSpan timeToApogee,
+    Length highest,
     TimeSpan bestDelay,
     List<DelayFit> delays,
     Optional<Ejection> ejection,

@@ -8,6 +8,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.apache.commons.statistics.distribution.TDistribution;
 import padside.flight.Weather;
 import padside.units.Notations;
 import padside.units.Speed;
@@ -37,6 +38,9 @@ public final class WindTrend {
 
   /** Winds are noted to a whole mile an hour: standard deviation of a value rounded so. */
   private static final double ROUNDING_MPS = 0.44704 / Math.sqrt(12);
+
+  /** On either side. */
+  private static final double ONE_OF_TEN = 0.1;
 
   private static final double SECONDS_PER_HOUR = 3600;
   private static final long SHOWN_TO_S = 600;
@@ -149,8 +153,9 @@ public final class WindTrend {
     return fit.slope() > 0 ? Course.RISING : Course.FALLING;
   }
 
+  /** How many standard errors either side hold the true value in four cases of five. */
   private static double trust(Regression fit) {
-    return StudentT.fourOfFive(fit.degreesOfFreedom());
+    return TDistribution.of(fit.degreesOfFreedom()).inverseSurvivalProbability(ONE_OF_TEN);
   }
 
   /**

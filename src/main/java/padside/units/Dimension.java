@@ -143,6 +143,15 @@ record Dimension<T>(
               Unit.of(
                   "s", TimeSpan::new, TimeSpan::seconds, "s", "sec", "secs", "second", "seconds"),
               Unit.of(
+                  "ms",
+                  TimeSpan::ofMilliseconds,
+                  TimeSpan::inMilliseconds,
+                  "ms",
+                  "msec",
+                  "millis",
+                  "millisecond",
+                  "milliseconds"),
+              Unit.of(
                   "min",
                   TimeSpan::ofMinutes,
                   TimeSpan::inMinutes,

@@ -7,6 +7,16 @@ public record TimeSpan(double seconds) {
     Finite.require(seconds, "seconds");
   }
 
+  /** Exact: SI prefix. */
+  public static TimeSpan ofMilliseconds(double milliseconds) {
+    return new TimeSpan(milliseconds / 1000.0);
+  }
+
+  /** Exact: SI prefix. */
+  public double inMilliseconds() {
+    return seconds * 1000.0;
+  }
+
   /** Exact: SI brochure table 8. */
   public static TimeSpan ofMinutes(double minutes) {
     return new TimeSpan(minutes * 60.0);

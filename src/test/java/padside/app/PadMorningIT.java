@@ -161,7 +161,7 @@ class PadMorningIT {
     pad.press("Enter");
     pad.type("own copper");
     pad.press("F2");
-    pad.sees("2nd attempt");
+    pad.seesLine("Pad · Kestrel", "2nd attempt");
     pad.seesLine("MISFIRE: key out, nobody near Kestrel on C6-5");
     pad.escape("Flown 0");
     pad.seesLine("MISFIRE: key out");

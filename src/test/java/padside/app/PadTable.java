@@ -142,6 +142,7 @@ final class PadTable implements AutoCloseable {
   /** Presses Escape, and waits as long as a terminal needs to tell it from an arrow key. */
   void escape(String thenSeen) {
     press("Escape");
+    tmux.linger();
     sees(thenSeen);
   }
 

@@ -15,6 +15,7 @@ import java.util.function.Predicate;
  */
 public final class Tmux implements AutoCloseable {
   private static final long LOOK_EVERY_MS = 50;
+  private static final long ESCAPE_MS = 400;
   private static final int LOOKS = 1200;
   private static final String SHELL = "PS1='$ ' sh";
 
@@ -83,7 +84,7 @@ public final class Tmux implements AutoCloseable {
   public List<String> await(String wanted, Predicate<List<String>> isWanted) {
     List<String> lines = lines();
     for (int i = 0; i < LOOKS && !isWanted.test(lines); i++) {
-      pause();
+      pause(LOOK_EVERY_MS);
       lines = lines();
     }
     if (!isWanted.test(lines)) {
@@ -107,9 +108,14 @@ public final class Tmux implements AutoCloseable {
     tmux("kill-server");
   }
 
-  private static void pause() {
+  /** Lets a terminal see that no more of a sequence follows an Escape. */
+  public void linger() {
+    pause(ESCAPE_MS);
+  }
+
+  private static void pause(long milliseconds) {
     try {
-      Thread.sleep(LOOK_EVERY_MS);
+      Thread.sleep(milliseconds);
     } catch (InterruptedException e) {
       throw new AssertionError(e);
     }

@@ -112,6 +112,7 @@ class ExactUnitsTest {
   @Test
   void times_and_angles_follow_the_si_brochure() {
     // SI brochure 9th edition table 8: 1 min = 60 s, 1 h = 3600 s, 1° = (π/180) rad.
+    same(TimeSpan::ofMilliseconds, TimeSpan::inMilliseconds, TimeSpan::seconds, 0.001);
     same(TimeSpan::ofMinutes, TimeSpan::inMinutes, TimeSpan::seconds, 60);
     same(TimeSpan::ofHours, TimeSpan::inHours, TimeSpan::seconds, 3600);
     same(Angle::ofDegrees, Angle::inDegrees, Angle::radians, Math.PI / 180);
