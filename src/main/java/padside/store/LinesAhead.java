@@ -33,7 +33,7 @@ final class LinesAhead implements JournalFiles.Reader<SQLException> {
   private record Unread(long at, long next, ByteBuffer bytes) {
     Line read() {
       Reading<ReadyLine> reading =
-          next == at ? Reading.refused(BadLine.TORN) : ReadyLine.read(bytes.array());
+          next == at ? Reading.refused(BadLine.TORN) : ReadyLine.read(bytes.duplicate());
       return new Line(at, next, bytes, reading);
     }
   }

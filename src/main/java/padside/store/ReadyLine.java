@@ -23,6 +23,12 @@ record ReadyLine(JournalLine line, String raw, List<RecordPart> parts) {
     return LineForm.read(raw).map(line -> of(line, raw));
   }
 
+  static Reading<ReadyLine> read(ByteBuffer bytes) {
+    byte[] copy = new byte[bytes.remaining()];
+    bytes.get(copy);
+    return read(copy);
+  }
+
   /** Reads the bytes of a line; the objection says what is wrong with it. */
   static Reading<ReadyLine> read(byte[] bytes) {
     return LineForm.read(ByteBuffer.wrap(bytes))
