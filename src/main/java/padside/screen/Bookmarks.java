@@ -46,6 +46,7 @@ final class Bookmarks {
   static final String CHECKLIST = "checklist";
   static final String CONFLICTS = "conflicts";
   static final String SYNC = "synchronise";
+  static final String PAGES = "pages";
 
   private final Bookmark mark;
   private final World world;
@@ -81,6 +82,7 @@ final class Bookmarks {
       case PACKING -> day().map(day -> PackingScreen.of(day.id(), world));
       case HISTORY -> history();
       case SYNC -> Optional.of(SyncScreen.open());
+      case PAGES -> Optional.of(PagesScreen.of(day()));
       case CONFLICTS -> Optional.of(ConflictScreen.open());
       default -> Optional.empty();
     };

@@ -4,8 +4,10 @@ import java.sql.SQLException;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import padside.clock.Anchor;
 import padside.clock.Moment;
+import padside.fact.Column;
 import padside.fact.Fault;
 import padside.fact.RecordId;
 import padside.flight.FlightLog;
@@ -36,6 +38,11 @@ abstract class LogQueries implements FlightLog {
   @Override
   public List<Stored> flights(FlightQuery query) throws Fault {
     return with(log -> new Records(log.database()).flights(query));
+  }
+
+  @Override
+  public void each(List<Column<?>> wanted, Consumer<Stored> reader) throws Fault {
+    with(log -> new Records(log.database()).each(wanted, reader));
   }
 
   @Override

@@ -77,6 +77,7 @@ class ResumingTest {
           Map.entry("the packing list", "t<f2>nher<enter><f2>k<down>"),
           Map.entry("a place to synchronise with being typed", "ya/media/st"),
           Map.entry("places to synchronise with", "y"),
+          Map.entry("pages worth keeping", "v<down><down>"),
           Map.entry("conflicts", "r<tab>"),
           Map.entry("sights", "<home>i"),
           Map.entry("a sight", "<home>in45<tab>"),
