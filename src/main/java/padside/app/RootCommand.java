@@ -28,6 +28,7 @@ import picocli.CommandLine.Spec;
       PlanCommand.class,
       AddCommand.class,
       ImportCommand.class,
+      TraceCommand.class,
       ExportCommand.class,
       ReportCommand.class,
       BackupCommand.class,

@@ -43,6 +43,7 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
   private final Checker checker;
   private final PlaceKeeper place;
   private final SyncKeeper sync;
+  private final TraceKeeper traces;
 
   /** True once the flier left by a key, and no signal ends the program. */
   private boolean left;
@@ -58,6 +59,7 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
     SyncPlaces places =
         new SyncPlaces(folder, SyncPlaces.ssh(settings, false), () -> keeper.ask(SyncCommand::now));
     this.sync = new SyncKeeper(keeper, places, inbox);
+    this.traces = new TraceKeeper(folder, inbox);
     Thread.setDefaultUncaughtExceptionHandler((thread, bug) -> inbox.failed(bug));
     Runtime.getRuntime().addShutdownHook(signalled);
   }
@@ -186,6 +188,7 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
     } else {
       keeper.does(effect);
       sync.does(effect);
+      traces.does(effect);
     }
   }
 
@@ -236,6 +239,7 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
   public void close() {
     console.close();
     sync.close();
+    traces.close();
     keeper.close();
     place.close();
     closed.countDown();

@@ -233,6 +233,9 @@ public record Flight(RecordId id, Facts facts) {
   public static final Column<Length> ALTITUDE =
       Column.quantity(
           "altitude_m", "highest altitude above the pad as measured", Length::new, Length::metres);
+  public static final Column<String> TRACE =
+      Column.text(
+          "trace", "an altimeter's line, thinned: form, CRC-32, samples, cm, points, marks, file");
   public static final Column<String> DAMAGE =
       Column.text("damage", "what broke, in words; newer flights tell it part by part");
   public static final Column<List<PartState>> CONDITION =
@@ -297,6 +300,7 @@ public record Flight(RecordId id, Facts facts) {
           LANDING_BEARING,
           LANDING_DISTANCE,
           ALTITUDE,
+          TRACE,
           DAMAGE,
           CONDITION,
           TO_MEND,

@@ -10,6 +10,7 @@ import padside.flight.Logbook;
 import padside.flight.Operation;
 import padside.page.Page;
 import padside.preflight.Answer;
+import padside.trace.TraceFinding;
 import padside.units.Reading;
 
 /**
@@ -75,6 +76,22 @@ public sealed interface Event {
       records = List.copyOf(records);
     }
   }
+
+  /** The newest files of a folder, with their paths as they may be typed. */
+  record TracesListed(Ticket ticket, List<String> paths) implements Event {
+    public TracesListed {
+      paths = List.copyOf(paths);
+    }
+  }
+
+  /**
+   * What happened in one flight of an altimeter's file.
+   *
+   * @param part which of them, from 1
+   * @param of how many there are
+   */
+  record TraceRead(Ticket ticket, String path, int part, int of, TraceFinding finding)
+      implements Event {}
 
   /** A page, or why there is none. */
   record PageMade(Ticket ticket, Reading<Page> page) implements Event {}

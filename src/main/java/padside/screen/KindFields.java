@@ -29,7 +29,8 @@ import padside.units.UnitSystem;
 public final class KindFields {
   /** Of what the program found what is no answer of the check. */
   private static final List<String> OWN =
-      List.of(Flight.STATUS.name(), Flight.AGAINST.name(), Flight.WENT_ON.name());
+      List.of(
+          Flight.STATUS.name(), Flight.AGAINST.name(), Flight.WENT_ON.name(), Flight.TRACE.name());
 
   private KindFields() {}
 
@@ -113,7 +114,8 @@ public final class KindFields {
         bearing(Flight.PREDICTED_SPREAD_ALONG, "which points"),
         seconds(Flight.PREDICTED_EJECTION, "Expected ejection"),
         seconds(Flight.PREDICTED_ALOFT, "Expected aloft"),
-        text(Flight.WENT_ON, "Went on"));
+        text(Flight.WENT_ON, "Went on"),
+        FormField.of(Flight.TRACE, "Trace", new TraceNotation(units), ""));
   }
 
   private static Choices<Flight.Status> statuses() {

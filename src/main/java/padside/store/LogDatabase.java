@@ -99,6 +99,7 @@ final class LogDatabase {
         open.orElseThrow().database().rollback();
         inTransaction = false;
       }
+      open.orElseThrow().tables().forget();
     } catch (SQLException e) {
       discard();
     }

@@ -15,6 +15,7 @@ import java.util.stream.Stream;
 import padside.fact.Column;
 import padside.fact.Facts;
 import padside.fact.RecordId;
+import padside.flight.Flight;
 import padside.flight.FlightLog.FlightQuery;
 import padside.flight.FlightLog.Stored;
 import padside.flight.FlightLog.Use;
@@ -231,6 +232,9 @@ final class Records {
   }
 
   private static Stream<String> texts(String field, Facts.Cell cell) {
+    if (field.equals(Flight.TRACE.name())) {
+      return Stream.empty(); // its digits are no words
+    }
     boolean reference =
         Kind.FLIGHT
             .column(field)

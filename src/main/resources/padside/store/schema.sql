@@ -44,6 +44,7 @@ CREATE TABLE record (
   doc TEXT NOT NULL DEFAULT '{}', -- the cells that show: {"field":{"v":value,"y":typed text}}
   removed INTEGER NOT NULL DEFAULT 0, -- 1: marked as removed, and nobody edited it unseen
   contested INTEGER NOT NULL DEFAULT 0, -- 1: heads of it say different things, or a removal had not seen one
+  whole INTEGER NOT NULL DEFAULT 0, -- 1: one operation made it and none said more; its cells are in doc only
   rocket ANY GENERATED ALWAYS AS (doc ->> '$.rocket.v') STORED, -- as doc has it
   day ANY GENERATED ALWAYS AS (doc ->> '$.day.v') STORED,       -- as doc has it
   lot ANY GENERATED ALWAYS AS (doc ->> '$.lot.v') STORED,       -- as doc has it
@@ -91,9 +92,18 @@ CREATE TABLE replaced (
   PRIMARY KEY (record, field, run, n)
 ) STRICT, WITHOUT ROWID;
 
+-- Every cell ever given, those of records that were made whole included.
+CREATE VIEW every_cell AS
+SELECT record, field, run, n, t, value, typed, head FROM cell
+UNION ALL
+SELECT record.id, CAST(each.key AS TEXT), run.id, CAST(substr(record.name, 22) AS INTEGER), record.t,
+       CAST(nullif(each.value -> '$.v', 'null') AS TEXT), CAST(each.value ->> '$.y' AS TEXT), 1
+FROM record JOIN run ON run.name = record.run, json_each(record.doc) AS each
+WHERE record.whole = 1;
+
 -- Every cell nobody has replaced; several for one field are an open conflict.
 CREATE VIEW head AS
 SELECT record.name AS id, record.kind AS kind, cell.field AS field, cell.value AS value,
        cell.typed AS typed, cell.t AS t, run.name || '.' || cell.n AS op
-FROM cell JOIN record ON record.id = cell.record JOIN run ON run.id = cell.run
+FROM every_cell AS cell JOIN record ON record.id = cell.record JOIN run ON run.id = cell.run
 WHERE cell.head = 1;

@@ -281,7 +281,7 @@ final class Desk {
     return session.world().log();
   }
 
-  /** What was to be done with other machines so far. */
+  /** What was to be done with other machines and altimeters' files so far. */
   List<Effect> exchanges() {
     return List.copyOf(others);
   }
@@ -289,6 +289,12 @@ final class Desk {
   /** How it stands with other machines is this from now on, the log what it is by now. */
   Desk synced(Sync sync, Optional<String> told) {
     take(new Event.Synced(sync, Optional.of(book(log)), told));
+    return this;
+  }
+
+  /** Tells an answer from outside. */
+  Desk told(Event answer) {
+    take(answer);
     return this;
   }
 
@@ -354,7 +360,9 @@ final class Desk {
           || effect instanceof Effect.Synchronise
           || effect instanceof Effect.TakeStrangers
           || effect instanceof Effect.StopSync
-          || effect instanceof Effect.DropPartner) {
+          || effect instanceof Effect.DropPartner
+          || effect instanceof Effect.ListTraces
+          || effect instanceof Effect.ReadTrace) {
         others.add(effect);
       } else if (effect instanceof Effect.Bell) {
         bells++;
