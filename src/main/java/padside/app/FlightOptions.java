@@ -188,6 +188,7 @@ final class FlightOptions {
         List.of(),
         Optional.empty(),
         Optional.empty(),
+        Optional.empty(),
         List.of(),
         Box.EMPTY,
         at(),

@@ -25,6 +25,7 @@ import picocli.CommandLine.Spec;
       PredictCommand.class,
       CheckCommand.class,
       FlightsCommand.class,
+      LotsCommand.class,
       PlanCommand.class,
       AddCommand.class,
       ImportCommand.class,

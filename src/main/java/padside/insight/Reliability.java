@@ -50,6 +50,7 @@ public final class Reliability {
   /** What some flights come to, by lot; it never changes. */
   private record Counted(
       FlightLog.Past past, OutcomeTable outcomes, List<Group> groups, Map<RecordId, Burns> lots) {
+    @SuppressWarnings("ReferenceEquality") // cheap, and all that is asked: the very same flights
     static Counted of(FlightLog.Past past, OutcomeTable outcomes) {
       Counted last = LAST.get();
       if (last != null && last.past == past && last.outcomes == outcomes) {
@@ -178,9 +179,12 @@ public final class Reliability {
     public String words() {
       long times = Math.round(100 * chance());
       String often =
-          times < 1
-              ? "less than once in 100"
-              : times == 1 ? "once in 100" : times + " times in 100";
+          switch ((int) times) {
+            case 0 -> "less than once in 100";
+            case 1 -> "once in 100";
+            case 100 -> "every time";
+            default -> times + " times in 100";
+          };
       return "The rest of %s: %s. By chance alone they differ so much %s."
           .formatted(type, rest.words(), often);
     }

@@ -14,6 +14,7 @@ import padside.flight.RecoveryDevice;
 import padside.flight.Rocket;
 import padside.flight.Weather;
 import padside.insight.Burns;
+import padside.insight.Delays;
 import padside.motor.MotorStack;
 import padside.units.Angle;
 import padside.units.Bearing;
@@ -32,6 +33,7 @@ import padside.units.Wind;
  * @param readings every look at the weather on its day, in the order they were entered
  * @param lotRecord how the lot of the topmost motors has done so far
  * @param boosterRecord the same of a booster's lot, in a stack
+ * @param suits the delay that suits by this rocket's own flights on these motors
  * @param claims what it names that another open card of its day holds
  * @param box what could fly in place of its motor and recovery
  * @param at when it is to fly, to the minute; absent where no clock is asked
@@ -53,6 +55,7 @@ public record Card(
     List<Fix> openFixes,
     Optional<LotRecord> lotRecord,
     Optional<LotRecord> boosterRecord,
+    Optional<Delays.Suits> suits,
     List<OpenCards.Claim> claims,
     Box box,
     Optional<Instant> at,
@@ -112,6 +115,7 @@ public record Card(
                 .flatMap(stack -> flight.boosterLot())
                 .flatMap(book::lot)
                 .map(records::of),
+            rocket.flatMap(r -> motors.flatMap(m -> records.suits(r.id(), m))),
             OpenCards.beside(flight, book).claims(flight),
             Box.EMPTY,
             at,
@@ -136,6 +140,7 @@ public record Card(
         openFixes,
         lotRecord,
         boosterRecord,
+        suits,
         claims,
         box,
         at,
@@ -160,6 +165,7 @@ public record Card(
         openFixes,
         lotRecord,
         boosterRecord,
+        Optional.empty(),
         claims,
         box,
         at,
@@ -184,6 +190,7 @@ public record Card(
         openFixes,
         record,
         boosterRecord,
+        suits.filter(own -> own.isFor(other)),
         claims,
         box,
         at,
@@ -208,6 +215,7 @@ public record Card(
         openFixes,
         lotRecord,
         boosterRecord,
+        suits,
         claims,
         box,
         at,
@@ -232,6 +240,7 @@ public record Card(
         openFixes,
         lotRecord,
         boosterRecord,
+        suits,
         claims,
         box,
         at,
@@ -256,6 +265,7 @@ public record Card(
         openFixes,
         lotRecord,
         boosterRecord,
+        suits,
         claims,
         box,
         at,
@@ -280,6 +290,7 @@ public record Card(
         openFixes,
         lotRecord,
         boosterRecord,
+        suits,
         claims,
         box,
         at,
@@ -304,6 +315,7 @@ public record Card(
         openFixes,
         lotRecord,
         boosterRecord,
+        suits,
         claims,
         other,
         at,

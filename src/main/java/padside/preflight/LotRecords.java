@@ -1,9 +1,13 @@
 package padside.preflight;
 
+import java.util.Optional;
+import padside.fact.RecordId;
 import padside.flight.Logbook;
 import padside.flight.Lot;
 import padside.flight.OutcomeTable;
+import padside.insight.Delays;
 import padside.insight.Reliability;
+import padside.motor.MotorStack;
 
 /** How each lot of a log has done, as a card is told. */
 public final class LotRecords {
@@ -18,6 +22,11 @@ public final class LotRecords {
   /** The log they are of. */
   Logbook book() {
     return book;
+  }
+
+  /** The delay that suits a rocket on some motors by its own flights. */
+  Optional<Delays.Suits> suits(RecordId rocket, MotorStack motors) {
+    return Delays.ofRocket(rocket, book).suits(rocket, motors);
   }
 
   public Card.LotRecord of(Lot lot) {

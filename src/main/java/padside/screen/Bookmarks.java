@@ -44,6 +44,7 @@ final class Bookmarks {
   static final String FIXES = "fixes";
   static final String SIGHTS = "sights";
   static final String CHECKLIST = "checklist";
+  static final String LESSONS = "lots, igniters, delays";
   static final String CONFLICTS = "conflicts";
   static final String SYNC = "synchronise";
   static final String PAGES = "pages";
@@ -83,6 +84,7 @@ final class Bookmarks {
       case HISTORY -> history();
       case SYNC -> Optional.of(SyncScreen.open());
       case PAGES -> Optional.of(PagesScreen.of(day()));
+      case LESSONS -> Optional.of(LessonsScreen.open());
       case CONFLICTS -> Optional.of(ConflictScreen.open());
       default -> Optional.empty();
     };

@@ -43,6 +43,11 @@ record StockWords(Logbook book, LotRecords records) {
     return flights == 0 ? "" : "" + flights;
   }
 
+  /** A lot's failures with what is known of their share; blank for none. */
+  String record(Lot lot) {
+    return records.of(lot).isMarked() ? records.of(lot).burns().words() : "";
+  }
+
   /** How often it has flown: {@code 12}; blank for never. */
   static String times(Logbook.Used used) {
     return used.times() == 0 ? "" : "" + used.times();

@@ -65,6 +65,7 @@ class ResumingTest {
           Map.entry("altimeters", "b<tab><tab>"),
           Map.entry("a new altimeter", "b<tab><tab>nred"),
           Map.entry("motor types", "bt<down><down>"),
+          Map.entry("lots, igniters, delays", "bl<down>"),
           Map.entry("a motor type", "bt/C6<enter><tab>"),
           Map.entry("fields", "p"),
           Map.entry("a field", "p<enter><tab>"),
