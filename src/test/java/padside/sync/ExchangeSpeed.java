@@ -43,15 +43,18 @@ public final class ExchangeSpeed {
     this.place = place;
   }
 
-  /** Named: how many flights, 100,000 if not said; a folder with a log of theirs to use instead. */
+  /** Named: how many flights, 100,000 if not said; a log to copy the journals of instead. */
   public static void main(String[] args) throws IOException, Fault {
     int flights = args.length > 0 ? Integer.parseInt(args[0]) : 100_000;
     Path place = Files.createTempDirectory("padside-exchange");
     try {
       ExchangeSpeed speed = new ExchangeSpeed(place);
-      Path log = args.length > 1 ? Path.of(args[1]) : place.resolve("log");
+      Path log = Files.createDirectories(place.resolve("log"));
       if (args.length < 2) {
         speed.tell("making the log", () -> fill(log, flights));
+      } else {
+        FolderCopy.of(Path.of(args[1], "journal"), log.resolve("journal"));
+        speed.tell("building the log", () -> LogFolder.open(log, machine(1)).close());
       }
       speed.run(log);
     } finally {
