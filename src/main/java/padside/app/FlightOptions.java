@@ -145,7 +145,7 @@ final class FlightOptions {
    * @param tell is told what of the settings file was not taken
    */
   Settings settings(Consumer<String> tell) {
-    SettingsFile file = SettingsFile.read(Folders.of(System.getenv()).settings());
+    SettingsFile file = SettingsFile.own();
     file.told().forEach(tell);
     return over(file.settings());
   }

@@ -84,6 +84,13 @@ final class RootCommand implements Callable<Integer> {
     spec.commandLine().getErr().println("padside: " + PrintableText.of(sentence));
   }
 
+  /** The flier's settings; what of them could not be taken is told. */
+  SettingsFile settings() {
+    SettingsFile settings = SettingsFile.own();
+    settings.told().forEach(this::tell);
+    return settings;
+  }
+
   /** As {@link #openLog} to look something up: no log is begun for that. */
   LogFolder openLogToRead() throws Fault {
     LogFolder log = LogFolder.openOrRead(existingLog(), new ThisMachine(), Folders.temporary());

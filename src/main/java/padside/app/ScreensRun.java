@@ -72,7 +72,7 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
 
   /** Opens the screens on a log of the flier's, backed up afterwards; returns the exit status. */
   static int over(Path folder) {
-    SettingsFile settings = SettingsFile.read(Folders.of(System.getenv()).settings());
+    SettingsFile settings = SettingsFile.own();
     ScreensRun run = new ScreensRun(folder, settings, new ThisMachine(settings.clock()));
     int status = over(run);
     if (status == Exit.DONE && run.keeper.saved() && run.left) {
@@ -83,7 +83,7 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
 
   /** Opens the screens on the made-up season, whose dates no clock has to fit. */
   static int overSeason(Path folder) {
-    SettingsFile settings = SettingsFile.read(Folders.of(System.getenv()).settings());
+    SettingsFile settings = SettingsFile.own();
     return over(new ScreensRun(folder, settings, new ThisMachine(ThisMachine.Clock.TRUSTED)));
   }
 

@@ -262,13 +262,11 @@ final class DayPage {
                         fix.words(),
                         fix.open() ? "open" : "done"))
             .toList();
-    return lines.isEmpty()
-        ? List.of()
-        : List.of(
-            new Table(
-                "What the day left to mend",
-                Stream.of("Rocket", "To mend", "Now").map(Table.Column::of).toList(),
-                lines));
+    return new Table(
+            "What the day left to mend",
+            Stream.of("Rocket", "To mend", "Now").map(Table.Column::of).toList(),
+            lines)
+        .or();
   }
 
   private static boolean raised(Fix fix, Flight flight) {

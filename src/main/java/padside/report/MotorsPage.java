@@ -101,16 +101,14 @@ final class MotorsPage {
                         String.valueOf(each.getValue()[0]),
                         String.valueOf(each.getValue()[1])))
             .toList();
-    return lines.isEmpty()
-        ? List.of(Prose.of("No motor was fired in these dates."))
-        : List.of(
-            new Table(
-                "Motors fired by type",
-                List.of(
-                    Table.Column.of("Motor"),
-                    Table.Column.ofNumbers("Fired"),
-                    Table.Column.ofNumbers("Flights on which one failed")),
-                lines));
+    return new Table(
+            "Motors fired by type",
+            List.of(
+                Table.Column.of("Motor"),
+                Table.Column.ofNumbers("Fired"),
+                Table.Column.ofNumbers("Flights on which one failed")),
+            lines)
+        .or(Prose.of("No motor was fired in these dates."));
   }
 
   private List<Block> box() {
@@ -119,23 +117,21 @@ final class MotorsPage {
             .sorted(Comparator.comparing(Lot::motor).thenComparing(Lot::code))
             .map(this::line)
             .toList();
-    return lines.isEmpty()
-        ? List.of(Prose.of("No lot was entered yet."))
-        : List.of(
-            new Table(
-                    "Lots",
-                    List.of(
-                        Table.Column.of("Motor"),
-                        Table.Column.of("Lot"),
-                        Table.Column.of("Bought on"),
-                        Table.Column.of("Place"),
-                        Table.Column.ofNumbers("Bought"),
-                        Table.Column.ofNumbers("Fired"),
-                        Table.Column.ofNumbers("Left"),
-                        Table.Column.ofNumbers("Failed"),
-                        Table.Column.of("Note")),
-                    lines)
-                .withoutBlankColumns());
+    return new Table(
+            "Lots",
+            List.of(
+                Table.Column.of("Motor"),
+                Table.Column.of("Lot"),
+                Table.Column.of("Bought on"),
+                Table.Column.of("Place"),
+                Table.Column.ofNumbers("Bought"),
+                Table.Column.ofNumbers("Fired"),
+                Table.Column.ofNumbers("Left"),
+                Table.Column.ofNumbers("Failed"),
+                Table.Column.of("Note")),
+            lines)
+        .withoutBlankColumns()
+        .or(Prose.of("No lot was entered yet."));
   }
 
   private List<String> line(Lot lot) {

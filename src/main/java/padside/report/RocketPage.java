@@ -1,6 +1,7 @@
 package padside.report;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -188,23 +189,21 @@ final class RocketPage {
                         String.valueOf(amiss(each.getValue())),
                         altitude.cell(highest(each.getValue()))))
             .toList();
-    return lines.isEmpty()
-        ? List.of()
-        : List.of(
-            new Table(
-                "Flights by motor",
-                List.of(
-                    Table.Column.of("Motor"),
-                    Table.Column.ofNumbers("Flights"),
-                    Table.Column.ofNumbers("With a malfunction"),
-                    Table.Column.ofNumbers(altitude.heading("Highest"))),
-                lines));
+    return new Table(
+            "Flights by motor",
+            List.of(
+                Table.Column.of("Motor"),
+                Table.Column.ofNumbers("Flights"),
+                Table.Column.ofNumbers("With a malfunction"),
+                Table.Column.ofNumbers(altitude.heading("Highest"))),
+            lines)
+        .or();
   }
 
   private static Optional<Length> highest(List<Flight> some) {
     return some.stream()
         .flatMap(flight -> flight.altitude().stream())
-        .max(java.util.Comparator.comparing(Length::metres));
+        .max(Comparator.comparing(Length::metres));
   }
 
   private List<Block> fixes() throws Fault {
@@ -220,13 +219,9 @@ final class RocketPage {
                 fix.facts().get(Fix.DONE_NOTE).orElse("")));
       }
     }
-    return lines.isEmpty()
-        ? List.of()
-        : List.of(
-            new Table(
-                    "Fixes",
-                    Stream.of("To mend", "Done", "How").map(Table.Column::of).toList(),
-                    lines)
-                .withoutBlankColumns());
+    return new Table(
+            "Fixes", Stream.of("To mend", "Done", "How").map(Table.Column::of).toList(), lines)
+        .withoutBlankColumns()
+        .or();
   }
 }

@@ -17,6 +17,14 @@ record ListCursor(Optional<RecordId> at, String find, boolean finding) {
   /** Keys know nothing of the height of the terminal; ten lines are half the smallest page. */
   private static final int PAGE = 10;
 
+  static final Binding FIND =
+      Binding.of("/", "find", "type words, only lines that hold them stay; Esc shows all again");
+  static final Binding MOVE =
+      Binding.of(
+          "<down><up><pagedown><pageup><home><end>",
+          "",
+          "to the next line; Up before, Page by ten, Home, End");
+
   static ListCursor start() {
     return new ListCursor(Optional.empty(), "", false);
   }

@@ -25,7 +25,6 @@ record PageScreen(
   private static final Binding WRITE =
       Binding.of(
           "h", "write HTML", "write it as a web page, to be read and printed from a browser");
-  private static final Binding BACK = Binding.of("<esc>q", "back", "back to the screen before");
   private static final Binding DOWN =
       Binding.of("<down><pagedown><end> ", "down", "further down; Page and Space by ten, End");
   private static final Binding UP = Binding.of("<up><pageup><home>", "", "further up; Home");
@@ -47,7 +46,7 @@ record PageScreen(
   }
 
   private Step pressed(Key key) {
-    if (BACK.has(key)) {
+    if (HistoryScreen.BACK.has(key)) {
       return Step.close();
     }
     Optional<Page> made = page.flatMap(Reading::value);
@@ -104,6 +103,6 @@ record PageScreen(
 
   @Override
   public List<Binding> bindings() {
-    return List.of(WRITE, DOWN, BACK, UP);
+    return List.of(WRITE, DOWN, HistoryScreen.BACK, UP);
   }
 }

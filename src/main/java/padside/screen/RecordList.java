@@ -21,18 +21,11 @@ record RecordList(
   private static final Binding OPEN = Binding.of("<enter>", "open", "open the line");
   private static final Binding NEW = toAdd("one");
   private static final Binding REMOVE = toRemove("the line");
-  private static final Binding FIND =
-      Binding.of("/", "find", "type words, only lines that hold them stay; Esc shows all again");
-  private static final Binding BACK = Binding.of("<esc>", "back", "back to the screen before");
-  private static final Binding MOVE =
-      Binding.of(
-          "<down><up><pagedown><pageup><home><end>",
-          "",
-          "to the next line; Up before, Page by ten, Home, End");
+  static final Binding BACK = Binding.of("<esc>", "back", "back to the screen before");
 
   private static final Binding KEEP = Binding.of("<esc>", "keep it", "nothing is removed");
   private static final Binding SHOW_ALL = Binding.of("<esc>", "all", "show all lines again");
-  private static final Binding FOUND =
+  static final Binding FOUND =
       Binding.of("<tab>", "to the list", "keep the lines found; letters are commands again");
 
   /**
@@ -93,7 +86,7 @@ record RecordList(
           ? Step.close()
           : Step.stay(at(cursor.whole(shelf.items(world))));
     }
-    if (FIND.has(key)) {
+    if (ListCursor.FIND.has(key)) {
       return Step.stay(at(cursor.toFind()));
     }
     if (NEW.has(key)) {
@@ -288,11 +281,12 @@ record RecordList(
       return List.of(REMOVE, KEEP);
     }
     if (cursor.finding()) {
-      return List.of(OPEN, FOUND, SHOW_ALL, MOVE);
+      return List.of(OPEN, FOUND, SHOW_ALL, ListCursor.MOVE);
     }
     List<Binding> table = new ArrayList<>(List.of(OPEN));
     table.addAll(shelf.ownBindings());
-    table.addAll(List.of(BACK, FIND, HistoryScreen.OPEN, RemovedScreen.OPEN, MOVE));
+    table.addAll(
+        List.of(BACK, ListCursor.FIND, HistoryScreen.OPEN, RemovedScreen.OPEN, ListCursor.MOVE));
     return List.copyOf(table);
   }
 
