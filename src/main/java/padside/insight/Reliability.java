@@ -1,5 +1,6 @@
 package padside.insight;
 
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -126,6 +127,22 @@ public final class Reliability {
   /** Whether all flights of the log are counted, not the newest alone. */
   public boolean isWhole() {
     return book.past().whole();
+  }
+
+  /** The lots that were fired, suspect first: those that burst, then by the next one's chance. */
+  public List<Lot> suspectFirst() {
+    Comparator<Lot> burst = Comparator.comparing(lot -> of(lot).burst() == 0);
+    Comparator<Lot> marked = Comparator.comparing(lot -> !of(lot).isMarked());
+    Comparator<Lot> works = Comparator.comparingDouble(lot -> of(lot).failures().allWork(1));
+    return book.lots().stream()
+        .filter(lot -> of(lot).fired() > 0)
+        .sorted(burst.thenComparing(marked).thenComparing(works))
+        .toList();
+  }
+
+  /** {@code C6-5 lot K7}. */
+  public static String name(Lot lot) {
+    return lot.motor() + " lot " + lot.code();
   }
 
   public Burns of(Lot lot) {

@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
+import padside.fact.Column;
 import padside.fact.Facts;
 import padside.fact.Fault;
 import padside.fact.RecordId;
@@ -28,6 +30,9 @@ final class FailurePage {
           + " left of the motor, its case and packaging, and fire no more of the lot until you have"
           + " an answer.";
 
+  private static final List<Column<?>> WANTED =
+      Stream.concat(Stream.of(Flight.DAY), Taught.WANTED.stream()).toList();
+
   private FailurePage() {}
 
   /** True of facts that tell of a motor or its charge failing. */
@@ -42,11 +47,13 @@ final class FailurePage {
     List<RecordId> failed = new ArrayList<>();
     Reading<Dates> dates = which.isEmpty() ? Reading.of(Dates.ALL) : Dates.read(which);
     Predicate<Facts> failure = failure(source.outcomes());
+    Taught taught = new Taught();
     source
         .log()
         .each(
-            List.of(Flight.STATUS, Flight.DAY, Flight.BURN, Flight.EJECTION),
+            WANTED,
             stored -> {
+              taught.take(new Flight(stored.id(), stored.facts()));
               Optional<LocalDate> date = register.date(stored.facts().get(Flight.DAY));
               boolean asked =
                   stored.id().text().equals(which)
@@ -60,7 +67,10 @@ final class FailurePage {
       return Reading.refused(none(which, dates));
     }
     return Reading.of(
-        page(which.isEmpty() ? failed.subList(failed.size() - 1, failed.size()) : failed, source));
+        page(
+            which.isEmpty() ? failed.subList(failed.size() - 1, failed.size()) : failed,
+            source.book().with(taught.past()),
+            source));
   }
 
   private static String none(String which, Reading<Dates> dates) {
@@ -74,15 +84,14 @@ final class FailurePage {
                     + "; leave the dates out for the last failure.");
   }
 
-  private static Page page(List<RecordId> failed, PageSource source) throws Fault {
-    Logbook book = source.book();
+  private static Page page(List<RecordId> failed, Logbook book, PageSource source) throws Fault {
     List<Page.Section> sections = new ArrayList<>();
     sections.add(Page.Section.of("", Prose.notice(WHERE)));
     for (RecordId id : failed) {
       Optional<Stored> stored = source.log().find(Kind.FLIGHT, id);
       if (stored.isPresent()) {
         Flight flight = new Flight(id, stored.get().facts());
-        List<Block> blocks = List.copyOf(new FailureForm(flight, book, source).forms());
+        List<Block> blocks = new ArrayList<>(new FailureForm(flight, book, source).forms());
         String motor = flight.motor().orElse("motor not named");
         String date =
             flight
@@ -91,7 +100,9 @@ final class FailurePage {
                 .flatMap(day -> day.date())
                 .map(FlightWords::date)
                 .orElse("no date");
-        sections.add(new Page.Section(motor + ", " + date, blocks));
+        String name = motor + ", " + date;
+        blocks.addAll(new TracePlot(source.units()).of(List.of(new TracePlot.Named(name, flight))));
+        sections.add(new Page.Section(name, blocks));
       }
     }
     return new Page(

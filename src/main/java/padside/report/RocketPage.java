@@ -3,6 +3,7 @@ package padside.report;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -11,10 +12,13 @@ import java.util.stream.Stream;
 import padside.fact.Fault;
 import padside.flight.Fix;
 import padside.flight.Flight;
+import padside.flight.FlightLog;
 import padside.flight.FlightLog.FlightQuery;
 import padside.flight.FlightLog.Stored;
 import padside.flight.Kind;
+import padside.flight.Logbook;
 import padside.flight.Rocket;
+import padside.insight.Delays;
 import padside.page.Block;
 import padside.page.Form;
 import padside.page.Page;
@@ -77,6 +81,8 @@ final class RocketPage {
             new Page.Section("Flights", flown()),
             new Page.Section("Altitudes", altitudes()),
             new Page.Section("Flown on", motors()),
+            new Page.Section("Delays that suited", suited()),
+            new Page.Section("Altitude traces", traces()),
             new Page.Section("Mended and to mend", fixes())));
   }
 
@@ -198,6 +204,44 @@ final class RocketPage {
                 Table.Column.ofNumbers(altitude.heading("Highest"))),
             lines)
         .or();
+  }
+
+  /** By its own flights alone. */
+  private List<Block> suited() throws Fault {
+    Logbook own = source.book().with(FlightLog.Past.of(flights, true));
+    List<Delays.Suits> suits = Delays.ofRocket(rocket.id(), own).suits();
+    List<Block> blocks = new ArrayList<>();
+    suits.stream().map(each -> Prose.of(each.words() + ".")).forEach(blocks::add);
+    Table table =
+        new Table(
+            "The delay that suits, by motor",
+            Stream.concat(
+                    Stream.of(Table.Column.of("Motor")),
+                    Stream.of("Delay s", "Flights that say so", "Of", "Predicted short by s")
+                        .map(Table.Column::ofNumbers))
+                .toList(),
+            suits.stream().map(RocketPage::cells).toList());
+    blocks.addAll(table.withoutBlankColumns().or());
+    return blocks;
+  }
+
+  private static List<String> cells(Delays.Suits suits) {
+    return List.of(
+        suits.motors(),
+        Notations.number().show(suits.delay()),
+        String.valueOf(suits.says()),
+        String.valueOf(suits.of()),
+        suits.off().count() == 0 ? "" : String.format(Locale.ROOT, "%.1f", suits.off().mean()));
+  }
+
+  private List<Block> traces() {
+    return new TracePlot(source.units())
+        .of(flights.stream().map(flight -> new TracePlot.Named(named(flight), flight)).toList());
+  }
+
+  /** {@code 2026-05-30 on C6-5}. */
+  private String named(Flight flight) {
+    return date(flight) + flight.motor().map(motor -> " on " + motor).orElse("");
   }
 
   private static Optional<Length> highest(List<Flight> some) {

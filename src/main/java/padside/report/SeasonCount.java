@@ -34,7 +34,11 @@ final class SeasonCount {
           Flight.LANDING,
           Flight.LANDED_ON,
           Flight.ALTITUDE,
-          Flight.PREDICTED_APOGEE);
+          Flight.PREDICTED_APOGEE,
+          Flight.LOT,
+          Flight.BOOSTER_LOT,
+          Flight.MEASURED_DELAY,
+          Flight.PREDICTED_BEST_DELAY);
 
   private static final Pattern CLASS = Pattern.compile("(?:1/[24])?[A-Z](?=[0-9])");
 
@@ -51,6 +55,7 @@ final class SeasonCount {
   final Map<String, Integer> amiss = new TreeMap<>();
   final List<Plot.Point> points = new ArrayList<>();
   final List<Double> shares = new ArrayList<>();
+  final Taught taught = new Taught();
   final Group all = new Group();
   int scrubbed;
 
@@ -106,6 +111,7 @@ final class SeasonCount {
     }
     rows.point(flight, "").ifPresent(points::add);
     FlightRows.share(flight).ifPresent(shares::add);
+    taught.take(flight);
   }
 
   private static <K> Group group(Map<K, Group> groups, K key) {

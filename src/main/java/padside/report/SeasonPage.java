@@ -11,6 +11,7 @@ import padside.fact.Fault;
 import padside.fact.RecordId;
 import padside.flight.Field;
 import padside.flight.Flight;
+import padside.flight.Logbook;
 import padside.page.Bars;
 import padside.page.Block;
 import padside.page.Form;
@@ -52,7 +53,7 @@ final class SeasonPage {
         .each(
             SeasonCount.WANTED,
             stored -> season.count.take(new Flight(stored.id(), stored.facts())));
-    return Reading.of(season.page());
+    return Reading.of(season.page(source.book()));
   }
 
   /** Of the days that have come; those planned ahead are no season yet. */
@@ -61,19 +62,25 @@ final class SeasonPage {
         register.dates().stream().filter(date -> !date.isAfter(source.today())).toList());
   }
 
-  private Page page() {
+  private Page page(Logbook book) {
     return new Page(
         "Season · " + dates.words(),
         source.made("Every flight of these dates that the log has."),
         count.all.flown == 0
             ? List.of(Page.Section.of("", Prose.of("Nothing was flown in these dates.")))
-            : List.of(
-                new Page.Section("", List.of(figures())),
-                new Page.Section("By motor class", List.of(classes())),
-                new Page.Section("Altitudes", altitudes()),
-                new Page.Section("Flown days", List.of(days())),
-                new Page.Section("Rockets", List.of(rockets())),
-                new Page.Section("Malfunctions", amiss())));
+            : sections(book));
+  }
+
+  private List<Page.Section> sections(Logbook book) {
+    List<Page.Section> sections = new ArrayList<>();
+    sections.add(new Page.Section("", List.of(figures())));
+    sections.add(new Page.Section("By motor class", List.of(classes())));
+    sections.add(new Page.Section("Altitudes", altitudes()));
+    sections.add(new Page.Section("Flown days", List.of(days())));
+    sections.add(new Page.Section("Rockets", List.of(rockets())));
+    sections.add(new Page.Section("Malfunctions", amiss()));
+    sections.addAll(new Lessons(book, count.taught.past(), source.outcomes()).sections());
+    return sections;
   }
 
   private Form figures() {
