@@ -5,12 +5,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
-import java.util.stream.Stream;
-import padside.fact.Column;
 import padside.fact.Facts;
 import padside.fact.Fault;
 import padside.fact.RecordId;
 import padside.flight.Flight;
+import padside.flight.FlightLog;
 import padside.flight.FlightLog.Stored;
 import padside.flight.Kind;
 import padside.flight.Logbook;
@@ -30,8 +29,8 @@ final class FailurePage {
           + " left of the motor, its case and packaging, and fire no more of the lot until you have"
           + " an answer.";
 
-  private static final List<Column<?>> WANTED =
-      Stream.concat(Stream.of(Flight.DAY), Taught.WANTED.stream()).toList();
+  private static final FlightLog.Sought WANTED =
+      FlightLog.Sought.of(Taught.ALIKE, Taught.and(List.of(Flight.DAY), Taught.OWN));
 
   private FailurePage() {}
 
@@ -46,21 +45,24 @@ final class FailurePage {
     Register register = Register.of(source.log());
     List<RecordId> failed = new ArrayList<>();
     Reading<Dates> dates = which.isEmpty() ? Reading.of(Dates.ALL) : Dates.read(which);
-    Predicate<Facts> failure = failure(source.outcomes());
+    ByLikeness<Boolean> failure = new ByLikeness<>(failure(source.outcomes())::test);
+    ByLikeness<Boolean> flown = new ByLikeness<>(FailurePage::isFlown);
     Taught taught = new Taught();
     source
         .log()
         .each(
             WANTED,
-            stored -> {
-              taught.take(new Flight(stored.id(), stored.facts()));
-              Optional<LocalDate> date = register.date(stored.facts().get(Flight.DAY));
+            flight -> {
+              Optional<LocalDate> date = register.date(flight.own().get(Flight.DAY));
               boolean asked =
-                  stored.id().text().equals(which)
-                      || (dates.value().filter(each -> each.holds(date)).isPresent()
-                          && failure.test(stored.facts()));
+                  flight.id().text().equals(which)
+                      || (failure.of(flight.alike())
+                          && dates.value().filter(each -> each.holds(date)).isPresent());
               if (asked) {
-                failed.add(stored.id());
+                failed.add(flight.id());
+              }
+              if (flown.of(flight.alike())) {
+                taught.take(flight);
               }
             });
     if (failed.isEmpty()) {
@@ -71,6 +73,10 @@ final class FailurePage {
             which.isEmpty() ? failed.subList(failed.size() - 1, failed.size()) : failed,
             source.book().with(taught.past()),
             source));
+  }
+
+  private static boolean isFlown(Facts facts) {
+    return facts.get(Flight.STATUS).filter(Flight.Status.FLOWN::equals).isPresent();
   }
 
   private static String none(String which, Reading<Dates> dates) {

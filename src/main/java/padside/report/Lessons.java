@@ -8,12 +8,11 @@ import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import padside.flight.FlightLog;
-import padside.flight.Logbook;
 import padside.flight.Lot;
 import padside.flight.OutcomeTable;
 import padside.insight.Burns;
 import padside.insight.Delays;
+import padside.insight.Experience;
 import padside.insight.Failures;
 import padside.insight.Interval;
 import padside.insight.Reliability;
@@ -31,15 +30,14 @@ final class Lessons {
   /** As many rows as fit on a printed page. */
   private static final int MOST_DRAWN = 24;
 
-  private final Logbook book;
+  private final Experience known;
   private final Reliability reliability;
   private final Delays delays;
 
-  /** Of the flights the past is of. */
-  Lessons(Logbook book, FlightLog.Past past, OutcomeTable outcomes) {
-    this.book = book.with(past);
-    this.reliability = new Reliability(this.book, outcomes);
-    this.delays = Delays.of(this.book);
+  Lessons(Experience known, OutcomeTable outcomes) {
+    this.known = known;
+    this.reliability = new Reliability(known, outcomes);
+    this.delays = Delays.of(known);
   }
 
   /** Both as sections of a page; empty where nothing is known. */
@@ -156,7 +154,7 @@ final class Lessons {
     }
     List<Row> rows = new ArrayList<>();
     motors.forEach(motor -> rows.add(new Row(motor.motor(), motor)));
-    for (Lot lot : book.lots()) {
+    for (Lot lot : known.lots()) {
       delays.of(lot).ifPresent(flown -> rows.add(new Row(Reliability.name(lot), flown)));
     }
     List<Block> blocks = new ArrayList<>();

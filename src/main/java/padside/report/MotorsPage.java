@@ -8,14 +8,15 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
-import padside.fact.Column;
 import padside.fact.Facts;
 import padside.fact.Fault;
 import padside.fact.RecordId;
 import padside.flight.Day;
 import padside.flight.Flight;
+import padside.flight.FlightLog;
 import padside.flight.Logbook;
 import padside.flight.Lot;
+import padside.insight.Experience;
 import padside.motor.MotorText;
 import padside.page.Block;
 import padside.page.Page;
@@ -28,13 +29,14 @@ import padside.units.Reading;
 
 /** Which motors were fired, what is left of each lot, and what the plan still needs. */
 final class MotorsPage {
-  private static final List<Column<?>> WANTED =
-      Stream.concat(Stream.of(Flight.DAY), Taught.WANTED.stream()).toList();
+  private static final FlightLog.Sought WANTED =
+      FlightLog.Sought.of(Taught.ALIKE, Taught.and(List.of(Flight.DAY), Taught.OWN));
 
   private final Logbook book;
   private final Dates dates;
   private final PageSource source;
   private final Predicate<Facts> failed;
+  private final ByLikeness<Fired> shared = new ByLikeness<>(this::fired);
   private final Map<String, Count> types = new TreeMap<>();
   private final Map<RecordId, Count> lots = new HashMap<>();
   private final Taught taught = new Taught();
@@ -66,20 +68,32 @@ final class MotorsPage {
     }
     MotorsPage page = new MotorsPage(source.book(), dates.value().get(), source);
     Register register = Register.of(source.log());
-    source
-        .log()
-        .each(WANTED, stored -> page.take(new Flight(stored.id(), stored.facts()), register));
+    source.log().each(WANTED, flight -> page.take(flight, register));
     return Reading.of(page.page());
   }
 
-  private void take(Flight flight, Register register) {
-    if (flight.status() != Flight.Status.FLOWN || !dates.holds(register.date(flight.day()))) {
+  /** What flights that say the same have fired. */
+  private record Fired(
+      boolean flown, List<MotorText.Part> parts, Map<RecordId, Integer> lots, int failures) {}
+
+  private Fired fired(Facts alike) {
+    return new Fired(
+        alike.get(Flight.STATUS).filter(Flight.Status.FLOWN::equals).isPresent(),
+        alike.get(Flight.MOTOR).map(line -> MotorText.of(line).parts()).orElse(List.of()),
+        MotorText.fired(
+            alike.get(Flight.MOTOR), alike.get(Flight.LOT), alike.get(Flight.BOOSTER_LOT)),
+        failed.test(alike) ? 1 : 0);
+  }
+
+  private void take(FlightLog.Passing flight, Register register) {
+    Fired alike = shared.of(flight.alike());
+    if (!alike.flown || !dates.holds(register.date(flight.own().get(Flight.DAY)))) {
       return;
     }
-    int failures = failed.test(flight.facts()) ? 1 : 0;
-    flight.motor().map(line -> MotorText.of(line).parts()).orElse(List.of()).stream()
-        .forEach(part -> add(types, part.motor(), new Count(part.count(), failures)));
-    flight.fired().forEach((lot, motors) -> add(lots, lot, new Count(motors, failures)));
+    for (MotorText.Part part : alike.parts) {
+      add(types, part.motor(), new Count(part.count(), alike.failures));
+    }
+    alike.lots.forEach((lot, motors) -> add(lots, lot, new Count(motors, alike.failures)));
     taught.take(flight);
   }
 
@@ -96,7 +110,8 @@ final class MotorsPage {
                     new Page.Section("Needed for the plan", plan()),
                     new Page.Section("Fired", fired()),
                     new Page.Section("In the range box", box())),
-                new Lessons(book, taught.past(), source.outcomes()).sections().stream())
+                new Lessons(Experience.of(book.with(taught.past())), source.outcomes())
+                    .sections().stream())
             .toList());
   }
 

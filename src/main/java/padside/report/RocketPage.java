@@ -16,7 +16,6 @@ import padside.flight.FlightLog;
 import padside.flight.FlightLog.FlightQuery;
 import padside.flight.FlightLog.Stored;
 import padside.flight.Kind;
-import padside.flight.Logbook;
 import padside.flight.Rocket;
 import padside.insight.Delays;
 import padside.page.Block;
@@ -208,8 +207,8 @@ final class RocketPage {
 
   /** By its own flights alone. */
   private List<Block> suited() throws Fault {
-    Logbook own = source.book().with(FlightLog.Past.of(flights, true));
-    List<Delays.Suits> suits = Delays.ofRocket(rocket.id(), own).suits();
+    FlightLog.Past past = FlightLog.Past.of(flights, true);
+    List<Delays.Suits> suits = Delays.of(source.after(past)).suits();
     List<Block> blocks = new ArrayList<>();
     suits.stream().map(each -> Prose.of(each.words() + ".")).forEach(blocks::add);
     Table table =

@@ -10,8 +10,6 @@ import java.util.stream.Stream;
 import padside.fact.Fault;
 import padside.fact.RecordId;
 import padside.flight.Field;
-import padside.flight.Flight;
-import padside.flight.Logbook;
 import padside.page.Bars;
 import padside.page.Block;
 import padside.page.Form;
@@ -48,12 +46,8 @@ final class SeasonPage {
       return Reading.refused(dates.objection().orElseThrow());
     }
     SeasonPage season = new SeasonPage(register, dates.value().get(), source);
-    source
-        .log()
-        .each(
-            SeasonCount.WANTED,
-            stored -> season.count.take(new Flight(stored.id(), stored.facts())));
-    return Reading.of(season.page(source.book()));
+    source.log().each(SeasonCount.WANTED, season.count::take);
+    return Reading.of(season.page());
   }
 
   /** Of the days that have come; those planned ahead are no season yet. */
@@ -62,16 +56,16 @@ final class SeasonPage {
         register.dates().stream().filter(date -> !date.isAfter(source.today())).toList());
   }
 
-  private Page page(Logbook book) {
+  private Page page() throws Fault {
     return new Page(
         "Season · " + dates.words(),
         source.made("Every flight of these dates that the log has."),
         count.all.flown == 0
             ? List.of(Page.Section.of("", Prose.of("Nothing was flown in these dates.")))
-            : sections(book));
+            : sections());
   }
 
-  private List<Page.Section> sections(Logbook book) {
+  private List<Page.Section> sections() throws Fault {
     List<Page.Section> sections = new ArrayList<>();
     sections.add(new Page.Section("", List.of(figures())));
     sections.add(new Page.Section("By motor class", List.of(classes())));
@@ -79,7 +73,7 @@ final class SeasonPage {
     sections.add(new Page.Section("Flown days", List.of(days())));
     sections.add(new Page.Section("Rockets", List.of(rockets())));
     sections.add(new Page.Section("Malfunctions", amiss()));
-    sections.addAll(new Lessons(book, count.taught.past(), source.outcomes()).sections());
+    sections.addAll(new Lessons(source.after(count.taught.past()), source.outcomes()).sections());
     return sections;
   }
 

@@ -4,10 +4,8 @@ import java.sql.SQLException;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Consumer;
 import padside.clock.Anchor;
 import padside.clock.Moment;
-import padside.fact.Column;
 import padside.fact.Fault;
 import padside.fact.RecordId;
 import padside.flight.FlightLog;
@@ -41,8 +39,8 @@ abstract class LogQueries implements FlightLog {
   }
 
   @Override
-  public void each(List<Column<?>> wanted, Consumer<Stored> reader) throws Fault {
-    with(log -> new Records(log.database()).each(wanted, reader));
+  public Stretch pass(Sought sought, Optional<RecordId> after, int most) throws Fault {
+    return with(log -> new PassingFlights(log.database(), sought).read(after, most));
   }
 
   @Override
