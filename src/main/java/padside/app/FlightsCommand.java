@@ -131,11 +131,11 @@ final class FlightsCommand implements Callable<Integer> {
     return json;
   }
 
-  private static List<String> lines(List<Flight> flights, Logbook book) {
+  private List<String> lines(List<Flight> flights, Logbook book) {
     if (flights.isEmpty()) {
       return List.of("No flights.");
     }
-    Settings settings = SettingsFile.read(Folders.of(System.getenv()).settings()).settings();
+    Settings settings = root.settings().settings();
     OutcomeTable outcomes = Shipped.outcomes();
     int longest = flights.stream().mapToInt(each -> motor(each).length()).max().orElse(0);
     String form = "%-10s  %-18s %-" + Math.max(7, longest) + "s %-9s %-9s %8s  %s";

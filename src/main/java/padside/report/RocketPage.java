@@ -9,11 +9,11 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import padside.fact.Column;
 import padside.fact.Fault;
 import padside.flight.Fix;
 import padside.flight.Flight;
 import padside.flight.FlightLog;
-import padside.flight.FlightLog.FlightQuery;
 import padside.flight.FlightLog.Stored;
 import padside.flight.Kind;
 import padside.flight.Rocket;
@@ -31,6 +31,17 @@ import padside.units.UnitSystem;
 
 /** Everything one rocket has flown, and what was mended on it. */
 final class RocketPage {
+  private static final List<Column<?>> OWN =
+      Taught.and(
+          FlightRows.TOLD,
+          List.of(
+              Flight.DAY,
+              Flight.CONDITION,
+              Flight.DAMAGE,
+              Flight.TRACE,
+              Flight.MEASURED_DELAY,
+              Flight.PREDICTED_BEST_DELAY));
+
   private final Rocket rocket;
   private final Register register;
   private final PageSource source;
@@ -42,15 +53,17 @@ final class RocketPage {
     this.register = register;
     this.source = source;
     this.rows = FlightRows.of(source);
-    FlightQuery query =
-        new FlightQuery(
-            Optional.of(rocket.id()), Optional.empty(), Optional.empty(), Integer.MAX_VALUE);
-    for (Stored stored : source.log().flights(query)) {
-      Flight flight = new Flight(stored.id(), stored.facts());
-      if (flight.status() == Flight.Status.FLOWN) {
-        flights.add(0, flight);
-      }
-    }
+    FlightLog.Sought own = new FlightLog.Sought(Taught.ALIKE, OWN, Optional.of(rocket.id()));
+    source
+        .log()
+        .each(
+            own,
+            passing -> {
+              Flight flight = passing.flight();
+              if (flight.status() == Flight.Status.FLOWN) {
+                flights.add(flight);
+              }
+            });
   }
 
   static Reading<Page> of(String which, PageSource source) throws Fault {
