@@ -1,7 +1,6 @@
 package padside.report;
 
 import java.util.IdentityHashMap;
-import java.util.Map;
 import java.util.function.Function;
 import padside.fact.Facts;
 
@@ -10,7 +9,7 @@ final class ByLikeness<V> {
   /** More would fill the memory where no two flights are alike. */
   private static final int MOST = 1000;
 
-  private final Map<Facts, V> made = new IdentityHashMap<>();
+  private final IdentityHashMap<Facts, V> made = new IdentityHashMap<>();
   private final Function<Facts, V> making;
 
   ByLikeness(Function<Facts, V> making) {

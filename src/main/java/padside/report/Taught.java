@@ -2,7 +2,6 @@ package padside.report;
 
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Stream;
 import padside.fact.Column;
 import padside.fact.Facts;
@@ -27,7 +26,7 @@ final class Taught {
   private static final int MOST = 1000;
 
   private final FlightLog.Gathering past = FlightLog.Past.gathering();
-  private final Map<Facts, FlightLog.Told> waiting = new IdentityHashMap<>();
+  private final IdentityHashMap<Facts, FlightLog.Told> waiting = new IdentityHashMap<>();
 
   /** These columns beside others. */
   static List<Column<?>> and(List<Column<?>> some, List<Column<?>> more) {

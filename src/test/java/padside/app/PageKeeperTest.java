@@ -89,6 +89,11 @@ class PageKeeperTest {
     return made.page().value().orElseThrow();
   }
 
+  private static boolean answers(Event event, Ticket asked) {
+    return (event instanceof Event.NotRead given && given.ticket().equals(asked))
+        || (event instanceof Event.PageMade page && page.ticket().equals(asked));
+  }
+
   private static Action rocket(String name) {
     return Action.create("add rocket", Kind.ROCKET, Facts.none().with(Rocket.NAME, name));
   }
@@ -151,9 +156,6 @@ class PageKeeperTest {
     assertThat(made(last).title()).contains("Heron");
     assertThat(came)
         .as("either it was made before the other was asked for, or it says why not")
-        .anyMatch(
-            any ->
-                any instanceof Event.NotRead given && given.ticket().equals(first)
-                    || any instanceof Event.PageMade page && page.ticket().equals(first));
+        .anyMatch(any -> answers(any, first));
   }
 }
