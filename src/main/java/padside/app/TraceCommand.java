@@ -142,9 +142,7 @@ final class TraceCommand implements Callable<Integer> {
                           + " in this log; padside flights --json tells the ids."));
     }
     return log
-        .flights(
-            new FlightLog.FlightQuery(
-                Optional.empty(), Optional.empty(), Optional.empty(), Integer.MAX_VALUE))
+        .flights(FlightLog.FlightQuery.newest(Integer.MAX_VALUE))
         .stream()
         .map(stored -> new Flight(stored.id(), stored.facts()))
         .filter(each -> each.status() == Flight.Status.FLOWN)

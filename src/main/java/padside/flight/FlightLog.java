@@ -13,6 +13,7 @@ import padside.fact.Column;
 import padside.fact.Facts;
 import padside.fact.Fault;
 import padside.fact.RecordId;
+import padside.search.Search;
 
 /** The log as the rest of the program sees it. One thread uses it at a time. */
 public interface FlightLog extends AutoCloseable {
@@ -20,12 +21,40 @@ public interface FlightLog extends AutoCloseable {
   record Stored(RecordId id, Facts facts) {}
 
   /** Which flights are wanted: newest first, those that match every given part. */
-  record FlightQuery(
-      Optional<RecordId> rocket, Optional<RecordId> day, Optional<String> words, int limit) {
+  record FlightQuery(Optional<RecordId> rocket, Optional<RecordId> day, int limit) {
     /** The newest flights of all. */
     public static FlightQuery newest(int limit) {
-      return new FlightQuery(Optional.empty(), Optional.empty(), Optional.empty(), limit);
+      return new FlightQuery(Optional.empty(), Optional.empty(), limit);
     }
+  }
+
+  /**
+   * What a search came to.
+   *
+   * @param newest of those found, newest first; so many as were asked for at most
+   * @param count of all found
+   */
+  record Found(List<Stored> newest, int count) {
+    /** Keeps its own list. */
+    public Found {
+      newest = List.copyOf(newest);
+    }
+  }
+
+  /**
+   * Looks for flights that are not removed, drafts and planned ones included. What was kept since
+   * the last search is looked through first, which {@link #lookThrough} may have done.
+   *
+   * @param outcomes whose words may be looked for
+   */
+  Found found(Search search, OutcomeTable outcomes, int most) throws Fault;
+
+  /**
+   * Looks through a part of what was kept since the last search, some hundredths of a second; false
+   * once nothing is left.
+   */
+  default boolean lookThrough(OutcomeTable outcomes) throws Fault {
+    return false;
   }
 
   /**

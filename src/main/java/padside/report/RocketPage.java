@@ -40,8 +40,7 @@ final class RocketPage {
     this.source = source;
     this.rows = FlightRows.of(source);
     FlightQuery query =
-        new FlightQuery(
-            Optional.of(rocket.id()), Optional.empty(), Optional.empty(), Integer.MAX_VALUE);
+        new FlightQuery(Optional.of(rocket.id()), Optional.empty(), Integer.MAX_VALUE);
     for (Stored stored : source.log().flights(query)) {
       Flight flight = new Flight(stored.id(), stored.facts());
       if (flight.status() == Flight.Status.FLOWN) {
