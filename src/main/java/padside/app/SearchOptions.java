@@ -49,7 +49,10 @@ final class SearchOptions {
       description = "only lots with this in their code or date code")
   private String lot;
 
-  @Option(names = "--field", paramLabel = "NAME", description = "only fields with this in their name")
+  @Option(
+      names = "--field",
+      paramLabel = "NAME",
+      description = "only fields with this in their name")
   private String field;
 
   @Option(
@@ -70,7 +73,9 @@ final class SearchOptions {
   @Option(names = "--to", paramLabel = "DATE", description = "only that day's and earlier ones")
   private String to;
 
-  @Option(names = "--open", description = "only those with something noted to mend that is not mended")
+  @Option(
+      names = "--open",
+      description = "only those with something noted to mend that is not mended")
   private boolean open;
 
   /** All of it as one search; what cannot be read is refused. */
@@ -81,9 +86,7 @@ final class SearchOptions {
             .and(new Search(List.of(), List.of(), open));
     for (Map.Entry<Part, Optional<String>> option : options().entrySet()) {
       Optional<Search.Filter> filter =
-          option
-              .getValue()
-              .flatMap(typed -> value(Search.filter(option.getKey().code(), typed)));
+          option.getValue().flatMap(typed -> value(Search.filter(option.getKey().code(), typed)));
       search = filter.map(search::and).orElse(search);
     }
     return search;

@@ -141,9 +141,7 @@ final class TraceCommand implements Callable<Integer> {
                           + Reading.echo(flight)
                           + " in this log; padside flights --json tells the ids."));
     }
-    return log
-        .flights(FlightLog.FlightQuery.newest(Integer.MAX_VALUE))
-        .stream()
+    return log.flights(FlightLog.FlightQuery.newest(Integer.MAX_VALUE)).stream()
         .map(stored -> new Flight(stored.id(), stored.facts()))
         .filter(each -> each.status() == Flight.Status.FLOWN)
         .findFirst()

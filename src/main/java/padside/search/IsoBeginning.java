@@ -6,7 +6,8 @@ import java.util.regex.Pattern;
 
 /** Dates by ISO 8601 and what they begin with, as it stands while one is typed. */
 final class IsoBeginning {
-  private static final Pattern FORM = Pattern.compile("\\d{1,4}|\\d{4}-[01]?|\\d{4}-\\d{2}(-\\d{0,2})?");
+  private static final Pattern FORM =
+      Pattern.compile("\\d{1,4}|\\d{4}-[01]?|\\d{4}-\\d{2}(-\\d{0,2})?");
   private static final String REST = "0000-01-01";
   private static final int TO_MONTH = 7;
 

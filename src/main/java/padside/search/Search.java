@@ -62,7 +62,9 @@ public record Search(List<String> words, List<Filter> filters, boolean open) {
     }
 
     private static String list() {
-      return Arrays.stream(values()).map(part -> part.code() + ":").collect(Collectors.joining(" "));
+      return Arrays.stream(values())
+          .map(part -> part.code() + ":")
+          .collect(Collectors.joining(" "));
     }
   }
 
@@ -120,7 +122,8 @@ public record Search(List<String> words, List<Filter> filters, boolean open) {
       }
       filter.value().orElseThrow().ifPresent(filters::add);
     }
-    return Reading.of(new Search(words.stream().filter(any -> !any.isEmpty()).toList(), filters, open));
+    return Reading.of(
+        new Search(words.stream().filter(any -> !any.isEmpty()).toList(), filters, open));
   }
 
   /**

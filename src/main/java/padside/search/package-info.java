@@ -10,12 +10,13 @@
  * open                 fixes noted after the flight are open still
  * </pre>
  *
- * <p>What is told of a flight: rocket, motors, lots with their date codes, field and date, parachute
- * or streamer, altimeter, flier; outcome and malfunctions in the words of the outcome table; notes,
- * reasons, damage; the fixes and misfires noted for it. A word is found anywhere, within a longer
- * one too; letter case and accents make no difference ({@link padside.search.Folding}).
+ * <p>What is told of a flight: rocket, motors, lots with their date codes, field and date,
+ * parachute or streamer, altimeter, flier; outcome and malfunctions in the words of the outcome
+ * table; notes, reasons, damage; the fixes and misfires noted for it. A word is found anywhere,
+ * within a longer one too; letter case and accents make no difference ({@link
+ * padside.search.Folding}).
  *
- * <p>Promises: one reading of a typed line, one sentence where it cannot be read. Refuses: logs; who
- * keeps flights does the finding.
+ * <p>Promises: one reading of a typed line, one sentence where it cannot be read. Refuses: logs;
+ * who keeps flights does the finding.
  */
 package padside.search;

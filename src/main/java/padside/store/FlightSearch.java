@@ -2,6 +2,7 @@ package padside.store;
 
 import java.sql.SQLException;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -106,10 +107,12 @@ final class FlightSearch {
   private Condition condition(Search search) {
     List<Condition> all = new ArrayList<>();
     search.filters().forEach(filter -> all.add(filter(filter)));
-    search.words().forEach(word -> all.add(word(word)));
+    // First those that are no names: fewer flights have them, and they are soon looked for.
+    search.words().stream()
+        .sorted(Comparator.comparing(names::called))
+        .forEach(word -> all.add(word(word)));
     if (search.open()) {
-      all.add(
-          new Condition("flight IN (SELECT flight FROM find_note WHERE open = 1)", List.of()));
+      all.add(new Condition("flight IN (SELECT flight FROM find_note WHERE open = 1)", List.of()));
     }
     return Condition.all(all);
   }
@@ -150,8 +153,7 @@ final class FlightSearch {
       case ON, FROM, TO ->
           Condition.in(
               "day",
-              names.ids(
-                  Kind.DAY, name -> !name.name().isEmpty() && filter.passes(name.name())));
+              names.ids(Kind.DAY, name -> !name.name().isEmpty() && filter.passes(name.name())));
     };
   }
 }

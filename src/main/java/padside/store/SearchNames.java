@@ -72,7 +72,15 @@ final class SearchNames {
 
   /** The ids of those a condition holds of, for a list in SQL; empty where there is none. */
   String ids(Kind kind, Predicate<Name> condition) {
-    return of(kind).filter(condition).map(each -> String.valueOf(each.id())).collect(Collectors.joining(","));
+    return of(kind)
+        .filter(condition)
+        .map(each -> String.valueOf(each.id()))
+        .collect(Collectors.joining(","));
+  }
+
+  /** How many are called so. */
+  long called(String word) {
+    return names.stream().filter(name -> name.says(word)).count();
   }
 
   private Stream<Name> of(Kind kind) {

@@ -15,8 +15,8 @@ import padside.flight.OutcomeTable;
  * came since. Within whatever transaction is open.
  */
 final class SearchRows {
-  private static final int RECORDS = 400;
-  private static final int OPERATIONS = 200;
+  private static final int RECORDS = 200;
+  private static final int OPERATIONS = 100;
 
   /** Meta key: a sum over the outcome table whose words the rows have. */
   private static final String WORDS = "find_words";
@@ -39,6 +39,9 @@ final class SearchRows {
       SELECT DISTINCT change.value ->> '$.e' FROM op, json_each(op.raw, '$.ch') AS change
       WHERE op.rowid > ?1 AND op.rowid <= ?2 AND change.value ->> '$.k' IN\s"""
           + KINDS;
+
+  private static final String NAME =
+      "INSERT INTO find_name (name) VALUES (?1) ON CONFLICT (name) DO NOTHING RETURNING id";
 
   private static final String FLIGHT =
       """
@@ -172,8 +175,7 @@ final class SearchRows {
     }
     String own = row.getString("name");
     if (!row.getString("kind").equals(Kind.FLIGHT.code())) {
-      boolean open =
-          row.getString("kind").equals(Kind.FIX.code()) && !row.getBoolean(DONE);
+      boolean open = row.getString("kind").equals(Kind.FIX.code()) && !row.getBoolean(DONE);
       database.run(NOTE, name(own), reference(row, OF_FLIGHT), open ? 1 : 0, text.text(row));
       return;
     }
@@ -202,8 +204,11 @@ final class SearchRows {
     if (known != null) {
       return known;
     }
-    database.run("INSERT OR IGNORE INTO find_name (name) VALUES (?1)", name);
-    long id = database.number("SELECT id FROM find_name WHERE name = ?1", name);
+    Optional<Long> fresh = database.first(row -> row.getLong(1), NAME, name);
+    long id =
+        fresh.isPresent()
+            ? fresh.get()
+            : database.number("SELECT id FROM find_name WHERE name = ?1", name);
     if (names.size() > MOST_KEPT) {
       names.clear(); // each flight has one of its own
     }

@@ -103,13 +103,13 @@ CREATE TABLE find_flight (
   t INTEGER NOT NULL,            -- as record has it
   run TEXT NOT NULL,             -- as record has it
   part INTEGER NOT NULL,         -- as record has it
-  flight INTEGER NOT NULL REFERENCES find_name, -- a flight that is not removed
-  rocket INTEGER REFERENCES find_name, -- what the flight names
-  day INTEGER REFERENCES find_name, -- what the flight names
-  lot INTEGER REFERENCES find_name, -- what the flight names
-  booster_lot INTEGER REFERENCES find_name, -- what the flight names
-  device INTEGER REFERENCES find_name, -- what the flight names
-  altimeter INTEGER REFERENCES find_name, -- what the flight names
+  flight INTEGER NOT NULL,       -- a flight that is not removed, by find_name
+  rocket INTEGER,                -- what the flight names, by find_name
+  day INTEGER,                   -- what the flight names, by find_name
+  lot INTEGER,                   -- what the flight names, by find_name
+  booster_lot INTEGER,           -- what the flight names, by find_name
+  device INTEGER,                -- what the flight names, by find_name
+  altimeter INTEGER,             -- what the flight names, by find_name
   motor TEXT NOT NULL,           -- its motors, folded: without letter case and accents
   outcome TEXT NOT NULL,         -- what came of it in words, folded
   text TEXT NOT NULL,            -- whatever else is told of it in words, folded
@@ -119,8 +119,8 @@ CREATE TABLE find_flight (
 CREATE UNIQUE INDEX find_flight_once ON find_flight (flight);
 
 CREATE TABLE find_note (
-  record INTEGER PRIMARY KEY REFERENCES find_name, -- a fix or a misfire that is not removed
-  flight INTEGER REFERENCES find_name, -- the flight it was noted for
+  record INTEGER PRIMARY KEY,    -- a fix or a misfire that is not removed, by find_name
+  flight INTEGER,                -- the flight it was noted for, by find_name
   open INTEGER NOT NULL,         -- 1: a fix that is not done
   text TEXT NOT NULL             -- what is told of it, folded
 ) STRICT;

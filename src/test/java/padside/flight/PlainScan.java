@@ -16,8 +16,8 @@ import padside.flight.FlightLog.Stored;
 import padside.search.Search;
 
 /**
- * What a search ought to find, found by looking at every record with the types everything else uses:
- * no table, no number. One is for one question: it reads each kind of record once.
+ * What a search ought to find, found by looking at every record with the types everything else
+ * uses: no table, no number. One is for one question: it reads each kind of record once.
  */
 public final class PlainScan {
   private final FlightLog log;
@@ -41,9 +41,11 @@ public final class PlainScan {
   boolean matches(Stored stored, Search search) {
     Flight flight = new Flight(stored.id(), stored.facts());
     List<String> told = told(flight);
-    boolean open = list(Kind.FIX).stream()
-        .map(each -> new Fix(each.id(), each.facts()))
-        .anyMatch(fix -> fix.open() && fix.facts().get(Fix.FLIGHT).equals(Optional.of(flight.id())));
+    boolean open =
+        list(Kind.FIX).stream()
+            .map(each -> new Fix(each.id(), each.facts()))
+            .anyMatch(
+                fix -> fix.open() && fix.facts().get(Fix.FLIGHT).equals(Optional.of(flight.id())));
     return search.words().stream()
             .allMatch(word -> told.stream().anyMatch(text -> folded(text).contains(word)))
         && search.filters().stream().allMatch(filter -> passes(flight, filter))
@@ -82,8 +84,7 @@ public final class PlainScan {
     told.addAll(name(Kind.DEVICE, flight.device(), "name"));
     told.addAll(name(Kind.ALTIMETER, flight.altimeter(), "name"));
     told.add(outcomes.everyWord(flight));
-    Stream.of(
-            "flier", "note", "reason", "against", "went_on", "damage", "to_mend", "verdict")
+    Stream.of("flier", "note", "reason", "against", "went_on", "damage", "to_mend", "verdict")
         .forEach(field -> told.addAll(said(facts, field)));
     facts.get(Flight.UNTICKED).ifPresent(told::addAll);
     facts

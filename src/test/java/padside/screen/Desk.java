@@ -14,6 +14,8 @@ import padside.clock.Moment;
 import padside.fact.Fault;
 import padside.fact.RecordId;
 import padside.flight.Checklist;
+import padside.flight.Flight;
+import padside.flight.FlightLog;
 import padside.flight.Logbook;
 import padside.flight.MemoryFlightLog;
 import padside.flight.OutcomeTable;
@@ -170,6 +172,10 @@ final class Desk {
         take(new Event.RemovedRead(read.ticket(), log.removed(read.kind())));
         continue;
       }
+      if (next instanceof Effect.FindFlights find) {
+        take(found(find));
+        continue;
+      }
       if (next instanceof Effect.MakePage wanted) {
         take(made(wanted));
         continue;
@@ -177,6 +183,17 @@ final class Desk {
       keep(next);
     }
     return this;
+  }
+
+  private Event found(Effect.FindFlights find) {
+    FlightLog.Found found = log.found(find.search(), OUTCOMES, find.most());
+    List<Flight> flights =
+        found.newest().stream().map(each -> new Flight(each.id(), each.facts())).toList();
+    return new Event.FlightsFound(
+        find.ticket(),
+        flights.stream().map(Flight::id).toList(),
+        found.count(),
+        book(log).withFound(flights));
   }
 
   private Event made(Effect.MakePage wanted) {
@@ -352,6 +369,7 @@ final class Desk {
           || effect instanceof Effect.SetClock
           || effect instanceof Effect.ReadHistory
           || effect instanceof Effect.ReadRemoved
+          || effect instanceof Effect.FindFlights
           || effect instanceof Effect.MakePage) {
         saves.add(effect);
       } else if (effect instanceof Effect.Check) {

@@ -48,8 +48,17 @@ class SearchTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "2", "20", "2026", "2026-", "2026-0", "2026-1", "2026-05", "2026-05-", "2026-05-3",
-        "2026-05-31", "2024-02-29"
+        "2",
+        "20",
+        "2026",
+        "2026-",
+        "2026-0",
+        "2026-1",
+        "2026-05",
+        "2026-05-",
+        "2026-05-3",
+        "2026-05-31",
+        "2024-02-29"
       })
   void a_date_may_be_typed_in_part(String typed) {
     assertThat(Search.read("on:" + typed).objection()).isEmpty();
@@ -58,7 +67,15 @@ class SearchTest {
   /** ISO 8601: months 01 to 12, days as the month has them. */
   @ParameterizedTest
   @ValueSource(
-      strings = {"yesterday", "2026-13", "2026-00", "2026-04-31", "2026-02-30", "02.05.2026", "26-1"})
+      strings = {
+        "yesterday",
+        "2026-13",
+        "2026-00",
+        "2026-04-31",
+        "2026-02-30",
+        "02.05.2026",
+        "26-1"
+      })
   void what_is_no_date_is_refused_with_what_is_one(String typed) {
     assertThat(Search.read("from:" + typed).objection())
         .contains(

@@ -35,13 +35,54 @@ public final class ClubOfFlights {
   private static final OutcomeTable OUTCOMES = outcomes();
   private static final List<String> NAMES =
       List.of(
-          "Skylark", "Larkspur", "Großer Äther", "Éclair", "Blue Heron", "Heron II", "Çelik",
-          "Old Faithful", "Kestrel", "Tern", "Red Tern", "Ångström", "Needle", "Nadel", "Moth");
+          "Skylark",
+          "Larkspur",
+          "Großer Äther",
+          "Éclair",
+          "Blue Heron",
+          "Heron II",
+          "Çelik",
+          "Old Faithful",
+          "Kestrel",
+          "Tern",
+          "Red Tern",
+          "Ångström",
+          "Needle",
+          "Nadel",
+          "Moth");
   private static final List<String> WORDS =
       List.of(
-          "tree", "drifted", "over", "the", "hedge", "late", "fin", "loose", "Straße", "windy",
-          "perfect", "crowd", "cheered", "lost", "for", "an", "hour", "found", "by", "Zoë", "wet",
-          "grass", "rod", "whip", "open", "water", "crosswind", "tied", "down", "retightened", "42");
+          "tree",
+          "drifted",
+          "over",
+          "the",
+          "hedge",
+          "late",
+          "fin",
+          "loose",
+          "Straße",
+          "windy",
+          "perfect",
+          "crowd",
+          "cheered",
+          "lost",
+          "for",
+          "an",
+          "hour",
+          "found",
+          "by",
+          "Zoë",
+          "wet",
+          "grass",
+          "rod",
+          "whip",
+          "open",
+          "water",
+          "crosswind",
+          "tied",
+          "down",
+          "retightened",
+          "42");
   private static final List<String> RARE = List.of("hailstorm", "swan's nest", "Übergröße");
   private static final List<String> MOTORS =
       List.of("A8-3", "B6-4", "C6-5", "C6-7", "D12-5", "3xC6-5", "C6-0 then C6-7", "1/2A6-2");
@@ -94,18 +135,22 @@ public final class ClubOfFlights {
   private void flight() throws Fault {
     Facts facts =
         Facts.none()
-            .with(Flight.STATUS, random.nextInt(12) == 0 ? pick(List.of(Flight.Status.values())) : Flight.Status.FLOWN)
+            .with(
+                Flight.STATUS,
+                random.nextInt(12) == 0
+                    ? pick(List.of(Flight.Status.values()))
+                    : Flight.Status.FLOWN)
             .with(Flight.DAY, any(Kind.DAY))
             .with(Flight.ROCKET, any(Kind.ROCKET))
             .with(Flight.MOTOR, pick(MOTORS))
             .with(Flight.LOT, any(Kind.LOT))
             .with(Flight.DEVICE, any(Kind.DEVICE));
-    for (String aspect :
-        List.of("boost", "burn", "ejection", "recovery", "landing", "landed_on")) {
+    for (String aspect : List.of("boost", "burn", "ejection", "recovery", "landing", "landed_on")) {
       boolean asHoped = random.nextInt(3) > 0;
       List<OutcomeTable.Outcome> words = OUTCOMES.of(aspect);
       if (random.nextInt(9) > 0) {
-        facts = facts.with(aspect, Facts.Cell.of(asHoped ? words.get(0).code() : pick(words).code()));
+        facts =
+            facts.with(aspect, Facts.Cell.of(asHoped ? words.get(0).code() : pick(words).code()));
       }
     }
     facts = said(facts);
@@ -184,7 +229,9 @@ public final class ClubOfFlights {
       case 2 -> "lot:" + pick(List.of("l1", "L4", "a3q", "M2"));
       case 3 -> "field:" + beginning(pick(NAMES).split(" ")[0]);
       case 4 -> pick(List.of("on:2022", "on:2021-0", "from:2023", "to:2021-06", "on:2020-05-"));
-      case 5 -> "outcome:" + pick(List.of("nominal", "malfunction", "late", "\"landed on tree\"", "scrub"));
+      case 5 ->
+          "outcome:"
+              + pick(List.of("nominal", "malfunction", "late", "\"landed on tree\"", "scrub"));
       case 6 -> "open";
       case 7 -> beginning(pick(NAMES).split(" ")[0]);
       case 8 -> pick(List.of("nominal", "cato", "cracked", "clips", "2022-0", "strip", "\"open\""));
@@ -200,7 +247,9 @@ public final class ClubOfFlights {
 
   private String sentence(int words) {
     String plain =
-        Stream.generate(() -> pick(WORDS)).limit(1 + random.nextInt(words)).collect(Collectors.joining(" "));
+        Stream.generate(() -> pick(WORDS))
+            .limit(1 + random.nextInt(words))
+            .collect(Collectors.joining(" "));
     return random.nextInt(2000) == 0 ? plain + " " + pick(RARE) : plain;
   }
 

@@ -138,8 +138,7 @@ class LogFolderTest {
 
       assertThat(ids(log, FlightQuery.newest(9))).containsExactly(third, second, first);
       assertThat(ids(log, FlightQuery.newest(2))).containsExactly(third, second);
-      assertThat(ids(log, query(Optional.of(red), Optional.empty())))
-          .containsExactly(third, first);
+      assertThat(ids(log, query(Optional.of(red), Optional.empty()))).containsExactly(third, first);
       assertThat(ids(log, query(Optional.empty(), Optional.of(day))))
           .containsExactly(third, second);
       assertThat(ids(log, query(Optional.of(red), Optional.of(day)))).containsExactly(third);
