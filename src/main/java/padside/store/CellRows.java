@@ -29,7 +29,7 @@ final class CellRows {
 
   private final Database database;
   private final LogTables tables;
-  private final JournalLine line;
+  private final ReadyLine line;
   private final long run;
 
   /**
@@ -37,7 +37,7 @@ final class CellRows {
    *
    * @param run the row of its run
    */
-  CellRows(Database database, LogTables tables, JournalLine line, long run) {
+  CellRows(Database database, LogTables tables, ReadyLine line, long run) {
     this.database = database;
     this.tables = tables;
     this.line = line;

@@ -42,7 +42,12 @@ final class Database implements AutoCloseable {
           "journal_mode = WAL",
           "synchronous = NORMAL",
           "wal_autocheckpoint = 100",
-          "journal_size_limit = 4194304");
+          "journal_size_limit = 4194304",
+          "cache_size = -2000");
+
+  /** A WAL would have everything written twice. */
+  private static final List<String> TO_FILL =
+      List.of("journal_mode = TRUNCATE", "synchronous = OFF", "cache_size = -16384");
 
   private static final int BUSY_MS = 3000;
 
@@ -110,6 +115,19 @@ final class Database implements AutoCloseable {
   /** Readies the file for writing and takes it for this program alone. */
   void toWrite() throws SQLException {
     set(TO_WRITE);
+  }
+
+  /**
+   * Readies the file, marked as unfilled, for very much: a power cut may leave it of no use until
+   * {@link #force} and {@link #toWrite} end that.
+   */
+  void toFill() throws SQLException {
+    set(TO_FILL);
+  }
+
+  /** The next commit has all that was written before on the medium when it returns. */
+  void force() throws SQLException {
+    set(List.of("synchronous = FULL"));
   }
 
   private void set(List<String> pragmas) throws SQLException {

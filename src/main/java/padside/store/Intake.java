@@ -124,10 +124,10 @@ final class Intake {
     end = read.next();
     if (read.reading().value().isPresent()) {
       ReadyLine ready = read.reading().value().get();
-      settle(Optional.of(ready.line().op()));
+      settle(Optional.of(ready.op()));
       if (tables.take(ready)) {
         lines++;
-        future += ready.line().fromNewerVersion() ? 1 : 0;
+        future += ready.later() ? 1 : 0;
       }
     } else {
       bad(read.at(), read.reading().objection().orElseThrow(), read.bytes());

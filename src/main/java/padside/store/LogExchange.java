@@ -85,8 +85,7 @@ final class LogExchange implements Exchange {
     private int known;
 
     private Taken taken() {
-      int later =
-          (int) fresh.values().stream().filter(each -> each.line().fromNewerVersion()).count();
+      int later = (int) fresh.values().stream().filter(each -> each.later()).count();
       return new Taken(fresh.size(), known, later, refused);
     }
 
@@ -161,6 +160,7 @@ final class LogExchange implements Exchange {
 
   /** The tables first, which know what they cannot hold; the journal makes it last. */
   private void keep(Opening.Opened log, Sorted sorted) throws SQLException, IOException {
+    database.beginFilling(log);
     boolean within = database.begin(log);
     try {
       lines.noteDevice(log.database()); // before a header of another machine is in the tables
@@ -199,7 +199,7 @@ final class LogExchange implements Exchange {
 
   private void sort(ReadyLine line, Sorted sorted, Set<OpId> had, Database tables)
       throws SQLException {
-    OpId op = line.line().op();
+    OpId op = line.op();
     Optional<String> ours = Optional.ofNullable(sorted.fresh.get(op)).map(ReadyLine::raw);
     if (ours.isEmpty() && had.contains(op)) {
       ours = LogTables.raw(tables, op);
@@ -226,7 +226,7 @@ final class LogExchange implements Exchange {
     for (Reading<ReadyLine> reading : arrived.lines()) {
       reading
           .value()
-          .map(line -> line.line().op())
+          .map(ReadyLine::op)
           .ifPresent(
               op ->
                   runs.computeIfAbsent(op.run(), run -> new LongSummaryStatistics())
@@ -244,6 +244,7 @@ final class LogExchange implements Exchange {
     writable.check();
     return database.with(
         log -> {
+          database.endFilling(log);
           String device = lines.device(log.database());
           if (log.database().first(row -> row.getInt(1), TWICE, device).isEmpty()) {
             return List.of();

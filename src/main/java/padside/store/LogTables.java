@@ -82,7 +82,7 @@ final class LogTables {
   /** The row of a record, and whether its cells are in what it shows only. */
   private record Row(long id, boolean whole) {}
 
-  private Optional<JournalLine> newest;
+  private Optional<ReadyLine> newest;
 
   LogTables(Database database) throws SQLException {
     this.database = database;
@@ -96,7 +96,7 @@ final class LogTables {
                 WHERE n > 0 AND t = (SELECT max(t) FROM op WHERE n > 0 AND t <= ?1)
                 ORDER BY run.name DESC LIMIT 1""",
                 LARGEST_COUNTED)
-            .flatMap(raw -> LineForm.read(raw).value());
+            .flatMap(raw -> ReadyLine.read(raw).value());
   }
 
   static Optional<String> meta(Database database, String key) throws SQLException {
@@ -114,7 +114,7 @@ final class LogTables {
 
   /** The newest operation by its Lamport number, the headers of runs apart. */
   Optional<JournalLine> newest() {
-    return newest;
+    return newest.flatMap(line -> LineForm.read(line.raw()).value());
   }
 
   /**
@@ -123,34 +123,38 @@ final class LogTables {
    * @return false when the operation was there already
    */
   boolean take(ReadyLine ready) throws SQLException {
-    JournalLine line = ready.line();
-    long run = run(line.op().run());
-    String state = line.fromNewerVersion() ? "future" : "applied";
+    long run = run(ready.op().run());
+    String state = ready.later() ? "future" : "applied";
     if (database.run(
             "INSERT OR IGNORE INTO op (run, n, t, raw, state) VALUES (?1, ?2, ?3, ?4, ?5)",
             run,
-            line.op().n(),
-            line.t(),
+            ready.op().n(),
+            ready.t(),
             ready.raw(),
             state)
         == 0) {
       return false;
     }
-    if (line.t() <= LARGEST_COUNTED) {
-      largestT = Math.max(largestT, line.t());
+    if (ready.t() <= LARGEST_COUNTED) {
+      largestT = Math.max(largestT, ready.t());
       newest =
-          newest.filter(known -> line.op().n() == 0 || isNewer(known, line)).or(() -> newest(line));
+          newest
+              .filter(known -> ready.op().n() == 0 || isNewer(known, ready))
+              .or(() -> newest(ready));
     }
-    for (RecordPart part : ready.parts()) {
-      if (part.doc().isEmpty() || !make(line, part)) {
-        change(line, run, part);
+    for (int i = 0; i < ready.parts().size(); i++) {
+      RecordPart part = ready.parts().get(i);
+      if (part.doc().isEmpty()) {
+        change(ready, run, part);
+      } else if (!make(ready, part)) {
+        change(ready, run, ready.inFull().get(i));
       }
     }
     return true;
   }
 
   /** Makes a record that shows at once, its cells in what it shows; false where it is there. */
-  private boolean make(JournalLine line, RecordPart part) throws SQLException {
+  private boolean make(ReadyLine line, RecordPart part) throws SQLException {
     return database.run(
             MAKE,
             part.record(),
@@ -162,7 +166,7 @@ final class LogTables {
         > 0;
   }
 
-  private void change(JournalLine line, long run, RecordPart part) throws SQLException {
+  private void change(ReadyLine line, long run, RecordPart part) throws SQLException {
     Row row = upsert(part.record(), part.kind(), line.t(), part.run(), part.part());
     if (row.whole()) {
       CellRows.unfold(database, row.id());
@@ -171,11 +175,11 @@ final class LogTables {
     changed.add(row.id());
   }
 
-  private static Optional<JournalLine> newest(JournalLine line) {
+  private static Optional<ReadyLine> newest(ReadyLine line) {
     return Optional.of(line).filter(any -> line.op().n() > 0);
   }
 
-  private static boolean isNewer(JournalLine one, JournalLine other) {
+  private static boolean isNewer(ReadyLine one, ReadyLine other) {
     return one.t() > other.t()
         || (one.t() == other.t() && one.op().run().compareTo(other.op().run()) > 0);
   }

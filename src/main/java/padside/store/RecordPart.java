@@ -16,6 +16,7 @@ import padside.store.JournalLine.CellChange;
  *
  * @param run in the record's name, empty where that names no operation
  * @param part which of several records one operation made
+ * @param cells what is written; none where {@code doc} has it all
  * @param doc the cells as the record shows them where it is made here whole: nothing else was ever
  *     said of it
  */
@@ -24,24 +25,37 @@ record RecordPart(
     String record,
     String run,
     int part,
-    List<CellChange> changes,
+    List<CellChange> cells,
     Optional<String> doc) {
   private static final Pattern MADE_BY_OPERATION =
       Pattern.compile("([0-9a-f]{20})\\.[0-9]{1,15}(?:\\.([0-9]{1,9}))?");
 
   RecordPart {
-    changes = List.copyOf(changes);
+    cells = List.copyOf(cells);
   }
 
   /** The parts of a line, in its order. */
   static List<RecordPart> of(JournalLine line) {
+    return inFull(line).stream()
+        .map(
+            each -> {
+              Optional<String> doc = each.docOf(line);
+              return doc.isEmpty()
+                  ? each
+                  : new RecordPart(each.kind, each.record, each.run, each.part, List.of(), doc);
+            })
+        .toList();
+  }
+
+  /** The parts of a line, in its order, each by its cells. */
+  static List<RecordPart> inFull(JournalLine line) {
     List<RecordPart> parts = new ArrayList<>();
     List<CellChange> changes = line.changes();
     for (int from = 0, to = 0; from < changes.size(); from = to) {
       while (to < changes.size() && isOfSame(changes.get(from), changes.get(to))) {
         to++;
       }
-      parts.add(of(line, changes.subList(from, to)));
+      parts.add(of(changes.subList(from, to)));
     }
     return parts;
   }
@@ -50,35 +64,29 @@ record RecordPart(
     return one.record().equals(other.record()) && one.kind().equals(other.kind());
   }
 
-  private static RecordPart of(JournalLine line, List<CellChange> changes) {
+  private static RecordPart of(List<CellChange> changes) {
     CellChange first = changes.get(0);
     Matcher made = MADE_BY_OPERATION.matcher(first.record());
     boolean named = made.matches();
-    List<CellChange> cells = cells(changes);
     return new RecordPart(
         first.kind(),
         first.record(),
         named ? made.group(1) : "",
         named && made.group(2) != null ? Integer.parseInt(made.group(2)) : 1,
-        changes,
-        named && isMadeBy(line, first) && isPlain(cells)
-            ? Optional.of(doc(cells))
-            : Optional.empty());
+        changes.stream().filter(change -> change.field().isPresent()).toList(),
+        Optional.empty());
   }
 
-  private static List<CellChange> cells(List<CellChange> changes) {
-    return changes.stream().filter(change -> change.field().isPresent()).toList();
+  private Optional<String> docOf(JournalLine line) {
+    return !run.isEmpty() && isMadeBy(line) && isPlain(cells)
+        ? Optional.of(doc(cells))
+        : Optional.empty();
   }
 
-  /** Of the changes those that write a cell. */
-  List<CellChange> cells() {
-    return cells(changes);
-  }
-
-  private static boolean isMadeBy(JournalLine line, CellChange change) {
+  private boolean isMadeBy(JournalLine line) {
     String op = line.op().toString();
-    return change.record().startsWith(op)
-        && (change.record().length() == op.length() || change.record().charAt(op.length()) == '.');
+    return record.startsWith(op)
+        && (record.length() == op.length() || record.charAt(op.length()) == '.');
   }
 
   /** True where {@link #doc} is to the letter what SQLite would make of the cells, all heads. */

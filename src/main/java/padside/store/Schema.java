@@ -130,7 +130,21 @@ final class Schema {
     return LogTables.meta(database, UNFILLED).isPresent();
   }
 
-  /** Within the caller's transaction. */
+  /** From now on, until {@link #endFilling}, a start builds the tables from the journals. */
+  static void beginFilling(Database database) throws SQLException {
+    LogTables.setMeta(database, UNFILLED, "1");
+    database.toFill(); // the change of the mode has the mark on the medium first
+  }
+
+  /** All is on the medium before the mark goes. */
+  static void endFilling(Database database) throws SQLException {
+    database.force();
+    LogTables.setMeta(database, UNFILLED, "1");
+    noteFilled(database);
+    database.toWrite();
+  }
+
+  /** Within the caller's transaction, if there is one. */
   static void noteFilled(Database database) throws SQLException {
     database.run("DELETE FROM meta WHERE key = ?1", UNFILLED);
   }

@@ -17,7 +17,7 @@ import padside.store.Holdings;
  * next is read on another thread.
  */
 final class ParcelBatches implements AutoCloseable {
-  private static final int MOST_BYTES = 4 << 20;
+  private static final int MOST_BYTES = 1 << 20;
 
   private final ParcelFile parcel;
   private final ParcelFile.Lines lines;
