@@ -31,6 +31,8 @@ record LogScreen(long asked, Search search, Optional<String> objection, Optional
               + " on: from: to: with a part of it, or open for open fixes; all flights of the log are"
               + " looked through; Esc shows all again");
 
+  private static final String FINDABLE = "words, " + Search.Part.list() + " " + Search.OPEN;
+
   /** As many as anybody goes through; further words bring up older ones. */
   private static final int MOST = 200;
 
@@ -54,6 +56,11 @@ record LogScreen(long asked, Search search, Optional<String> objection, Optional
   @Override
   public Binding find() {
     return FIND;
+  }
+
+  @Override
+  public String findable() {
+    return FINDABLE;
   }
 
   @Override

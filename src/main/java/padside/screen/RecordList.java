@@ -268,9 +268,14 @@ record RecordList(
     } else if (cursor.finding() || !cursor.find().isEmpty()) {
       String label = "Find: ";
       canvas.put(2, row, label, Style.LABEL);
-      canvas.put(2 + label.length(), row, cursor.find(), Style.FIELD);
+      int left = 2 + label.length();
+      if (cursor.find().isEmpty()) {
+        int room = canvas.size().columns() - left - 3;
+        canvas.put(left + 1, row, Paragraph.cut(shelf.findable(), room), Style.LABEL);
+      }
+      canvas.put(left, row, cursor.find(), Style.FIELD);
       if (cursor.finding()) {
-        canvas.cursorAt(2 + label.length() + cursor.find().length(), row);
+        canvas.cursorAt(left + cursor.find().length(), row);
       }
     }
   }

@@ -41,6 +41,11 @@ interface Shelf {
     return ListCursor.FIND;
   }
 
+  /** What may be typed to find lines, shown until something is. */
+  default String findable() {
+    return "";
+  }
+
   /** How many lines there are, where that is not to be counted from those there are. */
   default Optional<String> count(World world) {
     return Optional.empty();

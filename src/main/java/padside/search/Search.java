@@ -61,7 +61,8 @@ public record Search(List<String> words, List<Filter> filters, boolean open) {
       return Arrays.stream(values()).filter(part -> part.code().equals(code)).findFirst();
     }
 
-    private static String list() {
+    /** All of them as they are typed. */
+    public static String list() {
       return Arrays.stream(values())
           .map(part -> part.code() + ":")
           .collect(Collectors.joining(" "));
