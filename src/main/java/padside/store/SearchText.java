@@ -58,8 +58,8 @@ final class SearchText {
   static final String SELECT =
       """
       SELECT id, name, kind, removed, t, run, part, rocket, day, lot, booster_lot, device, altimeter,
-        motor, doc ->> '$.motor.y', doc ->> '$.flight.v', coalesce(doc ->> '$.done.v', 0)
-        """
+        motor, doc ->> '$.motor.y', doc ->> '$.flight.v', coalesce(doc ->> '$.done.v', 0)\
+      """
           + Stream.concat(ASPECTS.stream(), Stream.of(Flight.STATUS))
               .map(column -> ", doc ->> '$." + column.name() + ".v'")
               .collect(Collectors.joining())

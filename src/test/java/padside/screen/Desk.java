@@ -14,8 +14,6 @@ import padside.clock.Moment;
 import padside.fact.Fault;
 import padside.fact.RecordId;
 import padside.flight.Checklist;
-import padside.flight.Flight;
-import padside.flight.FlightLog;
 import padside.flight.Logbook;
 import padside.flight.MemoryFlightLog;
 import padside.flight.OutcomeTable;
@@ -26,9 +24,6 @@ import padside.preflight.Advice;
 import padside.preflight.Answer;
 import padside.preflight.Card;
 import padside.preflight.Settings;
-import padside.report.DemoPages;
-import padside.report.PageSource;
-import padside.report.Pages;
 import padside.units.TimeSpan;
 
 /**
@@ -164,45 +159,14 @@ final class Desk {
     log.at(moment());
     while (!saves.isEmpty()) {
       Effect next = saves.remove();
-      if (next instanceof Effect.ReadHistory read) {
-        take(new Event.HistoryRead(read.ticket(), log.history(read.kind(), read.id())));
-        continue;
-      }
-      if (next instanceof Effect.ReadRemoved read) {
-        take(new Event.RemovedRead(read.ticket(), log.removed(read.kind())));
-        continue;
-      }
-      if (next instanceof Effect.FindFlights find) {
-        take(found(find));
-        continue;
-      }
-      if (next instanceof Effect.MakePage wanted) {
-        take(made(wanted));
+      Optional<Event> read = DeskReading.of(next, log);
+      if (read.isPresent()) {
+        take(read.get());
         continue;
       }
       keep(next);
     }
     return this;
-  }
-
-  private Event found(Effect.FindFlights find) {
-    FlightLog.Found found = log.found(find.search(), OUTCOMES, find.most());
-    List<Flight> flights =
-        found.newest().stream().map(each -> new Flight(each.id(), each.facts())).toList();
-    return new Event.FlightsFound(
-        find.ticket(),
-        flights.stream().map(Flight::id).toList(),
-        found.count(),
-        book(log).withFound(flights));
-  }
-
-  private Event made(Effect.MakePage wanted) {
-    try {
-      PageSource source = DemoPages.source(log, wanted.units());
-      return new Event.PageMade(wanted.ticket(), Pages.of(wanted.kind(), wanted.which(), source));
-    } catch (Fault e) {
-      throw new AssertionError("a log in memory cannot fail", e);
-    }
   }
 
   private void keep(Effect next) {
@@ -398,7 +362,7 @@ final class Desk {
         ruling, "UNKNOWN · nothing checks here", Optional.empty(), List.of(), Optional.empty());
   }
 
-  private static Logbook book(MemoryFlightLog log) {
+  static Logbook book(MemoryFlightLog log) {
     try {
       return Logbook.read(log, MOTORS);
     } catch (Fault e) {

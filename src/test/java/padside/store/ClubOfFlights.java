@@ -224,23 +224,26 @@ public final class ClubOfFlights {
 
   private String term() {
     return switch (random.nextInt(14)) {
-      case 0 -> "rocket:" + beginning(pick(NAMES).split(" ")[0]);
-      case 1 -> "motor:" + beginning(pick(MOTORS).split(" ")[0]);
+      case 0 -> "rocket:" + beginning(pick(NAMES));
+      case 1 -> "motor:" + beginning(pick(MOTORS));
       case 2 -> "lot:" + pick(List.of("l1", "L4", "a3q", "M2"));
-      case 3 -> "field:" + beginning(pick(NAMES).split(" ")[0]);
+      case 3 -> "field:" + beginning(pick(NAMES));
       case 4 -> pick(List.of("on:2022", "on:2021-0", "from:2023", "to:2021-06", "on:2020-05-"));
       case 5 ->
           "outcome:"
               + pick(List.of("nominal", "malfunction", "late", "\"landed on tree\"", "scrub"));
       case 6 -> "open";
-      case 7 -> beginning(pick(NAMES).split(" ")[0]);
+      case 7 -> beginning(pick(NAMES));
       case 8 -> pick(List.of("nominal", "cato", "cracked", "clips", "2022-0", "strip", "\"open\""));
       case 9 -> "\"" + pick(WORDS) + " " + pick(WORDS) + "\"";
       default -> beginning(pick(WORDS));
     };
   }
 
-  private String beginning(String word) {
+  /** Of its first word. */
+  private String beginning(String words) {
+    int end = words.indexOf(' ');
+    String word = end < 0 ? words : words.substring(0, end);
     String typed = word.substring(0, 1 + random.nextInt(word.length()));
     return random.nextBoolean() ? typed : typed.toUpperCase(java.util.Locale.ROOT);
   }
