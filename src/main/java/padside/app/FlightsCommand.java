@@ -17,6 +17,7 @@ import padside.flight.OutcomeTable;
 import padside.flight.Rocket;
 import padside.flight.Ruling;
 import padside.preflight.Settings;
+import padside.search.Found;
 import padside.search.Search;
 import padside.units.Notations;
 import picocli.CommandLine.Command;
@@ -55,7 +56,7 @@ final class FlightsCommand implements Callable<Integer> {
     try (FlightLog open = root.openLogToRead()) {
       Logbook book = Logbook.read(open, Shipped.motors());
       wanted.refuseUnknown(book);
-      FlightLog.Found found = open.found(search, Shipped.outcomes(), limit);
+      Found<FlightLog.Stored> found = open.found(search, Shipped.outcomes(), limit);
       List<Flight> flights =
           found.newest().stream().map(stored -> new Flight(stored.id(), stored.facts())).toList();
       output.print(
@@ -92,11 +93,11 @@ final class FlightsCommand implements Callable<Integer> {
     return json;
   }
 
-  private static List<String> lines(List<Flight> flights, Logbook book) {
+  private List<String> lines(List<Flight> flights, Logbook book) {
     if (flights.isEmpty()) {
       return List.of("No flights.");
     }
-    Settings settings = SettingsFile.read(Folders.of(System.getenv()).settings()).settings();
+    Settings settings = root.settings().settings();
     OutcomeTable outcomes = Shipped.outcomes();
     int longest = flights.stream().mapToInt(each -> motor(each).length()).max().orElse(0);
     String form = "%-10s  %-18s %-" + Math.max(7, longest) + "s %-9s %-9s %8s  %s";

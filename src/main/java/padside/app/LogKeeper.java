@@ -29,7 +29,6 @@ final class LogKeeper {
   private final Path folder;
   private final ThisMachine machine;
   private final Inbox inbox;
-  private final PageMaker pages = new PageMaker(Folders.of(System.getenv()).pages());
   private final AtomicInteger savesWaiting = new AtomicInteger();
   private final OwnThread thread;
   private final PastReading past = new PastReading();
@@ -96,10 +95,6 @@ final class LogKeeper {
     } else if (effect instanceof Effect.FindFlights find) {
       searching.asked(find);
       thread.execute(() -> find(find));
-    } else if (effect instanceof Effect.MakePage page) {
-      thread.execute(() -> inbox.answer(read(page.ticket(), open -> pages.made(page, open))));
-    } else if (effect instanceof Effect.WritePage page) {
-      thread.execute(() -> inbox.answer(pages.written(page)));
     } else if (effect instanceof Effect.TryAgain) {
       thread.execute(() -> inbox.answer(triedAgain()));
     } else if (effect instanceof Effect.KeepIn other) {

@@ -46,10 +46,7 @@ final class LotsCommand implements Callable<Integer> {
     Igniters igniters = Igniters.of(book);
     Map<String, Object> json = new LinkedHashMap<>();
     json.put(
-        "lots",
-        LessonsText.suspectFirst(book, reliability).stream()
-            .map(lot -> lot(lot, reliability))
-            .toList());
+        "lots", reliability.suspectFirst().stream().map(lot -> lot(lot, reliability)).toList());
     json.put("types", named(reliability.byType()));
     json.put("date_codes", named(reliability.byDateCode()));
     json.put("key_pressed", share(igniters.tries()));

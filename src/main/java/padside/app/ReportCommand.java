@@ -112,7 +112,7 @@ final class ReportCommand implements Callable<Integer> {
           Pages.of(
               wanted,
               String.join(" ", which),
-              ReportSource.of(log, SettingsFile.own().settings().units()));
+              ReportSource.of(log, root.settings().settings().units()));
       return page.value().orElseThrow(() -> refused(page.objection().orElseThrow()));
     }
   }

@@ -44,6 +44,7 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
   private final PlaceKeeper place;
   private final SyncKeeper sync;
   private final TraceKeeper traces;
+  private final PageKeeper pages;
 
   /** True once the flier left by a key, and no signal ends the program. */
   private boolean left;
@@ -60,6 +61,7 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
         new SyncPlaces(folder, SyncPlaces.ssh(settings, false), () -> keeper.ask(SyncCommand::now));
     this.sync = new SyncKeeper(keeper, places, inbox);
     this.traces = new TraceKeeper(folder, inbox);
+    this.pages = new PageKeeper(keeper, new PageMaker(Folders.of(System.getenv()).pages()), inbox);
     Thread.setDefaultUncaughtExceptionHandler((thread, bug) -> inbox.failed(bug));
     Runtime.getRuntime().addShutdownHook(signalled);
   }
@@ -189,6 +191,7 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
       keeper.does(effect);
       sync.does(effect);
       traces.does(effect);
+      pages.does(effect);
     }
   }
 
@@ -240,6 +243,7 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
     console.close();
     sync.close();
     traces.close();
+    pages.close();
     keeper.close();
     place.close();
     closed.countDown();

@@ -13,6 +13,7 @@ import padside.flight.OutcomeTable;
 import padside.screen.Effect;
 import padside.screen.Event;
 import padside.screen.Ticket;
+import padside.search.Found;
 
 /**
  * Searches of the log, in parts between what else its thread does: of several questions only the
@@ -42,7 +43,7 @@ final class Searching {
 
   /** The answer, with a reading of the log that has what was found. */
   Event.FlightsFound answer(Effect.FindFlights find, FlightLog log, Logbook book) throws Fault {
-    FlightLog.Found answer = log.found(find.search(), outcomes(), find.most());
+    Found<FlightLog.Stored> answer = log.found(find.search(), outcomes(), find.most());
     found = answer.newest().stream().map(FlightLog.Stored::id).toList();
     return new Event.FlightsFound(
         find.ticket(), found, answer.count(), book.withFound(flights(answer.newest())));

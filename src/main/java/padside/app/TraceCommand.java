@@ -90,7 +90,7 @@ final class TraceCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Fault {
     Set<String> giving = giving();
-    UnitSystem units = SettingsFile.own().settings().units();
+    UnitSystem units = root.settings().settings().units();
     Wanted wanted = columns == null ? Wanted.nothing(units) : value(Wanted.of(columns, units));
     TraceFile read = value(TraceFile.read(file, wanted));
     try (FlightLog log = write ? root.openLog() : root.openLogToRead()) {

@@ -13,10 +13,10 @@ import padside.fact.Column;
 import padside.fact.Facts;
 import padside.fact.Fault;
 import padside.fact.RecordId;
-import padside.search.Search;
+import padside.units.TimeSpan;
 
 /** The log as the rest of the program sees it. One thread uses it at a time. */
-public interface FlightLog extends AutoCloseable {
+public interface FlightLog extends Searched, AutoCloseable {
   /** A record as it stands now. */
   record Stored(RecordId id, Facts facts) {}
 
@@ -26,35 +26,6 @@ public interface FlightLog extends AutoCloseable {
     public static FlightQuery newest(int limit) {
       return new FlightQuery(Optional.empty(), Optional.empty(), limit);
     }
-  }
-
-  /**
-   * What a search came to.
-   *
-   * @param newest of those found, newest first; so many as were asked for at most
-   * @param count of all found
-   */
-  record Found(List<Stored> newest, int count) {
-    /** Keeps its own list. */
-    public Found {
-      newest = List.copyOf(newest);
-    }
-  }
-
-  /**
-   * Looks for flights that are not removed, drafts and planned ones included. What was kept since
-   * the last search is looked through first, which {@link #lookThrough} may have done.
-   *
-   * @param outcomes whose words may be looked for
-   */
-  Found found(Search search, OutcomeTable outcomes, int most) throws Fault;
-
-  /**
-   * Looks through a part of what was kept since the last search, some hundredths of a second; false
-   * once nothing is left.
-   */
-  default boolean lookThrough(OutcomeTable outcomes) throws Fault {
-    return false;
   }
 
   /**
@@ -73,22 +44,69 @@ public interface FlightLog extends AutoCloseable {
   List<Stored> flights(FlightQuery query) throws Fault;
 
   /**
-   * Hands over every flight that is not removed with some of its values, one after the other and
-   * oldest first: for what is made of all of them, however many there are. What was typed stays
-   * out.
+   * Hands over flights that are not removed with some of their values, one after the other and
+   * oldest first: for what is made of all of them, however many there are.
    */
-  default void each(List<Column<?>> wanted, Consumer<Stored> reader) throws Fault {
-    List<Stored> newestFirst = flights(FlightQuery.newest(Integer.MAX_VALUE));
-    for (int i = newestFirst.size() - 1; i >= 0; i--) {
-      Stored flight = newestFirst.get(i);
-      Facts some = Facts.none();
-      for (Column<?> column : wanted) {
-        Optional<Object> value =
-            Optional.ofNullable(flight.facts().cells().get(column.name()))
-                .flatMap(Facts.Cell::value);
-        some = value.isPresent() ? some.with(column.name(), Facts.Cell.of(value.get())) : some;
-      }
-      reader.accept(new Stored(flight.id(), some));
+  default void each(Sought sought, Consumer<Passing> reader) throws Fault {
+    Optional<RecordId> after = Optional.empty();
+    do {
+      Stretch stretch = pass(sought, after, Sought.AT_ONCE);
+      stretch.flights.forEach(reader);
+      after = stretch.end;
+    } while (after.isPresent());
+  }
+
+  /**
+   * So many of such flights.
+   *
+   * @param after the flight the stretch before ended with; absent for the first
+   */
+  Stretch pass(Sought sought, Optional<RecordId> after, int most) throws Fault;
+
+  /**
+   * What of flights is wanted.
+   *
+   * @param alike columns in which many flights say the same
+   * @param own further columns
+   * @param rocket whose flights; absent for all
+   */
+  record Sought(List<Column<?>> alike, List<Column<?>> own, Optional<RecordId> rocket) {
+    private static final int AT_ONCE = 1000;
+
+    /** Keeps its own lists. */
+    public Sought {
+      alike = List.copyOf(alike);
+      own = List.copyOf(own);
+    }
+
+    /** Of every rocket. */
+    public static Sought of(List<Column<?>> alike, List<Column<?>> own) {
+      return new Sought(alike, own, Optional.empty());
+    }
+  }
+
+  /**
+   * A flight passing by, without what was typed.
+   *
+   * @param alike the very same object for many of those that say the same there, so that what is
+   *     made of it can be kept by it
+   */
+  record Passing(RecordId id, Facts alike, Facts own) {
+    /** All of it. */
+    public Flight flight() {
+      return new Flight(id, alike.with(own));
+    }
+  }
+
+  /**
+   * Some flights.
+   *
+   * @param end where the next stretch goes on; absent behind the last flight
+   */
+  record Stretch(List<Passing> flights, Optional<RecordId> end) {
+    /** Keeps its own list. */
+    public Stretch {
+      flights = List.copyOf(flights);
     }
   }
 
@@ -141,6 +159,11 @@ public interface FlightLog extends AutoCloseable {
       return new PastTally().with(some).past(whole);
     }
 
+    /** What puts together flights one after the other. */
+    public static Gathering gathering() {
+      return new PastTally();
+    }
+
     /** Of all flights of a log: some seconds where there are a hundred thousand. */
     public static Past ofAll(FlightLog log) throws Fault {
       PastTally tally = new PastTally();
@@ -156,6 +179,15 @@ public interface FlightLog extends AutoCloseable {
     public Past and(Past more) {
       return new PastTally().with(this).with(more).past(whole && more.whole);
     }
+  }
+
+  /** What flights say of motors and delays on its way to being told together. */
+  interface Gathering {
+    /** Takes flown flights that say the same of all but their delays. */
+    void take(Facts alike, Told told);
+
+    /** Of all that were taken, which are all there are; it begins anew then. */
+    Past past();
   }
 
   /**
@@ -192,6 +224,20 @@ public interface FlightLog extends AutoCloseable {
   record Told(int flights, Moments delays, Moments off) {
     /** Of no flights. */
     public static final Told NOTHING = new Told(0, Moments.NONE, Moments.NONE);
+
+    /** Of one flight. */
+    public static Told of(Facts flight) {
+      Optional<TimeSpan> delay = flight.get(Flight.MEASURED_DELAY);
+      Optional<TimeSpan> best = flight.get(Flight.PREDICTED_BEST_DELAY);
+      return new Told(
+          1,
+          moments(delay.map(TimeSpan::seconds)),
+          moments(delay.flatMap(d -> best.map(b -> d.seconds() - b.seconds()))));
+    }
+
+    private static Moments moments(Optional<Double> value) {
+      return value.map(Moments::of).orElse(Moments.NONE);
+    }
 
     /** Both together. */
     public Told and(Told more) {

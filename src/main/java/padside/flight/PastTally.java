@@ -4,18 +4,23 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import padside.units.TimeSpan;
+import padside.fact.Facts;
+import padside.fact.RecordId;
 
 /** Counts flights that are alike. */
-final class PastTally {
+final class PastTally implements FlightLog.Gathering {
+  private static final RecordId ANY = new RecordId("any");
+
   private final Map<FlightLog.Burnt, Integer> burns = new HashMap<>();
   private final Map<FlightLog.Ejected, FlightLog.Told> ejections = new HashMap<>();
+
+  /** Flights name few things over and over: each is kept once. */
+  private final Map<Optional<?>, Optional<?>> once = new HashMap<>();
 
   PastTally with(List<Flight> flights) {
     for (Flight flight : flights) {
       if (flight.status() == Flight.Status.FLOWN) {
-        burns.merge(burnt(flight), 1, Integer::sum);
-        ejections.merge(ejected(flight), told(flight), FlightLog.Told::and);
+        take(flight.facts(), FlightLog.Told.of(flight.facts()));
       }
     }
     return this;
@@ -27,30 +32,44 @@ final class PastTally {
     return this;
   }
 
+  @Override
+  public void take(Facts alike, FlightLog.Told told) {
+    Flight flight = new Flight(ANY, alike);
+    burns.merge(burnt(flight), told.flights(), Integer::sum);
+    ejections.merge(ejected(flight), told, FlightLog.Told::and);
+  }
+
+  @Override
+  public FlightLog.Past past() {
+    FlightLog.Past past = past(true);
+    burns.clear(); // in a large log both would not fit into the memory
+    ejections.clear();
+    once.clear();
+    return past;
+  }
+
   FlightLog.Past past(boolean whole) {
     return new FlightLog.Past(burns, ejections, whole);
   }
 
-  private static FlightLog.Burnt burnt(Flight flight) {
+  private FlightLog.Burnt burnt(Flight flight) {
     return new FlightLog.Burnt(
-        flight.motor(), flight.lot(), flight.boosterLot(), flight.facts().get(Flight.BURN));
+        once(flight.motor()),
+        once(flight.lot()),
+        once(flight.boosterLot()),
+        once(flight.facts().get(Flight.BURN)));
   }
 
-  private static FlightLog.Ejected ejected(Flight flight) {
+  private FlightLog.Ejected ejected(Flight flight) {
     return new FlightLog.Ejected(
-        flight.rocket(), flight.motor(), flight.lot(), flight.facts().get(Flight.EJECTION));
+        once(flight.rocket()),
+        once(flight.motor()),
+        once(flight.lot()),
+        once(flight.facts().get(Flight.EJECTION)));
   }
 
-  private static FlightLog.Told told(Flight flight) {
-    Optional<TimeSpan> delay = flight.facts().get(Flight.MEASURED_DELAY);
-    Optional<TimeSpan> best = flight.facts().get(Flight.PREDICTED_BEST_DELAY);
-    return new FlightLog.Told(
-        1,
-        moments(delay.map(TimeSpan::seconds)),
-        moments(delay.flatMap(d -> best.map(b -> d.seconds() - b.seconds()))));
-  }
-
-  private static FlightLog.Moments moments(Optional<Double> value) {
-    return value.map(FlightLog.Moments::of).orElse(FlightLog.Moments.NONE);
+  @SuppressWarnings("unchecked") // an equal one is of the same type
+  private <T> Optional<T> once(Optional<T> value) {
+    return (Optional<T>) once.computeIfAbsent(value, same -> same);
   }
 }

@@ -2,6 +2,7 @@ package padside.insight;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -17,12 +18,20 @@ import padside.flight.Logbook;
 import padside.flight.Lot;
 import padside.motor.MotorChoice;
 import padside.motor.MotorStack;
+import padside.motor.MotorTable;
 import padside.motor.MotorType;
 
 /** What the flights of a log say of delays: how long they were, and which would have suited. */
 public final class Delays {
   /** How far two marks by hand are off: common practice, no source. */
   public static final String REACTION = "a mark by hand is some 0.2 s late";
+
+  /** How the words here are come by. */
+  public static final String METHOD =
+      "Delays with the 95 % interval of their mean (Student's t); "
+          + REACTION
+          + " (common practice, no source). Certification lets a delay be a fifth or 1.5 s off, 3 s"
+          + " at most (NFPA 1125, from memory).";
 
   private static final double UPPER = 0.975;
 
@@ -37,7 +46,8 @@ public final class Delays {
   private static final String AT_APOGEE = "at_apogee";
   private static final String LATE = "late";
 
-  private final Logbook book;
+  private final MotorTable table;
+  private final Map<String, Optional<MotorStack>> stacks = new HashMap<>();
   private final Map<String, AsFlown> motors = new TreeMap<>();
   private final Map<RecordId, AsFlown> lots = new LinkedHashMap<>();
   private final Map<Pair, Votes> votes = new LinkedHashMap<>();
@@ -133,9 +143,10 @@ public final class Delays {
     }
   }
 
-  private Delays(Logbook book, Predicate<FlightLog.Ejected> wanted) {
-    this.book = book;
-    book.past()
+  private Delays(Experience known, Predicate<FlightLog.Ejected> wanted) {
+    this.table = known.motors();
+    known
+        .past()
         .ejections()
         .forEach(
             (alike, told) -> {
@@ -147,16 +158,25 @@ public final class Delays {
 
   /** Of all flights the reading of the log knows of. */
   public static Delays of(Logbook book) {
-    return new Delays(book, any -> true);
+    return of(Experience.of(book));
+  }
+
+  /** Of some flights. */
+  public static Delays of(Experience known) {
+    return new Delays(known, any -> true);
   }
 
   /** Of those of one rocket. */
   public static Delays ofRocket(RecordId rocket, Logbook book) {
-    return new Delays(book, alike -> alike.rocket().equals(Optional.of(rocket)));
+    return new Delays(Experience.of(book), alike -> alike.rocket().equals(Optional.of(rocket)));
+  }
+
+  private Optional<MotorStack> stack(String line) {
+    return stacks.computeIfAbsent(line, it -> table.chooseAll(it).value());
   }
 
   private void count(FlightLog.Ejected alike, FlightLog.Told told) {
-    Optional<MotorStack> stack = alike.motor().flatMap(it -> book.motors().chooseAll(it).value());
+    Optional<MotorStack> stack = alike.motor().flatMap(this::stack);
     if (stack.isEmpty() || stack.get().top().motor().delaySeconds().isEmpty()) {
       return;
     }
@@ -215,6 +235,11 @@ public final class Delays {
   /** Of one lot's motors. */
   public Optional<AsFlown> of(Lot lot) {
     return Optional.ofNullable(lots.get(lot.id()));
+  }
+
+  /** {@code lot K7, C6-5: 5 flown, 5.6 s (5.1 to 6.1), label 5}; absent where none was measured. */
+  public Optional<String> words(Lot lot) {
+    return of(lot).map(flown -> "lot " + lot.code() + ", " + flown.words());
   }
 
   /** What suits a rocket on some motors, whatever their delay; absent where no flight says. */

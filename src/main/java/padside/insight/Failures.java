@@ -8,6 +8,12 @@ import org.apache.commons.statistics.distribution.HypergeometricDistribution;
  * rest. All intervals hold 95 in 100.
  */
 public record Failures(int failed, int of) {
+  /** What the ends of an interval mean. */
+  public static final String HELD = "what 95 in 100 such intervals hold (Clopper and Pearson 1934)";
+
+  /** How the words here are come by. */
+  public static final String METHOD = HELD + ". Next: the chance by Jeffreys' prior.";
+
   private static final double TAIL = 0.025;
 
   /** Jeffreys' prior for a share (Brown, Cai and DasGupta 2001, section 3.1.2). */
@@ -58,6 +64,12 @@ public record Failures(int failed, int of) {
       chance *= (of - failed + PRIOR + i) / (of + 2 * PRIOR + i);
     }
     return chance;
+  }
+
+  /** {@code Next: works 79 in 100, three in a row 55 in 100.} */
+  public String next() {
+    return "Next: works %s, three in a row %s."
+        .formatted(new Chance(allWork(1)).inHundred(), new Chance(allWork(3)).inHundred());
   }
 
   /**

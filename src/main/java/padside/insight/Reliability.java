@@ -1,5 +1,6 @@
 package padside.insight;
 
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -22,12 +23,18 @@ public final class Reliability {
    */
   private static final AtomicReference<Counted> LAST = new AtomicReference<>();
 
-  private final Logbook book;
+  private final Experience known;
+  private final Map<String, String> types = new HashMap<>();
   private final Counted counted;
 
   /** Flights alike in motors and burn. */
   private record Group(
       Optional<String> motor, Map<RecordId, Integer> lots, int flights, Mark mark) {
+    /** Keeps its own map. */
+    private Group {
+      lots = Map.copyOf(lots);
+    }
+
     /** So many motors of each flight: one of them failed where one is told to have. */
     Burns burns(int motors) {
       int fired = Math.max(1, motors) * flights;
@@ -73,8 +80,13 @@ public final class Reliability {
 
   /** Of all flights the reading of the log knows of. */
   public Reliability(Logbook book, OutcomeTable outcomes) {
-    this.book = book;
-    this.counted = Counted.of(book.past(), outcomes);
+    this(Experience.of(book), outcomes);
+  }
+
+  /** Of some flights. */
+  public Reliability(Experience known, OutcomeTable outcomes) {
+    this.known = known;
+    this.counted = Counted.of(known.past(), outcomes);
   }
 
   private static Group group(FlightLog.Burnt alike, int flights, OutcomeTable outcomes) {
@@ -101,11 +113,15 @@ public final class Reliability {
 
   /** The type of a motor: {@code C6} of {@code C6-5}; what the table does not know as it stands. */
   private String type(String motor) {
-    return book.motors()
-        .choose(motor)
-        .value()
-        .map(choice -> choice.type().designation())
-        .orElse(motor.strip());
+    return types.computeIfAbsent(
+        motor,
+        line ->
+            known
+                .motors()
+                .choose(line)
+                .value()
+                .map(choice -> choice.type().designation())
+                .orElse(line.strip()));
   }
 
   /** Motors of each type that a flight of a group takes. */
@@ -125,7 +141,23 @@ public final class Reliability {
 
   /** Whether all flights of the log are counted, not the newest alone. */
   public boolean isWhole() {
-    return book.past().whole();
+    return known.past().whole();
+  }
+
+  /** The lots that were fired, suspect first: those that burst, then by the next one's chance. */
+  public List<Lot> suspectFirst() {
+    Comparator<Lot> burst = Comparator.comparing(lot -> of(lot).burst() == 0);
+    Comparator<Lot> marked = Comparator.comparing(lot -> !of(lot).isMarked());
+    Comparator<Lot> works = Comparator.comparingDouble(lot -> of(lot).failures().allWork(1));
+    return known.lots().stream()
+        .filter(lot -> of(lot).fired() > 0)
+        .sorted(burst.thenComparing(marked).thenComparing(works))
+        .toList();
+  }
+
+  /** {@code C6-5 lot K7}. */
+  public static String name(Lot lot) {
+    return lot.motor() + " lot " + lot.code();
   }
 
   public Burns of(Lot lot) {
@@ -144,7 +176,7 @@ public final class Reliability {
   /** By the maker's date code where that was told, type before it: {@code C6 of 12 03 24}. */
   public Map<String, Burns> byDateCode() {
     Map<String, Burns> codes = new TreeMap<>();
-    for (Lot lot : book.lots()) {
+    for (Lot lot : known.lots()) {
       lot.dateCode().ifPresent(code -> codes.merge(type(lot) + " of " + code, of(lot), Burns::and));
     }
     return new LinkedHashMap<>(codes);

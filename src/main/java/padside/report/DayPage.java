@@ -132,6 +132,7 @@ final class DayPage {
             new Page.Section("Flights", flown()),
             new Page.Section("Landings", landings()),
             new Page.Section("Predicted and measured", compared()),
+            new Page.Section("Altitude traces", traces()),
             new Page.Section("To mend", fixes())));
   }
 
@@ -247,6 +248,15 @@ final class DayPage {
     }
     rows.altitudes(points).ifPresent(blocks::add);
     return blocks;
+  }
+
+  private List<Block> traces() {
+    List<TracePlot.Named> named = new ArrayList<>();
+    for (Flight flight : flights) {
+      named.add(
+          new TracePlot.Named("flight " + (named.size() + 1) + ", " + rocket(flight), flight));
+    }
+    return new TracePlot(source.units()).of(named);
   }
 
   private List<Block> fixes() {

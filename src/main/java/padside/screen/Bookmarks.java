@@ -33,6 +33,7 @@ final class Bookmarks {
   static final String PLAN = "plan";
   static final String PACKING = "packing";
   static final String FLIGHT = "flight facts";
+  static final String TRACE = "trace";
   static final String HISTORY = "history";
   static final String LOG = "log";
   static final String FLEET = "fleet";
@@ -79,6 +80,7 @@ final class Bookmarks {
       case NEW_PLANNED -> day().map(day -> CardScreen.plan(world, day));
       case DEBRIEF -> flown(flight -> DebriefScreen.open(flight, world));
       case FLIGHT -> flight(flight -> Optional.of(FlightScreen.of(flight.id())));
+      case TRACE -> flown(flight -> TraceScreen.of(flight, world));
       case PLAN -> Optional.of(PlanScreen.open(world));
       case PACKING -> day().map(day -> PackingScreen.of(day.id(), world));
       case HISTORY -> history();

@@ -1,7 +1,6 @@
 package padside.screen;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -54,50 +53,26 @@ public final class LessonsText {
   }
 
   private static String notes() {
-    return "A bar runs from none to all that fail: o the share seen, - what 95 in 100 such"
-        + " intervals hold (Clopper and Pearson 1934). Next: the chance by Jeffreys' prior. Delays"
-        + " with the 95 % interval of their mean (Student's t); "
-        + Delays.REACTION
-        + " (common practice, no source). Certification lets a delay be a fifth or 1.5 s off, 3 s"
-        + " at most (NFPA 1125, from memory).";
-  }
-
-  /** Suspect first: those that burst, then by how likely the next one works. */
-  public static List<Lot> suspectFirst(Logbook book, Reliability reliability) {
-    Comparator<Lot> burst = Comparator.comparing(lot -> reliability.of(lot).burst() == 0);
-    Comparator<Lot> marked = Comparator.comparing(lot -> !reliability.of(lot).isMarked());
-    Comparator<Lot> works =
-        Comparator.comparingDouble(lot -> reliability.of(lot).failures().allWork(1));
-    return book.lots().stream()
-        .filter(lot -> reliability.of(lot).fired() > 0)
-        .sorted(burst.thenComparing(marked).thenComparing(works))
-        .toList();
+    return "A bar runs from none to all that fail: o the share seen, - "
+        + Failures.METHOD
+        + " "
+        + Delays.METHOD;
   }
 
   private void lots(List<Line> lines) {
     lines.add(Line.strong("Lots, suspect first"));
-    List<Lot> fired = suspectFirst(book, reliability);
+    List<Lot> fired = reliability.suspectFirst();
     if (fired.isEmpty()) {
       lines.add(Line.plain(INDENT + "No motor of a lot was fired yet."));
     }
     for (Lot lot : fired) {
       Burns burns = reliability.of(lot);
-      share((burns.isMarked() ? "! " : "  ") + lot.motor() + " lot " + lot.code(), burns, lines);
+      share((burns.isMarked() ? "! " : "  ") + Reliability.name(lot), burns, lines);
       if (burns.isMarked()) {
-        add(INDENT, next(burns.failures()), lines);
+        add(INDENT, burns.failures().next(), lines);
         reliability.contrast(lot).ifPresent(each -> add(INDENT, each.words(), lines));
       }
     }
-  }
-
-  /** {@code Next: works 79 in 100, three in a row 55 in 100.} */
-  private static String next(Failures failures) {
-    return "Next: works %s, three in a row %s."
-        .formatted(inHundred(failures.allWork(1)), inHundred(failures.allWork(3)));
-  }
-
-  private static String inHundred(double chance) {
-    return new padside.insight.Chance(chance).inHundred();
   }
 
   private void shares(String head, Map<String, Burns> burns, List<Line> lines) {
@@ -163,7 +138,7 @@ public final class LessonsText {
     lines.add(Line.strong("Delays"));
     delays.byMotor().forEach(each -> add((each.isBeyond() ? "! " : "  "), each.words(), lines));
     for (Lot lot : book.lots()) {
-      delays.of(lot).ifPresent(each -> add("  ", "lot " + lot.code() + ", " + each.words(), lines));
+      delays.words(lot).ifPresent(words -> add("  ", words, lines));
     }
     suits.forEach(each -> add("  ", rocket(each).orElse("a rocket") + ": " + each.words(), lines));
   }

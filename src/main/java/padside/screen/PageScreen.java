@@ -42,6 +42,11 @@ record PageScreen(
     if (event instanceof Event.PageMade made && made.ticket().equals(request)) {
       return Step.stay(new PageScreen(kind, which, Optional.of(made.page()), 0, request));
     }
+    if (event instanceof Event.NotRead failed && failed.ticket().equals(request)) {
+      String said = failed.fault().sentence() + " " + failed.fault().nextStep();
+      Reading<Page> none = Reading.refused(said.strip());
+      return Step.stay(new PageScreen(kind, which, Optional.of(none), 0, request));
+    }
     return event instanceof Event.Pressed pressed ? pressed(pressed.key()) : Step.stay(this);
   }
 

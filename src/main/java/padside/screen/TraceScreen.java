@@ -255,6 +255,23 @@ record TraceScreen(
     return lines;
   }
 
+  /** With the path typed, or that of the file on show, which is asked for again. */
+  @Override
+  public Optional<Bookmark> bookmark() {
+    Bookmark mark = Bookmark.of(Bookmarks.TRACE, id);
+    return asking
+        .map(form -> mark.in(form).withText(form.entry().typed()))
+        .or(() -> read.map(seen -> mark.at(PATH.name()).withText(seen.path())))
+        .or(() -> Optional.of(mark));
+  }
+
+  @Override
+  public Screen at(Bookmark mark) {
+    return mark.at().isPresent()
+        ? with(Optional.of(mark.resumed(form(List.of(), mark.text()))), Optional.empty(), "")
+        : this;
+  }
+
   @Override
   public String title(World world) {
     return flight(world).map(flight -> "Trace · " + FlightText.name(flight, world)).orElse("Trace");

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import padside.insight.Traced;
 import padside.trace.Found;
 import padside.trace.TraceFinding;
@@ -18,6 +20,8 @@ import padside.units.UnitSystem;
 /** What was found in a trace beside what the flight says, in words. */
 public final class TraceWords {
   private static final double LEAST_WARMTH = 0.01;
+  private static final Pattern NONE = Pattern.compile("-?0(?:\\.0+)?( .*)");
+  private static final Pattern DECIMALS = Pattern.compile("[0-9]\\.([0-9]+)");
 
   private final TraceFinding trace;
   private final Traced traced;
@@ -78,8 +82,20 @@ public final class TraceWords {
   private static <T> String told(Found<T> found, Function<T, String> show) {
     return found
         .value()
-        .map(v -> show.apply(v) + found.within().map(w -> " ± " + show.apply(w)).orElse(""))
+        .map(show)
+        .map(v -> v + found.within().map(w -> " ± " + atLeast(v, show.apply(w))).orElse(""))
         .orElse("not found: " + found.why());
+  }
+
+  /** Nothing is surer than the last digit shown of it. */
+  private static String atLeast(String value, String within) {
+    Matcher none = NONE.matcher(within);
+    if (!none.matches()) {
+      return within;
+    }
+    Matcher decimals = DECIMALS.matcher(value);
+    int places = decimals.find() ? decimals.group(1).length() : 0;
+    return String.format(Locale.ROOT, "%." + places + "f", Math.pow(10, -places)) + none.group(1);
   }
 
   private String height(Length height) {

@@ -9,10 +9,10 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import padside.fact.RecordId;
-import padside.flight.FlightLog.Found;
 import padside.flight.FlightLog.Stored;
 import padside.flight.Kind;
 import padside.flight.OutcomeTable;
+import padside.search.Found;
 import padside.search.Search;
 import padside.search.Search.Filter;
 
@@ -79,7 +79,7 @@ final class FlightSearch {
     return rows.get().more();
   }
 
-  Found find(Search search, OutcomeTable outcomes, int most) throws SQLException {
+  Found<Stored> find(Search search, OutcomeTable outcomes, int most) throws SQLException {
     while (more(outcomes)) {
       // until all is looked through
     }
@@ -101,7 +101,7 @@ final class FlightSearch {
     for (String name : page) {
       new Records(database).find(Kind.FLIGHT, new RecordId(name)).ifPresent(newest::add);
     }
-    return new Found(newest, count);
+    return new Found<>(newest, count);
   }
 
   private Condition condition(Search search) {

@@ -4,16 +4,15 @@ import java.sql.SQLException;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Consumer;
 import padside.clock.Anchor;
 import padside.clock.Moment;
-import padside.fact.Column;
 import padside.fact.Fault;
 import padside.fact.RecordId;
 import padside.flight.FlightLog;
 import padside.flight.Kind;
 import padside.flight.Operation;
 import padside.flight.OutcomeTable;
+import padside.search.Found;
 import padside.search.Search;
 
 /** What is asked of a log, whatever its database is. */
@@ -43,7 +42,7 @@ abstract class LogQueries implements FlightLog {
   }
 
   @Override
-  public Found found(Search search, OutcomeTable outcomes, int most) throws Fault {
+  public Found<Stored> found(Search search, OutcomeTable outcomes, int most) throws Fault {
     return searching(log -> log.search().find(search, outcomes, most));
   }
 
@@ -67,8 +66,8 @@ abstract class LogQueries implements FlightLog {
   }
 
   @Override
-  public void each(List<Column<?>> wanted, Consumer<Stored> reader) throws Fault {
-    with(log -> new Records(log.database()).each(wanted, reader));
+  public Stretch pass(Sought sought, Optional<RecordId> after, int most) throws Fault {
+    return with(log -> new PassingFlights(log.database(), sought).read(after, most));
   }
 
   @Override

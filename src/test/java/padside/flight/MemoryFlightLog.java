@@ -18,6 +18,7 @@ import padside.clock.Moment;
 import padside.fact.Column;
 import padside.fact.Facts;
 import padside.fact.RecordId;
+import padside.search.Found;
 import padside.search.Search;
 import padside.units.TimeSpan;
 
@@ -250,11 +251,39 @@ public final class MemoryFlightLog implements FlightLog {
   }
 
   @Override
-  public Found found(Search search, OutcomeTable outcomes, int most) {
+  public Found<Stored> found(Search search, OutcomeTable outcomes, int most) {
     PlainScan scan = new PlainScan(this, outcomes);
     List<Stored> all =
         newestFirst().stream().filter(flight -> scan.matches(flight, search)).toList();
-    return new Found(all.subList(0, Math.min(most, all.size())), all.size());
+    return new Found<>(all.subList(0, Math.min(most, all.size())), all.size());
+  }
+
+  @Override
+  public Stretch pass(Sought sought, Optional<RecordId> after, int most) {
+    List<Passing> all =
+        list(Kind.FLIGHT).stream()
+            .filter(matches(sought.rocket(), Flight.ROCKET))
+            .map(
+                each ->
+                    new Passing(each.id(), some(each, sought.alike()), some(each, sought.own())))
+            .toList();
+    int start = after.map(id -> 1 + all.stream().map(Passing::id).toList().indexOf(id)).orElse(0);
+    int end = Math.min(all.size(), start + most);
+    return new Stretch(
+        all.subList(start, end),
+        end < all.size() ? Optional.of(all.get(end - 1).id()) : Optional.empty());
+  }
+
+  private static Facts some(Stored flight, List<Column<?>> wanted) {
+    Facts some = Facts.none();
+    for (Column<?> column : wanted) {
+      Facts.Cell cell = flight.facts().cells().getOrDefault(column.name(), Facts.Cell.emptied());
+      some =
+          cell.value().isPresent()
+              ? some.with(column.name(), Facts.Cell.of(cell.value().get()))
+              : some;
+    }
+    return some;
   }
 
   @Override

@@ -9,6 +9,7 @@ import padside.flight.MemoryFlightLog;
 import padside.report.DemoPages;
 import padside.report.PageSource;
 import padside.report.Pages;
+import padside.search.Found;
 
 /** What a desk's log answers to what a screen wants to read. */
 final class DeskReading {
@@ -31,7 +32,7 @@ final class DeskReading {
   }
 
   private static Event found(Effect.FindFlights find, MemoryFlightLog log) {
-    FlightLog.Found found = log.found(find.search(), Desk.OUTCOMES, find.most());
+    Found<FlightLog.Stored> found = log.found(find.search(), Desk.OUTCOMES, find.most());
     List<Flight> flights =
         found.newest().stream().map(each -> new Flight(each.id(), each.facts())).toList();
     return new Event.FlightsFound(

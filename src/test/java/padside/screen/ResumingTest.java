@@ -51,6 +51,8 @@ class ResumingTest {
           Map.entry("the log", "l<down>"),
           Map.entry("the log, a word being looked for", "l/ki"),
           Map.entry("all of a flight", "l<down>v<down>"),
+          Map.entry("a trace asked for", "l<down>vt"),
+          Map.entry("a trace's file being typed", "l<down>vt/media/card/fli"),
           Map.entry("the history of a flight", "h"),
           Map.entry("the fleet", "f<down>"),
           Map.entry("a rocket", "f<down><enter><tab><tab>12"),

@@ -14,12 +14,12 @@ import padside.fact.Fault;
 import padside.fact.RecordId;
 import padside.flight.Action;
 import padside.flight.Flight;
-import padside.flight.FlightLog.Found;
 import padside.flight.FlightLog.Stored;
 import padside.flight.Kind;
 import padside.flight.OutcomeTable;
 import padside.flight.PlainScan;
 import padside.flight.Rocket;
+import padside.search.Found;
 import padside.search.Search;
 
 class FlightSearchTest {
@@ -50,7 +50,7 @@ class FlightSearchTest {
             Search search = Search.read(line).value().orElseThrow();
             List<RecordId> expected = new PlainScan(log, OUTCOMES).find(search);
             int most = 1 + random.nextInt(200);
-            Found answer = log.found(search, OUTCOMES, most);
+            Found<Stored> answer = log.found(search, OUTCOMES, most);
             assertThat(answer.newest())
                 .as("seed %d, round %d: %s", Trials.seed(), round, line)
                 .extracting(Stored::id)

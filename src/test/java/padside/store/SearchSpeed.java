@@ -14,10 +14,11 @@ import padside.fact.Fault;
 import padside.fact.RecordId;
 import padside.flight.Action;
 import padside.flight.Flight;
+import padside.flight.FlightLog;
 import padside.flight.FlightLog.FlightQuery;
-import padside.flight.FlightLog.Found;
 import padside.flight.Kind;
 import padside.flight.OutcomeTable;
+import padside.search.Found;
 import padside.search.Search;
 
 /**
@@ -105,7 +106,7 @@ public final class SearchSpeed {
 
   private void ask(LogFolder log, String line) throws Fault {
     List<Long> took = new ArrayList<>();
-    Found found = new Found(List.of(), 0);
+    Found<FlightLog.Stored> found = new Found<>(List.of(), 0);
     for (int i = 0; i < TIMES; i++) {
       long begun = System.nanoTime();
       Search search = Search.read(line).value().orElseThrow();
