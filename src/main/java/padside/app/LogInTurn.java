@@ -10,6 +10,9 @@ import padside.flight.Action;
 import padside.flight.FlightLog;
 import padside.flight.Kind;
 import padside.flight.Operation;
+import padside.flight.OutcomeTable;
+import padside.search.Found;
+import padside.search.Search;
 
 /**
  * The log that another thread has: each question waits for its turn there, and what is asked of all
@@ -54,6 +57,19 @@ final class LogInTurn implements FlightLog {
   @Override
   public List<Stored> flights(FlightQuery query) throws Fault {
     return ask(log -> log.flights(query));
+  }
+
+  @Override
+  public Found<Stored> found(Search search, OutcomeTable outcomes, int most) throws Fault {
+    while (lookThrough(outcomes)) {
+      // a part, then whatever else waits
+    }
+    return ask(log -> log.found(search, outcomes, most));
+  }
+
+  @Override
+  public boolean lookThrough(OutcomeTable outcomes) throws Fault {
+    return ask(log -> log.lookThrough(outcomes));
   }
 
   @Override

@@ -32,6 +32,7 @@ final class LogKeeper {
   private final AtomicInteger savesWaiting = new AtomicInteger();
   private final OwnThread thread;
   private final PastReading past = new PastReading();
+  private final Searching searching = new Searching();
 
   // Only the log's own thread touches these.
   private MotorTable motors = new MotorTable(List.of());
@@ -91,6 +92,9 @@ final class LogKeeper {
       read(read);
     } else if (effect instanceof Effect.ReadRemoved read) {
       read(read);
+    } else if (effect instanceof Effect.FindFlights find) {
+      searching.asked(find);
+      thread.execute(() -> find(find));
     } else if (effect instanceof Effect.TryAgain) {
       thread.execute(() -> inbox.answer(triedAgain()));
     } else if (effect instanceof Effect.KeepIn other) {
@@ -255,16 +259,47 @@ final class LogKeeper {
 
   /** The log as it is; where it is large its older flights are looked through later. */
   private Logbook read(LogFolder open) throws Fault {
-    Logbook read = past.over(Logbook.read(open, motors));
+    Logbook read = searching.over(past.over(Logbook.read(open, motors)), open);
     if (past.begins(read)) {
-      readMore();
+      goOn(this::readPast);
+    }
+    if (read.isLarge()) {
+      goOn(this::lookThrough);
     }
     return read;
   }
 
-  private void readMore() {
+  /** A search waits until all is looked through, and everything else goes between. */
+  private void find(Effect.FindFlights find) {
+    if (searching.isOutdated(find)) {
+      return;
+    }
     try {
-      thread.execute(this::readPast);
+      if (searching.more(log.orElseThrow())) {
+        goOn(() -> find(find));
+        return;
+      }
+      Event.FlightsFound found = searching.answer(find, log.orElseThrow(), book.orElseThrow());
+      book = Optional.of(found.log());
+      inbox.answer(found);
+    } catch (Fault fault) {
+      inbox.answer(new Event.NotRead(find.ticket(), fault));
+    }
+  }
+
+  private void lookThrough() {
+    try {
+      if (!closing && searching.more(log.orElseThrow())) {
+        goOn(this::lookThrough);
+      }
+    } catch (Fault fault) {
+      // Nobody asked for it; a search tells.
+    }
+  }
+
+  private void goOn(Runnable work) {
+    try {
+      thread.execute(work);
     } catch (RejectedExecutionException e) {
       closing = true; // nobody looks any more
     }
@@ -277,14 +312,14 @@ final class LogKeeper {
     }
     try {
       if (past.more(log.orElseThrow())) {
-        readMore();
+        goOn(this::readPast);
         return;
       }
       Logbook whole = past.over(book.orElseThrow());
       book = Optional.of(whole);
       inbox.answer(new Event.PastRead(whole));
       if (past.begins(whole)) {
-        readMore();
+        goOn(this::readPast);
       }
     } catch (Fault fault) {
       inbox.answer(new Event.Noticed(fault.sentence()));
@@ -344,37 +379,11 @@ final class LogKeeper {
   private void letGo() {
     try {
       if (log.isPresent()) {
-        rescue(log.get());
+        LastResort.rescue(log.get());
         log.get().close();
       }
     } catch (Fault fault) {
       System.err.println("padside: " + PrintableText.of(fault.sentence()));
-    }
-  }
-
-  /** What still waits when the program ends is put where there is room. */
-  private static void rescue(LogFolder open) throws Fault {
-    open.tryAgain();
-    for (Path other : Folders.ofLastResort()) {
-      if (open.refusal().filter(each -> each.changes() > 0).isEmpty()) {
-        return;
-      }
-      if (open.refusal().get().elsewhere().isEmpty()) {
-        try {
-          open.keepIn(other);
-        } catch (Fault fault) {
-          continue; // the next one may do
-        }
-      }
-      System.err.println(
-          PrintableText.of(
-              "padside: "
-                  + open.refusal().get().fault().sentence()
-                  + " What you typed since is kept in "
-                  + open.refusal().get().elsewhere().orElse(other)
-                  + "; copied into the log's folder journal under another name that ends in .jsonl"
-                  + " it is in the log again."));
-      return;
     }
   }
 }

@@ -141,11 +141,7 @@ final class TraceCommand implements Callable<Integer> {
                           + Reading.echo(flight)
                           + " in this log; padside flights --json tells the ids."));
     }
-    return log
-        .flights(
-            new FlightLog.FlightQuery(
-                Optional.empty(), Optional.empty(), Optional.empty(), Integer.MAX_VALUE))
-        .stream()
+    return log.flights(FlightLog.FlightQuery.newest(Integer.MAX_VALUE)).stream()
         .map(stored -> new Flight(stored.id(), stored.facts()))
         .filter(each -> each.status() == Flight.Status.FLOWN)
         .findFirst()

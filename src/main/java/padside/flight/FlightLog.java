@@ -16,16 +16,15 @@ import padside.fact.RecordId;
 import padside.units.TimeSpan;
 
 /** The log as the rest of the program sees it. One thread uses it at a time. */
-public interface FlightLog extends AutoCloseable {
+public interface FlightLog extends Searched, AutoCloseable {
   /** A record as it stands now. */
   record Stored(RecordId id, Facts facts) {}
 
   /** Which flights are wanted: newest first, those that match every given part. */
-  record FlightQuery(
-      Optional<RecordId> rocket, Optional<RecordId> day, Optional<String> words, int limit) {
+  record FlightQuery(Optional<RecordId> rocket, Optional<RecordId> day, int limit) {
     /** The newest flights of all. */
     public static FlightQuery newest(int limit) {
-      return new FlightQuery(Optional.empty(), Optional.empty(), Optional.empty(), limit);
+      return new FlightQuery(Optional.empty(), Optional.empty(), limit);
     }
   }
 

@@ -25,6 +25,7 @@ import padside.motor.MotorType;
  *     that was taken back
  * @param conflicts of so many records as one goes through in a sitting; further ones come once
  *     these are chosen from
+ * @param found flights not among the newest that a search found: they can be opened too
  */
 public record Logbook(
     List<Rocket> rockets,
@@ -46,7 +47,8 @@ public record Logbook(
     List<CheckLine> checkLines,
     LogClock clock,
     List<RecordId> clocks,
-    List<FlightLog.Conflict> conflicts) {
+    List<FlightLog.Conflict> conflicts,
+    List<Flight> found) {
 
   /**
    * How often a parachute, streamer or altimeter has flown.
@@ -100,17 +102,32 @@ public record Logbook(
         log.list(Kind.CHECKLINE).stream().map(c -> new CheckLine(c.id(), c.facts())).toList(),
         new LogClock(log.anchors(), log.newest()),
         clocks(log),
-        log.conflicts(MOST_CONTESTED));
+        log.conflicts(MOST_CONTESTED),
+        List.of());
   }
 
   /** The same with what more flights say of motors and delays. */
   public Logbook with(FlightLog.Past other) {
+    return with(other, found);
+  }
+
+  /** The same with flights a search found; those among the newest are left out. */
+  public Logbook withFound(List<Flight> some) {
+    return with(past, some.stream().filter(flight -> newest(flight.id()).isEmpty()).toList());
+  }
+
+  /** Whether there are flights beside the newest, which a search finds. */
+  public boolean isLarge() {
+    return flights.size() >= NEWEST_FLIGHTS;
+  }
+
+  private Logbook with(FlightLog.Past otherPast, List<Flight> otherFound) {
     return new Logbook(
         rockets,
         motors,
         lots,
         firedByLot,
-        other,
+        otherPast,
         used,
         devices,
         altimeters,
@@ -125,7 +142,8 @@ public record Logbook(
         checkLines,
         clock,
         clocks,
-        conflicts);
+        conflicts,
+        otherFound);
   }
 
   private static List<RecordId> clocks(FlightLog log) throws Fault {
@@ -174,7 +192,12 @@ public record Logbook(
     return days.stream().filter(day -> day.id().equals(id)).findFirst();
   }
 
+  /** One of the newest, or found by a search. */
   public Optional<Flight> flight(RecordId id) {
+    return newest(id).or(() -> found.stream().filter(flight -> flight.id().equals(id)).findFirst());
+  }
+
+  private Optional<Flight> newest(RecordId id) {
     return flights.stream().filter(flight -> flight.id().equals(id)).findFirst();
   }
 

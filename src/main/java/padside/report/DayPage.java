@@ -41,9 +41,7 @@ final class DayPage {
     this.flights =
         source
             .log()
-            .flights(
-                new FlightQuery(
-                    Optional.empty(), Optional.of(day.id()), Optional.empty(), Integer.MAX_VALUE))
+            .flights(new FlightQuery(Optional.empty(), Optional.of(day.id()), Integer.MAX_VALUE))
             .stream()
             .map(stored -> new Flight(stored.id(), stored.facts()))
             .filter(flight -> !flight.isPlanned())

@@ -7,6 +7,7 @@ import padside.flight.Kind;
 import padside.page.Page;
 import padside.preflight.Card;
 import padside.report.PageKind;
+import padside.search.Search;
 import padside.trace.TraceAir;
 import padside.units.UnitSystem;
 
@@ -30,6 +31,12 @@ public sealed interface Effect {
 
   /** Read the records of a kind that are marked as removed; {@link Event.RemovedRead}. */
   record ReadRemoved(Ticket ticket, Kind kind) implements Effect {}
+
+  /**
+   * Look for flights, so many at most; {@link Event.FlightsFound} or {@link Event.NotRead}. Asked
+   * again before it is answered only the newest question is.
+   */
+  record FindFlights(Ticket ticket, Search search, int most) implements Effect {}
 
   /** Make a page of all the log has for it; answered with {@link Event.PageMade}. */
   record MakePage(Ticket ticket, PageKind kind, String which, UnitSystem units) implements Effect {}

@@ -77,6 +77,19 @@ public sealed interface Event {
     }
   }
 
+  /**
+   * What a search came to; the log has those flights that were found.
+   *
+   * @param flights the newest of them
+   * @param count of all
+   */
+  record FlightsFound(Ticket ticket, List<RecordId> flights, int count, Logbook log)
+      implements Event {
+    public FlightsFound {
+      flights = List.copyOf(flights);
+    }
+  }
+
   /** The newest files of a folder, with their paths as they may be typed. */
   record TracesListed(Ticket ticket, List<String> paths) implements Event {
     public TracesListed {

@@ -153,6 +153,9 @@ public record Session(
     if (event instanceof Event.PastRead read) {
       return in(world.with(read.log()));
     }
+    if (event instanceof Event.FlightsFound found) {
+      return in(world.with(found.log()));
+    }
     if (event instanceof Event.Medium medium) {
       boolean mended = world.refused().isPresent() && medium.refused().isEmpty();
       Session now = in(world.with(medium.log()).with(medium.refused()));

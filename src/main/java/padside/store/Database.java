@@ -158,6 +158,18 @@ final class Database implements AutoCloseable {
     return rows;
   }
 
+  /** As {@link #list} for a statement that will hardly be run again. */
+  <T> List<T> once(Row<T> reader, String sql, Object... values) throws SQLException {
+    List<T> rows = new ArrayList<>();
+    try (PreparedStatement statement = connection.prepareStatement(sql);
+        ResultSet row = bound(statement, values).executeQuery()) {
+      while (row.next()) {
+        rows.add(reader.read(row));
+      }
+    }
+    return rows;
+  }
+
   /** Does something with a row. */
   interface RowWork {
     void on(ResultSet row) throws SQLException;
@@ -245,6 +257,11 @@ final class Database implements AutoCloseable {
       statement = connection.prepareStatement(sql);
       ready.put(sql, statement);
     }
+    return bound(statement, values);
+  }
+
+  private static PreparedStatement bound(PreparedStatement statement, Object... values)
+      throws SQLException {
     for (int i = 0; i < values.length; i++) {
       statement.setObject(i + 1, values[i]);
     }

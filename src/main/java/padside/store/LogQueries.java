@@ -11,6 +11,9 @@ import padside.fact.RecordId;
 import padside.flight.FlightLog;
 import padside.flight.Kind;
 import padside.flight.Operation;
+import padside.flight.OutcomeTable;
+import padside.search.Found;
+import padside.search.Search;
 
 /** What is asked of a log, whatever its database is. */
 abstract class LogQueries implements FlightLog {
@@ -36,6 +39,30 @@ abstract class LogQueries implements FlightLog {
   @Override
   public List<Stored> flights(FlightQuery query) throws Fault {
     return with(log -> new Records(log.database()).flights(query));
+  }
+
+  @Override
+  public Found<Stored> found(Search search, OutcomeTable outcomes, int most) throws Fault {
+    return searching(log -> log.search().find(search, outcomes, most));
+  }
+
+  @Override
+  public boolean lookThrough(OutcomeTable outcomes) throws Fault {
+    return searching(log -> log.search().more(outcomes));
+  }
+
+  private <T> T searching(Work<T> work) throws Fault {
+    return with(
+        log -> {
+          try {
+            return work.on(log);
+          } catch (SQLException e) {
+            if (LogFaults.isFull(e)) {
+              throw LogFaults.notLookedThrough(e);
+            }
+            throw e;
+          }
+        });
   }
 
   @Override

@@ -42,7 +42,7 @@ final class Opening {
   private boolean checkedThrough;
 
   /** An open database with every journal line in it. */
-  record Opened(Database database, LogTables tables, List<String> notices) {
+  record Opened(Database database, LogTables tables, FlightSearch search, List<String> notices) {
     Opened {
       notices = List.copyOf(notices);
     }
@@ -211,7 +211,7 @@ final class Opening {
     if (much) {
       Schema.endFilling(database);
     }
-    return new Opened(database, tables, notices);
+    return new Opened(database, tables, new FlightSearch(database), notices);
   }
 
   private void tell(List<BadLine> lost) {

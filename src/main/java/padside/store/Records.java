@@ -6,14 +6,10 @@ import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
-import padside.fact.Column;
 import padside.fact.Facts;
 import padside.fact.RecordId;
-import padside.flight.Flight;
 import padside.flight.FlightLog.FlightQuery;
 import padside.flight.FlightLog.Stored;
 import padside.flight.FlightLog.Use;
@@ -77,17 +73,9 @@ final class Records {
     List<Object> values = new ArrayList<>();
     query.rocket().ifPresent(rocket -> narrow(sql, "rocket = ?", values, rocket.text()));
     query.day().ifPresent(day -> narrow(sql, "day = ?", values, day.text()));
-    List<String> words = words(query);
-    words.stream()
-        .filter(word -> word.matches("[a-z0-9]+"))
-        .forEach(word -> narrow(sql, "doc LIKE ?", values, "%" + word + "%"));
-    sql.append(NEWEST_FIRST);
-    // The database narrows down, letters outside ASCII and field names are looked at here.
-    return database.search(
-        query.limit(),
-        row -> Optional.of(stored(row)).filter(flight -> says(flight.facts(), words)),
-        sql.toString(),
-        values.toArray());
+    sql.append(NEWEST_FIRST).append(" LIMIT ?");
+    values.add(query.limit());
+    return database.list(Records::stored, sql.toString(), values.toArray());
   }
 
   List<Stored> lastFlightOfEachRocket() throws SQLException {
@@ -165,42 +153,6 @@ final class Records {
       StringBuilder sql, String condition, List<Object> values, String value) {
     sql.append(" AND ").append(condition);
     values.add(value);
-  }
-
-  private static List<String> words(FlightQuery query) {
-    return query.words().stream()
-        .flatMap(text -> Stream.of(text.toLowerCase(Locale.ROOT).split("\\s+")))
-        .filter(word -> !word.isEmpty())
-        .toList();
-  }
-
-  /** True when every word stands in a text of the flight, or in what was typed for any field. */
-  private static boolean says(Facts facts, List<String> words) {
-    List<String> texts =
-        facts.cells().entrySet().stream()
-            .flatMap(entry -> texts(entry.getKey(), entry.getValue()))
-            .map(text -> text.toLowerCase(Locale.ROOT))
-            .toList();
-    return words.stream().allMatch(word -> texts.stream().anyMatch(text -> text.contains(word)));
-  }
-
-  private static Stream<String> texts(String field, Facts.Cell cell) {
-    if (field.equals(Flight.TRACE.name())) {
-      return Stream.empty(); // its digits are no words
-    }
-    boolean reference =
-        Kind.FLIGHT
-            .column(field)
-            .filter(column -> column.storage() == Column.Storage.REFERENCE)
-            .isPresent();
-    Stream<String> value =
-        cell
-            .value()
-            .filter(String.class::isInstance)
-            .map(String.class::cast)
-            .filter(text -> !reference)
-            .stream();
-    return Stream.concat(value, cell.typed().stream());
   }
 
   private static Stored stored(ResultSet row) throws SQLException {

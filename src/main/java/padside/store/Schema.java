@@ -16,7 +16,7 @@ final class Schema {
   static final int APPLICATION_ID = 0x50414453;
 
   /** Version of the tables; those of an older one are built anew from the lines. */
-  static final int VERSION = 6;
+  static final int VERSION = 7;
 
   /** Meta key: a sum over the tables as they were made. */
   private static final String TABLES = "tables";
@@ -152,6 +152,7 @@ final class Schema {
   /** Takes every line out of the tables again. */
   static void empty(Database database) throws SQLException {
     database.begin();
+    SearchRows.empty(database);
     for (String table :
         List.of("cell", "replaced", "record", "op", "run", "journal_file", "bad_line")) {
       database.run("DELETE FROM " + table);

@@ -92,6 +92,41 @@ CREATE TABLE replaced (
   PRIMARY KEY (record, field, run, n)
 ) STRICT, WITHOUT ROWID;
 
+-- What a search looks through. Made from record when it is looked for or while nothing else is to
+-- be done, never while something is kept; empty is as good as full.
+CREATE TABLE find_name (
+  id INTEGER PRIMARY KEY,        -- row number; differs from log to log
+  name TEXT NOT NULL UNIQUE      -- id of a record that is looked through, or that one of those names
+) STRICT;
+
+CREATE TABLE find_flight (
+  t INTEGER NOT NULL,            -- as record has it
+  run TEXT NOT NULL,             -- as record has it
+  part INTEGER NOT NULL,         -- as record has it
+  flight INTEGER NOT NULL,       -- a flight that is not removed, by find_name
+  rocket INTEGER,                -- what the flight names, by find_name
+  day INTEGER,                   -- what the flight names, by find_name
+  lot INTEGER,                   -- what the flight names, by find_name
+  booster_lot INTEGER,           -- what the flight names, by find_name
+  device INTEGER,                -- what the flight names, by find_name
+  altimeter INTEGER,             -- what the flight names, by find_name
+  motor TEXT NOT NULL,           -- its motors, folded: without letter case and accents
+  outcome TEXT NOT NULL,         -- what came of it in words, folded
+  text TEXT NOT NULL,            -- whatever else is told of it in words, folded
+  PRIMARY KEY (t, run, part, flight)
+) STRICT, WITHOUT ROWID;
+
+CREATE UNIQUE INDEX find_flight_once ON find_flight (flight);
+
+CREATE TABLE find_note (
+  record INTEGER PRIMARY KEY,    -- a fix or a misfire that is not removed, by find_name
+  flight INTEGER,                -- the flight it was noted for, by find_name
+  open INTEGER NOT NULL,         -- 1: a fix that is not done
+  text TEXT NOT NULL             -- what is told of it, folded
+) STRICT;
+
+CREATE INDEX find_note_of ON find_note (flight);
+
 -- Every cell ever given, those of records that were made whole included.
 CREATE VIEW every_cell AS
 SELECT record, field, run, n, t, value, typed, head FROM cell

@@ -18,6 +18,8 @@ import padside.clock.Moment;
 import padside.fact.Column;
 import padside.fact.Facts;
 import padside.fact.RecordId;
+import padside.search.Found;
+import padside.search.Search;
 import padside.units.TimeSpan;
 
 /** A log that keeps everything in memory, for tests of what stands above the log. */
@@ -244,9 +246,16 @@ public final class MemoryFlightLog implements FlightLog {
     return newestFirst().stream()
         .filter(matches(query.rocket(), Flight.ROCKET))
         .filter(matches(query.day(), Flight.DAY))
-        .filter(flight -> query.words().map(words -> holds(flight, words)).orElse(true))
         .limit(query.limit())
         .toList();
+  }
+
+  @Override
+  public Found<Stored> found(Search search, OutcomeTable outcomes, int most) {
+    PlainScan scan = new PlainScan(this, outcomes);
+    List<Stored> all =
+        newestFirst().stream().filter(flight -> scan.matches(flight, search)).toList();
+    return new Found<>(all.subList(0, Math.min(most, all.size())), all.size());
   }
 
   @Override
@@ -333,10 +342,6 @@ public final class MemoryFlightLog implements FlightLog {
 
   private static Predicate<Stored> matches(Optional<RecordId> wanted, Column<RecordId> column) {
     return flight -> wanted.isEmpty() || flight.facts().get(column).equals(wanted);
-  }
-
-  private static boolean holds(Stored flight, String words) {
-    return flight.facts().cells().values().toString().contains(words);
   }
 
   private static Flight flight(Stored stored) {

@@ -24,9 +24,6 @@ import padside.preflight.Advice;
 import padside.preflight.Answer;
 import padside.preflight.Card;
 import padside.preflight.Settings;
-import padside.report.DemoPages;
-import padside.report.PageSource;
-import padside.report.Pages;
 import padside.units.TimeSpan;
 
 /**
@@ -162,30 +159,14 @@ final class Desk {
     log.at(moment());
     while (!saves.isEmpty()) {
       Effect next = saves.remove();
-      if (next instanceof Effect.ReadHistory read) {
-        take(new Event.HistoryRead(read.ticket(), log.history(read.kind(), read.id())));
-        continue;
-      }
-      if (next instanceof Effect.ReadRemoved read) {
-        take(new Event.RemovedRead(read.ticket(), log.removed(read.kind())));
-        continue;
-      }
-      if (next instanceof Effect.MakePage wanted) {
-        take(made(wanted));
+      Optional<Event> read = DeskReading.of(next, log);
+      if (read.isPresent()) {
+        take(read.get());
         continue;
       }
       keep(next);
     }
     return this;
-  }
-
-  private Event made(Effect.MakePage wanted) {
-    try {
-      PageSource source = DemoPages.source(log, wanted.units());
-      return new Event.PageMade(wanted.ticket(), Pages.of(wanted.kind(), wanted.which(), source));
-    } catch (Fault e) {
-      throw new AssertionError("a log in memory cannot fail", e);
-    }
   }
 
   private void keep(Effect next) {
@@ -352,6 +333,7 @@ final class Desk {
           || effect instanceof Effect.SetClock
           || effect instanceof Effect.ReadHistory
           || effect instanceof Effect.ReadRemoved
+          || effect instanceof Effect.FindFlights
           || effect instanceof Effect.MakePage) {
         saves.add(effect);
       } else if (effect instanceof Effect.Check) {
@@ -380,7 +362,7 @@ final class Desk {
         ruling, "UNKNOWN · nothing checks here", Optional.empty(), List.of(), Optional.empty());
   }
 
-  private static Logbook book(MemoryFlightLog log) {
+  static Logbook book(MemoryFlightLog log) {
     try {
       return Logbook.read(log, MOTORS);
     } catch (Fault e) {

@@ -91,9 +91,7 @@ class PassingFlightsTest {
 
   private List<Stored> whole(Optional<RecordId> rocket) throws Fault {
     List<Stored> flights =
-        new ArrayList<>(
-            log.flights(
-                new FlightQuery(rocket, Optional.empty(), Optional.empty(), Integer.MAX_VALUE)));
+        new ArrayList<>(log.flights(new FlightQuery(rocket, Optional.empty(), Integer.MAX_VALUE)));
     Collections.reverse(flights);
     return flights;
   }
