@@ -251,7 +251,7 @@ class CommandLineTest {
                     "--log",
                     folder.resolve("none").toString()))
         .isInstanceOf(NoTerminalException.class)
-        .hasMessageContaining("start bin/padside in a terminal window");
+        .hasMessageContaining("start padside in a terminal window");
     assertThat(told.toString()).isEmpty();
   }
 
@@ -270,7 +270,8 @@ class CommandLineTest {
   void what_is_not_in_the_log_is_wrong_input() {
     run("add rocket --log " + folder, "{\"name\": \"Alder\"}");
 
-    for (String line : List.of("flights --rocket birch", "flights --field moor", "check --card 7")) {
+    for (String line :
+        List.of("flights --rocket birch", "flights --field moor", "check --card 7")) {
       Ran ran = run(line + " --log " + folder);
 
       assertThat(ran.err()).as(line).contains("There is no").contains("in this log; ");
