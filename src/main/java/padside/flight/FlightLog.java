@@ -40,6 +40,9 @@ public interface FlightLog extends AutoCloseable {
   /** Flights that are not removed, drafts and planned ones included, newest first. */
   List<Stored> flights(FlightQuery query) throws Fault;
 
+  /** A rocket's flown flights whose altitude was measured, the newest first. */
+  List<Stored> measuredFlights(RecordId rocket, int most) throws Fault;
+
   /** The newest flight of each rocket; drafts, planned and removed ones left out. */
   List<Stored> lastFlightOfEachRocket() throws Fault;
 

@@ -20,6 +20,7 @@ import padside.motor.MotorType;
  * A reading of the log at one moment: everything small whole, of the flights the newest and each
  * rocket's last. It never changes; after a save a new one is read.
  *
+ * @param measuredFlights of each rocket the newest whose altitude was measured, the newest first
  * @param clocks the records of what was told for the clock, the newest last; before them what of
  *     that was taken back
  * @param conflicts of so many records as one goes through in a sitting; further ones come once
@@ -38,6 +39,7 @@ public record Logbook(
     List<Weather> weather,
     List<Flight> flights,
     List<Flight> lastFlights,
+    List<Flight> measuredFlights,
     List<Fix> fixes,
     List<Attempt> attempts,
     List<Sighting> sightings,
@@ -67,8 +69,12 @@ public record Logbook(
 
   private static final int MOST_CONTESTED = 50;
 
+  /** More altitudes of one rocket make its drag hardly better known. */
+  private static final int MOST_MEASURED = 100;
+
   /** Reads the log, with the motor types entered there put over the table's. */
   public static Logbook read(FlightLog log, MotorTable table) throws Fault {
+    List<Flight> flights = flights(log.flights(FlightLog.FlightQuery.newest(NEWEST_FLIGHTS)));
     List<Day> days = log.list(Kind.DAY).stream().map(d -> new Day(d.id(), d.facts())).toList();
     return new Logbook(
         log.list(Kind.ROCKET).stream().map(r -> new Rocket(r.id(), r.facts())).toList(),
@@ -82,8 +88,9 @@ public record Logbook(
         log.list(Kind.FIELD).stream().map(f -> new Field(f.id(), f.facts())).toList(),
         days,
         log.list(Kind.WEATHER).stream().map(w -> new Weather(w.id(), w.facts())).toList(),
-        flights(log.flights(FlightLog.FlightQuery.newest(NEWEST_FLIGHTS))),
+        flights,
         flights(log.lastFlightOfEachRocket()),
+        measured(log, flights),
         log.list(Kind.FIX).stream().map(f -> new Fix(f.id(), f.facts())).toList(),
         log.list(Kind.ATTEMPT).stream().map(a -> new Attempt(a.id(), a.facts())).toList(),
         log.list(Kind.SIGHTING).stream().map(s -> new Sighting(s.id(), s.facts())).toList(),
@@ -98,6 +105,18 @@ public record Logbook(
     log.removed(Kind.CLOCK).forEach(each -> ids.add(0, each.id()));
     log.list(Kind.CLOCK).forEach(each -> ids.add(each.id()));
     return List.copyOf(ids);
+  }
+
+  /** The log is asked for more only where it holds more flights than are read anyway. */
+  private static List<Flight> measured(FlightLog log, List<Flight> newest) throws Fault {
+    if (newest.size() < NEWEST_FLIGHTS) {
+      return newest.stream().filter(Flight::isMeasured).toList();
+    }
+    List<Flight> measured = new ArrayList<>();
+    for (FlightLog.Stored rocket : log.list(Kind.ROCKET)) {
+      measured.addAll(flights(log.measuredFlights(rocket.id(), MOST_MEASURED)));
+    }
+    return List.copyOf(measured);
   }
 
   private static Map<RecordId, Used> used(List<FlightLog.Use> uses, List<Day> days) {
@@ -200,6 +219,14 @@ public record Logbook(
     return lastFlights.stream()
         .filter(flight -> flight.rocket().equals(Optional.of(rocket)))
         .findFirst();
+  }
+
+  /** A rocket's newest flights whose altitude was measured, the newest first. */
+  public List<Flight> measured(RecordId rocket) {
+    return measuredFlights.stream()
+        .filter(flight -> flight.rocket().equals(Optional.of(rocket)))
+        .limit(MOST_MEASURED)
+        .toList();
   }
 
   public List<Fix> openFixes(RecordId rocket) {

@@ -16,10 +16,12 @@ import padside.flight.OutcomeTable;
  */
 public final class LotRecords {
   private final Logbook book;
+  private final OutcomeTable outcomes;
   private final Map<RecordId, Integer> malfunctioned = new HashMap<>();
 
   public LotRecords(Logbook book, OutcomeTable outcomes) {
     this.book = book;
+    this.outcomes = outcomes;
     Predicate<Facts> malfunction = outcomes.malfunction(Flight.BURN.name());
     book.flights().stream()
         .filter(flight -> malfunction.test(flight.facts()))
@@ -30,6 +32,11 @@ public final class LotRecords {
   /** The log they are of. */
   Logbook book() {
     return book;
+  }
+
+  /** What its words for outcomes mean. */
+  OutcomeTable outcomes() {
+    return outcomes;
   }
 
   public Card.LotRecord of(Lot lot) {

@@ -39,6 +39,11 @@ abstract class LogQueries implements FlightLog {
   }
 
   @Override
+  public List<Stored> measuredFlights(RecordId rocket, int most) throws Fault {
+    return with(log -> new Records(log.database()).measuredFlights(rocket, most));
+  }
+
+  @Override
   public List<Stored> lastFlightOfEachRocket() throws Fault {
     return with(log -> new Records(log.database()).lastFlightOfEachRocket());
   }

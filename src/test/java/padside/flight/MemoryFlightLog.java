@@ -249,6 +249,15 @@ public final class MemoryFlightLog implements FlightLog {
   }
 
   @Override
+  public List<Stored> measuredFlights(RecordId rocket, int most) {
+    return flights(FlightQuery.newest(Integer.MAX_VALUE)).stream()
+        .filter(flight -> new Flight(flight.id(), flight.facts()).isMeasured())
+        .filter(flight -> flight.facts().get(Flight.ROCKET).equals(Optional.of(rocket)))
+        .limit(most)
+        .toList();
+  }
+
+  @Override
   public List<Stored> lastFlightOfEachRocket() {
     Map<RecordId, Stored> last = new LinkedHashMap<>();
     newestFirst().stream()

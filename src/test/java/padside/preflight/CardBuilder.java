@@ -75,6 +75,7 @@ public final class CardBuilder {
         fixes,
         lotRecord,
         boosterRecord,
+        Learned.nothing(),
         claims,
         Box.EMPTY,
         at,
