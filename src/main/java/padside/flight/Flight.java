@@ -160,7 +160,7 @@ public record Flight(RecordId id, Facts facts) {
   public static final Column<Length> PREDICTED_TOP_HIGH =
       length("predicted_top_high_m", "nineteen of twenty flights stay below this");
   public static final Column<Double> PREDICTED_DRAG =
-      Column.number("predicted_drag", "the drag coefficient these were predicted with");
+      Column.number("predicted_drag_coefficient", "the drag coefficient these were predicted with");
 
   // At the pad.
   public static final Column<List<String>> TICKED =

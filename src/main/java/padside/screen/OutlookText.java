@@ -74,6 +74,7 @@ final class OutlookText {
     row("Flight time", Math.round(outlook.flightTime().seconds()) + " s");
     row("Fastest", Notations.flightSpeed(units).show(outlook.maxSpeed()));
     row("Air", air(outlook.densityAltitude(), units));
+    row("Drag", outlook.drag().words());
     row("Motor data", outlook.motorData());
     return lines;
   }

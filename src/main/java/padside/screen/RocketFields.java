@@ -36,7 +36,6 @@ final class RocketFields {
             boosterMass(units),
             diameter(units),
             drag(),
-            fixed(),
             mount(),
             rod(units),
             ownLimit(units),
@@ -46,7 +45,8 @@ final class RocketFields {
                 new CardChoices(world).devices(units),
                 "What it usually comes down on; the range box holds parachutes and streamers."),
             FormField.of(Rocket.FLIER, "Flier", new Texts(""), "Whose it is."),
-            FormField.of(Rocket.NOTE, "Note", new Texts(""), "Anything worth knowing.")));
+            FormField.of(Rocket.NOTE, "Note", new Texts(""), "Anything worth knowing."),
+            fixed()));
   }
 
   private static FormField<Mass> mass(UnitSystem units) {
@@ -105,7 +105,7 @@ final class RocketFields {
             List.of(
                 new Choices.Option<>(false, "learn", "from its measured altitudes"),
                 new Choices.Option<>(true, "as typed", "whatever its altitudes say"))),
-        "learn: each measured altitude makes the drag better known. as typed: the number above"
+        "For the drag coefficient. learn: each measured altitude makes the drag better known. as typed: the number above"
             + " stands.");
   }
 

@@ -52,6 +52,11 @@ public final class CardBuilder {
   private List<Weather> readings = List.of();
   private final List<Fix> fixes = new ArrayList<>();
 
+  /** The motors of these cards. */
+  static MotorTable table() {
+    return MOTORS;
+  }
+
   public static CardBuilder small() {
     return new CardBuilder();
   }
