@@ -45,6 +45,7 @@ final class Bookmarks {
   static final String SIGHTS = "sights";
   static final String CHECKLIST = "checklist";
   static final String CONFLICTS = "conflicts";
+  static final String FORETOLD = "predictions";
   static final String SYNC = "synchronise";
 
   private final Bookmark mark;
@@ -81,6 +82,7 @@ final class Bookmarks {
       case PACKING -> day().map(day -> PackingScreen.of(day.id(), world));
       case HISTORY -> history();
       case SYNC -> Optional.of(SyncScreen.open());
+      case FORETOLD -> Optional.of(ForetoldScreen.open());
       case CONFLICTS -> Optional.of(ConflictScreen.open());
       default -> Optional.empty();
     };

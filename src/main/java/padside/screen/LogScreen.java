@@ -86,11 +86,14 @@ record LogScreen() implements Shelf {
 
   @Override
   public List<Binding> ownBindings() {
-    return List.of(DETAILS);
+    return List.of(DETAILS, ForetoldScreen.OPEN);
   }
 
   @Override
   public Optional<Step> press(Key key, RecordList list, World world) {
+    if (ForetoldScreen.OPEN.has(key)) {
+      return Optional.of(list.opening(ForetoldScreen.open(), world));
+    }
     return list.current(world)
         .filter(id -> DETAILS.has(key))
         .map(id -> list.opening(FlightScreen.of(id), world));
