@@ -1,11 +1,7 @@
 package padside.app;
 
-import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.file.FileAlreadyExistsException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import padside.fact.Fault;
@@ -103,34 +99,13 @@ final class ExportCommand implements Callable<Integer> {
     return Sheet.of(wanted, log).csv();
   }
 
-  /** What is there is never overwritten; what could not be written whole does not stay. */
   private void write(String text) throws Fault {
     try {
-      Files.createFile(file);
-    } catch (FileAlreadyExistsException e) {
-      throw refused("There is a file " + file + " already; name another, or remove it first.");
-    } catch (IOException e) {
-      throw failed(e);
-    }
-    try {
-      Files.writeString(file, text, StandardOpenOption.WRITE);
-    } catch (IOException e) {
-      try {
-        Files.deleteIfExists(file);
-      } catch (IOException stays) {
-        e.addSuppressed(stays);
-      }
-      throw failed(e);
+      new NewFile(file).write(text);
+    } catch (NewFile.AlreadyThere e) {
+      throw refused(e.getMessage());
     }
     root.tell("Written to " + file + ".");
-  }
-
-  private Fault failed(IOException e) {
-    return new Fault(
-        "export-file",
-        "The file " + file + " cannot be written.",
-        "Check that its folder is there and has room, or name another with --to.",
-        e);
   }
 
   private ParameterException refused(String sentence) {

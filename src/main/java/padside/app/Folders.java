@@ -25,6 +25,11 @@ record Folders(Path data, Path config) {
     return data.resolve("demo");
   }
 
+  /** Where pages are put that are written from the screens. */
+  Path pages() {
+    return data.resolve("pages");
+  }
+
   Path settings() {
     return config.resolve("settings.properties");
   }

@@ -29,6 +29,7 @@ final class LogKeeper {
   private final Path folder;
   private final ThisMachine machine;
   private final Inbox inbox;
+  private final PageMaker pages = new PageMaker(Folders.of(System.getenv()).pages());
   private final AtomicInteger savesWaiting = new AtomicInteger();
   private final OwnThread thread;
 
@@ -89,6 +90,10 @@ final class LogKeeper {
       read(read);
     } else if (effect instanceof Effect.ReadRemoved read) {
       read(read);
+    } else if (effect instanceof Effect.MakePage page) {
+      thread.execute(() -> inbox.answer(read(page.ticket(), open -> pages.made(page, open))));
+    } else if (effect instanceof Effect.WritePage page) {
+      thread.execute(() -> inbox.answer(pages.written(page)));
     } else if (effect instanceof Effect.TryAgain) {
       thread.execute(() -> inbox.answer(triedAgain()));
     } else if (effect instanceof Effect.KeepIn other) {

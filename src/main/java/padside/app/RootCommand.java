@@ -29,6 +29,7 @@ import picocli.CommandLine.Spec;
       AddCommand.class,
       ImportCommand.class,
       ExportCommand.class,
+      ReportCommand.class,
       BackupCommand.class,
       RestoreCommand.class,
       SyncCommand.class,

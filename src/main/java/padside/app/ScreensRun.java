@@ -55,8 +55,9 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
     this.keeper = new LogKeeper(folder, machine, inbox);
     this.checker = new Checker(() -> Checker.Check.of(new Preflight(settings.settings())), inbox);
     this.place = new PlaceKeeper(folder, inbox::failed);
-    this.sync =
-        new SyncKeeper(keeper, new SyncPlaces(folder, () -> keeper.ask(SyncCommand::now)), inbox);
+    SyncPlaces places =
+        new SyncPlaces(folder, SyncPlaces.ssh(settings, false), () -> keeper.ask(SyncCommand::now));
+    this.sync = new SyncKeeper(keeper, places, inbox);
     Thread.setDefaultUncaughtExceptionHandler((thread, bug) -> inbox.failed(bug));
     Runtime.getRuntime().addShutdownHook(signalled);
   }

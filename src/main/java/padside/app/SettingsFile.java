@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.Properties;
 import java.util.TreeSet;
 import padside.preflight.Settings;
+import padside.sync.SshPartner;
 import padside.terminal.Looks;
 import padside.units.Notations;
 import padside.units.Speed;
@@ -23,6 +24,7 @@ import padside.units.UnitSystem;
  * comment. What cannot be read is told and the usual setting stands.
  *
  * @param secondBackup where a second backup goes
+ * @param ssh the program, and its own options, by which other machines are reached
  * @param told a sentence for every line that was not taken
  */
 record SettingsFile(
@@ -30,6 +32,7 @@ record SettingsFile(
     Looks looks,
     ThisMachine.Clock clock,
     Optional<Path> secondBackup,
+    List<String> ssh,
     List<String> told) {
   private static final String UNITS = "units";
   private static final String RULES = "rules";
@@ -38,8 +41,9 @@ record SettingsFile(
   private static final String LOOKS = "looks";
   private static final String SECOND_BACKUP = "backup.second";
   private static final String CLOCK = "clock";
+  private static final String SSH = "sync.ssh";
   private static final List<String> KNOWN =
-      List.of(UNITS, RULES, OWN_LIMIT, ROD_DIVISOR, LOOKS, CLOCK, SECOND_BACKUP);
+      List.of(UNITS, RULES, OWN_LIMIT, ROD_DIVISOR, LOOKS, CLOCK, SECOND_BACKUP, SSH);
 
   /** Reads the file; no file means the usual settings. */
   static SettingsFile read(Path file) {
@@ -56,6 +60,7 @@ record SettingsFile(
           usual.looks,
           usual.clock,
           usual.secondBackup,
+          usual.ssh,
           List.of("The settings file " + file + " cannot be read; the usual settings stand."));
     }
     return new Lines(file, lines).read();
@@ -87,7 +92,12 @@ record SettingsFile(
           tell(name, "is no setting; known are " + String.join(", ", KNOWN));
         }
       }
-      return new SettingsFile(settings, looks, clock, secondBackup(), List.copyOf(told));
+      return new SettingsFile(settings, looks, clock, secondBackup(), ssh(), List.copyOf(told));
+    }
+
+    /** Words apart by blanks, as no shell looks at them. */
+    private List<String> ssh() {
+      return value(SSH).map(value -> List.of(value.split("\\s+", -1))).orElse(SshPartner.USUAL);
     }
 
     private Optional<Path> secondBackup() {

@@ -12,6 +12,7 @@ import padside.fact.Fault;
 import padside.screen.Sync;
 import padside.store.LogFolder;
 import padside.sync.Bundle;
+import padside.sync.SshPartner;
 import padside.sync.Told;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -30,9 +31,12 @@ import picocli.CommandLine.Spec;
       "",
       "A folder is one both machines see, at once or one after the other: a stick, a share, a"
           + " folder something keeps alike; Padside writes to padside-sync in it and changes"
-          + " nothing there. Without PLACE the last one is taken again. Nothing is lost and nothing"
-          + " overwritten: what two machines said differently stays until you choose.",
-      "Exit status: 0 done, 1 a file or folder failed or lines were declined, 2 wrong input."
+          + " nothing there. ssh:user@host, or ssh://user@host:port, is a machine where padside is"
+          + " found when you log in by ssh. Without PLACE the last one is taken again. Nothing is"
+          + " lost and nothing overwritten: what two machines said differently stays until you"
+          + " choose.",
+      "Exit status: 0 done, 1 a file, folder or connection failed or lines were declined, 2 wrong"
+          + " input."
     })
 final class SyncCommand implements Callable<Integer> {
   private static final int MOST_CONTESTED = 1000;
@@ -44,7 +48,7 @@ final class SyncCommand implements Callable<Integer> {
   @Parameters(
       arity = "0..1",
       paramLabel = "PLACE",
-      description = "a folder, or a bundle to take in")
+      description = "a folder, ssh:user@host, or a bundle to take in")
   private String place;
 
   @Option(
@@ -56,6 +60,11 @@ final class SyncCommand implements Callable<Integer> {
   @Option(names = "--yes", description = "take lines of machines new to this log unasked")
   private boolean yes;
 
+  @Option(
+      names = "--stdio",
+      description = "serve the other end of an exchange over standard input and output")
+  private boolean stdio;
+
   @Option(names = "--dry-run", description = "only look and say what would move")
   private boolean dryRun;
 
@@ -63,6 +72,9 @@ final class SyncCommand implements Callable<Integer> {
   public Integer call() throws Fault {
     if (place != null && bundle != null) {
       throw refused("Name a place or --bundle, not both.");
+    }
+    if (stdio) {
+      return served();
     }
     SyncTerms terms = SyncTerms.of(spec.commandLine(), dryRun, yes);
     if (bundle != null) {
@@ -72,7 +84,7 @@ final class SyncCommand implements Callable<Integer> {
       if (bundle != null) {
         bundled(new Bundle(bundle.toAbsolutePath()).write(log.exchange(), terms));
       } else {
-        SyncPlaces places = new SyncPlaces(root.logFolder(), () -> now(log));
+        SyncPlaces places = new SyncPlaces(root.logFolder(), ssh(), () -> now(log));
         String where = SyncPlaces.named(place == null ? last(places) : place);
         Told told = places.exchange(where, log.exchange(), terms);
         told(where, told, contested(log));
@@ -81,11 +93,32 @@ final class SyncCommand implements Callable<Integer> {
     return Exit.DONE;
   }
 
+  private int served() throws Fault {
+    if (place != null || bundle != null || dryRun) {
+      throw refused("--stdio serves whoever calls: name no place and no --bundle beside it.");
+    }
+    if (SyncTerms.console().isPresent()) {
+      throw refused(
+          "--stdio is what another machine's padside sync starts here; at a terminal name a place.");
+    }
+    SyncStdio.serve(root);
+    return Exit.DONE;
+  }
+
+  private SshPartner.Means ssh() {
+    SettingsFile settings = SettingsFile.read(Folders.of(System.getenv()).settings());
+    settings.told().forEach(root::tell);
+    return SyncPlaces.ssh(settings, SyncTerms.console().isPresent());
+  }
+
   private String last(SyncPlaces places) {
     return places.list().stream()
         .findFirst()
         .orElseThrow(
-            () -> refused("This log was never synchronised; name a folder, such as /media/stick."))
+            () ->
+                refused(
+                    "This log was never synchronised; name a folder, such as /media/stick, or"
+                        + " ssh:user@host."))
         .place();
   }
 
@@ -144,6 +177,8 @@ final class SyncCommand implements Callable<Integer> {
     json.put("out", told.out());
     json.put("in", told.in());
     json.put("later", told.later());
+    json.put("bytes_out", told.bytesOut());
+    json.put("bytes_in", told.bytesIn());
     json.put("told", told.here());
     json.put("told_there", told.there());
     return json;

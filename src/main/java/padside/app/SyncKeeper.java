@@ -161,6 +161,11 @@ final class SyncKeeper {
     }
 
     @Override
+    public void goOn() throws Fault {
+      SyncKeeper.this.goOn();
+    }
+
+    @Override
     public void moved(Stage stage, long done, long of) throws Fault {
       goOn();
       long now = System.nanoTime();

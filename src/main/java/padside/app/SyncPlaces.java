@@ -11,12 +11,15 @@ import padside.store.LogFaults;
 import padside.sync.Bundle;
 import padside.sync.FolderPartner;
 import padside.sync.Partners;
+import padside.sync.SshPartner;
+import padside.sync.Talk;
 import padside.sync.Terms;
 import padside.sync.Told;
 
 /** The places a log is synchronised with: how each is reached, and what is noted of it. */
 final class SyncPlaces implements SyncKeeper.Places {
   private final Partners partners;
+  private final SshPartner.Means ssh;
   private final Now now;
 
   /** The log's time, as it is shown. */
@@ -25,9 +28,21 @@ final class SyncPlaces implements SyncKeeper.Places {
   }
 
   /** Those of the log in a folder. */
-  SyncPlaces(Path log, Now now) {
+  SyncPlaces(Path log, SshPartner.Means ssh, Now now) {
     this.partners = new Partners(log);
+    this.ssh = ssh;
     this.now = now;
+  }
+
+  /**
+   * How machines are reached by ssh.
+   *
+   * @param mayAsk whether ssh may ask on the terminal
+   */
+  static SshPartner.Means ssh(SettingsFile settings, boolean mayAsk) {
+    // Who is asked for a password may take as long as who is asked about strangers.
+    return new SshPartner.Means(
+        settings.ssh(), mayAsk, mayAsk ? Talk.FAR_PATIENCE : Talk.PATIENCE, Version.text());
   }
 
   /** The last one first. */
@@ -45,21 +60,26 @@ final class SyncPlaces implements SyncKeeper.Places {
     }
   }
 
-  /** A place as it is noted: a folder by its whole path. */
+  /** A place as it is noted: a folder by its whole path, a machine as typed. */
   static String named(String typed) {
-    return Folders.typed(typed).toAbsolutePath().normalize().toString();
+    return SshPartner.isMeant(typed)
+        ? typed
+        : Folders.typed(typed).toAbsolutePath().normalize().toString();
   }
 
   /** Exchanges all that either lacks; notes how that ended, unless it was only looked. */
   @Override
   public Told exchange(String typed, Exchange log, Terms terms) throws Fault {
     String place = named(typed);
-    Path path = Path.of(place);
-    if (Files.isRegularFile(path)) {
-      return new Bundle(path).take(log, terms);
+    boolean far = SshPartner.isMeant(place);
+    if (!far && Files.isRegularFile(Path.of(place))) {
+      return new Bundle(Path.of(place)).take(log, terms);
     }
     try {
-      Told told = new FolderPartner(path).exchange(log, terms);
+      Told told =
+          far
+              ? new SshPartner(place, ssh).exchange(log, terms)
+              : new FolderPartner(Path.of(place)).exchange(log, terms);
       if (!terms.onlyLook()) {
         note(place, told.out(), told.in(), sentence(place, told));
       }

@@ -31,7 +31,7 @@ record SyncTerms(CommandLine command, boolean onlyLook, boolean yes, Set<Stage> 
   @Override
   public boolean mayTake(List<Stranger> strangers) {
     strangers.forEach(stranger -> tell("New to this log: " + shown(stranger).words()));
-    Optional<Console> console = Optional.ofNullable(System.console());
+    Optional<Console> console = console();
     if (!yes && console.isEmpty()) {
       throw new ParameterException(
           command,
@@ -39,6 +39,11 @@ record SyncTerms(CommandLine command, boolean onlyLook, boolean yes, Set<Stage> 
               + " are, then say --yes.");
     }
     return yes || isYes(console.orElseThrow());
+  }
+
+  /** The terminal, where somebody can be asked. */
+  static Optional<Console> console() {
+    return Optional.ofNullable(System.console());
   }
 
   private static boolean isYes(Console console) {

@@ -11,6 +11,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.HexFormat;
 import java.util.Optional;
+import padside.clock.LogClock;
 import padside.clock.Moment;
 import padside.flight.Logbook;
 import padside.store.Machine;
@@ -69,7 +70,17 @@ final class ThisMachine implements Machine {
 
   /** The date here by the log's time. */
   LocalDate today(Logbook book) {
-    return LocalDate.ofInstant(book.clock().told(moment()).wall(), ZoneId.systemDefault());
+    return today(book.clock());
+  }
+
+  /** As {@link #today(Logbook)} where of the log no more than that was read. */
+  LocalDate today(LogClock clock) {
+    return LocalDate.ofInstant(clock.told(moment()).wall(), zone());
+  }
+
+  /** Where this machine is. */
+  ZoneId zone() {
+    return ZoneId.systemDefault();
   }
 
   @Override

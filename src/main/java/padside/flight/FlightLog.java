@@ -5,8 +5,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import padside.clock.Anchor;
 import padside.clock.Moment;
+import padside.fact.Column;
 import padside.fact.Facts;
 import padside.fact.Fault;
 import padside.fact.RecordId;
@@ -42,6 +44,26 @@ public interface FlightLog extends AutoCloseable {
 
   /** A rocket's flown flights whose altitude was measured, the newest first. */
   List<Stored> measuredFlights(RecordId rocket, int most) throws Fault;
+
+  /**
+   * Hands over every flight that is not removed with some of its values, one after the other and
+   * oldest first: for what is made of all of them, however many there are. What was typed stays
+   * out.
+   */
+  default void each(List<Column<?>> wanted, Consumer<Stored> reader) throws Fault {
+    List<Stored> newestFirst = flights(FlightQuery.newest(Integer.MAX_VALUE));
+    for (int i = newestFirst.size() - 1; i >= 0; i--) {
+      Stored flight = newestFirst.get(i);
+      Facts some = Facts.none();
+      for (Column<?> column : wanted) {
+        Optional<Object> value =
+            Optional.ofNullable(flight.facts().cells().get(column.name()))
+                .flatMap(Facts.Cell::value);
+        some = value.isPresent() ? some.with(column.name(), Facts.Cell.of(value.get())) : some;
+      }
+      reader.accept(new Stored(flight.id(), some));
+    }
+  }
 
   /** The newest flight of each rocket; drafts, planned and removed ones left out. */
   List<Stored> lastFlightOfEachRocket() throws Fault;

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import padside.fact.Column;
 import padside.fact.Facts;
 import padside.fact.Fault;
@@ -17,6 +18,7 @@ import padside.flight.Flight;
 import padside.flight.FlightLog;
 import padside.flight.FlightLog.Stored;
 import padside.flight.Kind;
+import padside.page.Table;
 
 /**
  * One kind of record as a table: a line for each, every column of the kind, what it refers to by
@@ -79,6 +81,22 @@ public record Sheet(List<String> header, List<List<String>> rows) {
     return value instanceof List<?> || value instanceof Map<?, ?>
         ? JsonText.line(value)
         : value.toString();
+  }
+
+  /** A table of a page. */
+  public static Sheet of(Table table) {
+    return new Sheet(
+        table.columns().stream().map(column -> column.heading()).toList(), table.rows());
+  }
+
+  /** Tables one below the other, each with its caption above and an empty line behind it. */
+  public static String csv(List<Table> tables) {
+    return tables.stream()
+        .map(
+            table ->
+                new Sheet(List.of(Cells.written(table.caption())), List.of()).csv()
+                    + of(table).csv())
+        .collect(Collectors.joining("\r\n"));
   }
 
   /** As RFC 4180 has it, every cell in quotes, lines ended by CR LF. */

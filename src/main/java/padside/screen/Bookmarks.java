@@ -47,6 +47,7 @@ final class Bookmarks {
   static final String CONFLICTS = "conflicts";
   static final String FORETOLD = "predictions";
   static final String SYNC = "synchronise";
+  static final String PAGES = "pages";
 
   private final Bookmark mark;
   private final World world;
@@ -83,6 +84,7 @@ final class Bookmarks {
       case HISTORY -> history();
       case SYNC -> Optional.of(SyncScreen.open());
       case FORETOLD -> Optional.of(ForetoldScreen.open());
+      case PAGES -> Optional.of(PagesScreen.of(day()));
       case CONFLICTS -> Optional.of(ConflictScreen.open());
       default -> Optional.empty();
     };

@@ -23,8 +23,9 @@ enum DayKeys {
   UNDO("u", "", "undo the last change of the marked flight"),
   HISTORY("h", "", "history of the marked flight: undo, redo"),
   CARD("c", "", "the card of the marked flight, flown or not"),
-  SYNC("y", "sync", "synchronise with a stick or a shared folder"),
+  SYNC("y", "sync", "synchronise with a stick, a folder or by ssh"),
   CONFLICTS("r", "", ConflictScreen.OPEN.meaning()),
+  PAGES("v", "pages", PagesScreen.MEANING),
   CLOCK("k", "", "date and time: look at the clock or set it"),
   QUIT("q", "quit", "leave Padside");
 

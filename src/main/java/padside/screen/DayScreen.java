@@ -144,6 +144,7 @@ record DayScreen(ListCursor cursor, Optional<Ticket> gone) implements Screen {
       case EDIT_DAY -> onDay(world, day -> opening(DayForm.open(day, world)));
       case SYNC -> opening(SyncScreen.open());
       case CONFLICTS -> opening(ConflictScreen.open());
+      case PAGES -> opening(PagesScreen.of(day(world)));
       case CLOCK -> opening(ClockScreen.of(ClockScreen.Then.BACK, world));
       case QUIT -> opening(new QuitQuestion());
     };

@@ -11,6 +11,7 @@ import padside.flight.Rocket;
 import padside.flight.Ruling;
 import padside.flight.Weather;
 import padside.plan.Plan;
+import padside.report.DayTally;
 import padside.units.Notations;
 import padside.units.UnitSystem;
 
@@ -46,7 +47,8 @@ final class DayView {
           new ListPane.Rows(top, last - 3));
     }
     next(canvas, last - 2, world);
-    List<String> tally = DayTally.of(inOrder, world).lines(world);
+    List<String> tally =
+        DayTally.of(inOrder, world.outcomes()).lines(world.log(), world.settings().units());
     for (int i = 0; i < tally.size(); i++) {
       String line = Paragraph.cut(tally.get(i), canvas.size().columns() - 2 * LEFT);
       canvas.put(LEFT, last - 1 + i, line, i == 0 ? Style.STRONG : Style.PLAIN);

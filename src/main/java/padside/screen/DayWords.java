@@ -7,12 +7,10 @@ import java.util.Locale;
 import padside.flight.Day;
 import padside.flight.Field;
 import padside.flight.Logbook;
+import padside.report.FlightWords;
 
 /** Days as they are called. */
 final class DayWords {
-  private static final DateTimeFormatter DATE =
-      DateTimeFormatter.ofPattern("EEE d MMM uuuu", Locale.ENGLISH);
-
   private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
 
   private DayWords() {}
@@ -30,6 +28,6 @@ final class DayWords {
 
   /** {@code Sat 2 May 2026}. */
   static String of(LocalDate date) {
-    return DATE.format(date);
+    return FlightWords.date(date);
   }
 }

@@ -8,6 +8,7 @@ import padside.flight.Action;
 import padside.flight.Flight;
 import padside.flight.Kind;
 import padside.form.Form;
+import padside.report.Comparison;
 
 /**
  * What came of a flight. It opens with the nominal outcome filled in, which counts only once the
@@ -102,7 +103,7 @@ record DebriefScreen(Flight flight, RecordForm record) implements Screen {
     Size size = canvas.size();
     Facts now = flight.facts().with(record.form().facts());
     line(canvas, 1, FlightText.predicted(flight, world), size.columns() - 2 * LEFT);
-    Comparison.line(now, world, size.columns() - 2 * LEFT)
+    Comparison.line(FlightText.compared(now, world), size.columns() - 2 * LEFT)
         .ifPresent(told -> line(canvas, 2, told, size.columns() - 2 * LEFT));
     record.drawFrom(3, canvas, world);
     ToMend.told(now)

@@ -4,7 +4,10 @@ import padside.clock.Anchor;
 import padside.fact.RecordId;
 import padside.flight.Action;
 import padside.flight.Kind;
+import padside.page.Page;
 import padside.preflight.Card;
+import padside.report.PageKind;
+import padside.units.UnitSystem;
 
 /**
  * What a screen wants done outside. The app does it on its own threads and answers with an event.
@@ -27,6 +30,12 @@ public sealed interface Effect {
   /** Read the records of a kind that are marked as removed; {@link Event.RemovedRead}. */
   record ReadRemoved(Ticket ticket, Kind kind) implements Effect {}
 
+  /** Make a page of all the log has for it; answered with {@link Event.PageMade}. */
+  record MakePage(Ticket ticket, PageKind kind, String which, UnitSystem units) implements Effect {}
+
+  /** Write a page where it can be printed from; answered with {@link Event.Noticed}. */
+  record WritePage(PageKind kind, Page page) implements Effect {}
+
   /** Try again to write what the medium refused; answered with {@link Event.Medium}. */
   record TryAgain() implements Effect {}
 
@@ -36,8 +45,8 @@ public sealed interface Effect {
   record KeepIn(Ticket ticket, String folder) implements Effect {}
 
   /**
-   * Exchange lines with a folder, unless that is under way; answered with {@link Event.Synced} as
-   * it goes on, while saves go in between.
+   * Exchange lines with a place, a folder or {@code ssh:user@host}, unless that is under way;
+   * answered with {@link Event.Synced} as it goes on, while saves go in between.
    */
   record Synchronise(String place) implements Effect {}
 

@@ -8,7 +8,9 @@ import padside.fact.RecordId;
 import padside.flight.FlightLog;
 import padside.flight.Logbook;
 import padside.flight.Operation;
+import padside.page.Page;
 import padside.preflight.Answer;
+import padside.units.Reading;
 
 /**
  * What happened. Keys go to the screen on top; everything else goes to every screen, which knows
@@ -70,6 +72,9 @@ public sealed interface Event {
       records = List.copyOf(records);
     }
   }
+
+  /** A page, or why there is none. */
+  record PageMade(Ticket ticket, Reading<Page> page) implements Event {}
 
   /** What was asked for could not be read. */
   record NotRead(Ticket ticket, Fault fault) implements Event {}

@@ -9,6 +9,7 @@ import padside.flight.Fix;
 import padside.flight.Flight;
 import padside.flight.Kind;
 import padside.flight.Rocket;
+import padside.report.PageKind;
 import padside.units.Length;
 import padside.units.Notations;
 import padside.units.UnitSystem;
@@ -17,6 +18,9 @@ import padside.units.UnitSystem;
 record FleetScreen() implements Shelf {
   private static final Binding FIXES =
       Binding.of("fm", "fixes", "what is to be mended on the rocket under the cursor");
+
+  private static final Binding PAGE =
+      Binding.of("v", "page", "all flights of the rocket under the cursor, on one page");
 
   static RecordList open(World world) {
     return RecordList.of(new FleetScreen(), world);
@@ -119,13 +123,19 @@ record FleetScreen() implements Shelf {
 
   @Override
   public List<Binding> ownBindings() {
-    return List.of(RecordList.toAdd("a rocket"), FIXES, RecordList.toRemove("the rocket"));
+    return List.of(RecordList.toAdd("a rocket"), FIXES, PAGE, RecordList.toRemove("the rocket"));
   }
 
   @Override
   public Optional<Step> press(Key key, RecordList list, World world) {
     return list.current(world)
-        .filter(rocket -> FIXES.has(key))
-        .map(rocket -> list.opening(FixShelf.of(rocket, world), world));
+        .filter(rocket -> FIXES.has(key) || PAGE.has(key))
+        .map(
+            rocket ->
+                list.opening(
+                    PAGE.has(key)
+                        ? PageScreen.of(PageKind.ROCKET, rocket.text(), world)
+                        : FixShelf.of(rocket, world),
+                    world));
   }
 }

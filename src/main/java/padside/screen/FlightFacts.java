@@ -15,6 +15,7 @@ import padside.flight.Flight;
 import padside.flight.Lot;
 import padside.flight.RecoveryDevice;
 import padside.form.Conditions;
+import padside.report.FlightWords;
 import padside.units.Bearing;
 import padside.units.Length;
 import padside.units.Notations;
@@ -133,7 +134,7 @@ final class FlightFacts {
   /** Prediction and measurement of the same thing on one line. */
   private void measured() {
     List<Fact> before = List.copyOf(lines);
-    Comparison.of(facts, world)
+    FlightText.compared(facts, world)
         .forEach(each -> pair(each.label(), each.predicted(), each.measured(), each.difference()));
     pair(
         "Landing",
@@ -146,7 +147,7 @@ final class FlightFacts {
   }
 
   private Optional<String> landing(Column<Bearing> bearing, Column<Length> distance) {
-    return FlightText.landing(facts.get(bearing), facts.get(distance), units);
+    return FlightWords.landing(facts.get(bearing), facts.get(distance), units);
   }
 
   private void outcome() {

@@ -7,6 +7,7 @@ import java.util.function.Function;
 import padside.fact.RecordId;
 import padside.flight.Flight;
 import padside.flight.Kind;
+import padside.report.PageKind;
 
 /**
  * Everything kept about one flight: its card, the check as it stood, prediction beside measurement,
@@ -27,6 +28,9 @@ record FlightScreen(RecordId id, int first) implements Screen {
   private static final Binding CARD = Binding.of("c", "card", "the card in its form");
   private static final Binding SIGHTS = Binding.of("i", "sights", SightShelf.MEANING);
   private static final Binding HISTORY = Binding.of("h", "history", HistoryScreen.OPEN.meaning());
+  private static final Binding REPORT =
+      Binding.of(
+          "v", "report", "a page about its motor, for who made or tested it, where it failed");
   private static final Binding BACK = Binding.of("<esc>", "back", "back to the screen before");
   private static final Binding DOWN = Binding.of("<down><pagedown>", "", "further down");
   private static final Binding UP = Binding.of("<up><pageup><home>", "", "further up");
@@ -55,6 +59,9 @@ record FlightScreen(RecordId id, int first) implements Screen {
     }
     if (HISTORY.has(key)) {
       return opening(world, flight -> history(flight, world));
+    }
+    if (REPORT.has(key)) {
+      return opening(world, flight -> PageScreen.of(PageKind.FAILURE, flight.id().text(), world));
     }
     if (ConflictScreen.OPEN.has(key)) {
       return Step.stay(this).open(ConflictScreen.of(id, world));
@@ -133,6 +140,6 @@ record FlightScreen(RecordId id, int first) implements Screen {
 
   @Override
   public List<Binding> bindings() {
-    return List.of(DEBRIEF, CARD, SIGHTS, HISTORY, BACK, ConflictScreen.OPEN, DOWN, UP);
+    return List.of(DEBRIEF, CARD, SIGHTS, HISTORY, BACK, REPORT, ConflictScreen.OPEN, DOWN, UP);
   }
 }

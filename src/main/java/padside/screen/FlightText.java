@@ -4,15 +4,14 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
+import padside.fact.Facts;
 import padside.flight.Day;
 import padside.flight.Flight;
 import padside.flight.Rocket;
 import padside.flight.Ruling;
 import padside.motor.MotorText;
-import padside.units.Bearing;
-import padside.units.Length;
+import padside.report.Comparison;
+import padside.report.FlightWords;
 import padside.units.Notations;
 import padside.units.UnitSystem;
 
@@ -48,10 +47,7 @@ final class FlightText {
 
   /** What came of it, or how far it has come. */
   static String outcome(Flight flight, World world) {
-    if (flight.status() != Flight.Status.FLOWN) {
-      return flight.status().words();
-    }
-    return flight.awaitsDebrief() ? "debrief waits" : world.outcomes().told(flight.facts());
+    return FlightWords.outcome(flight, world.outcomes());
   }
 
   static String verdict(Flight flight) {
@@ -69,8 +65,8 @@ final class FlightText {
     flight
         .facts()
         .get(Flight.PREDICTED_BEST_DELAY)
-        .ifPresent(delay -> parts.add("best delay " + OutlookText.seconds(delay)));
-    landing(
+        .ifPresent(delay -> parts.add("best delay " + FlightWords.seconds(delay)));
+    FlightWords.landing(
             flight.facts().get(Flight.PREDICTED_BEARING),
             flight.facts().get(Flight.PREDICTED_DISTANCE),
             units)
@@ -80,15 +76,8 @@ final class FlightText {
     return all;
   }
 
-  /** {@code 45° NE 140 ft}: from the pad, as far as known. */
-  static Optional<String> landing(
-      Optional<Bearing> bearing, Optional<Length> distance, UnitSystem units) {
-    String text =
-        Stream.of(
-                bearing.map(Notations.bearing()::show),
-                distance.map(Notations.distance(units)::show))
-            .flatMap(Optional::stream)
-            .collect(Collectors.joining(" "));
-    return text.isEmpty() ? Optional.empty() : Optional.of(text);
+  /** What was predicted and measured of it. */
+  static List<Comparison> compared(Facts facts, World world) {
+    return Comparison.of(facts, world.log().motors(), world.settings().units());
   }
 }

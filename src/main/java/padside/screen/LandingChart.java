@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import padside.flight.Field;
+import padside.page.RoundStep;
 import padside.preflight.Answer;
 import padside.preflight.Card;
 import padside.preflight.Outlook;

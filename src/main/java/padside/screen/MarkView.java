@@ -7,6 +7,7 @@ import java.util.Optional;
 import padside.fact.Column;
 import padside.fact.Facts;
 import padside.flight.Flight;
+import padside.report.Comparison;
 import padside.units.TimeSpan;
 
 /** Draws the clock of a flight, what is to be marked next, and the marks beside the prediction. */
@@ -72,7 +73,7 @@ final class MarkView {
   /** A mark with the prediction, or the prediction alone. */
   private static Optional<String> told(
       Facts facts, Column<TimeSpan> mark, String label, World world) {
-    return Comparison.of(facts, world).stream()
+    return FlightText.compared(facts, world).stream()
         .filter(each -> each.label().equals(label))
         .findFirst()
         .filter(each -> facts.get(mark).isPresent() || each.predicted().isPresent())
@@ -89,7 +90,7 @@ final class MarkView {
     if (!Since.liftOff(facts).isSteady(world.moment())) {
       lines.add("By the time of day: the machine was started anew since lift-off.");
     }
-    Comparison.line(facts, world, width).ifPresent(lines::add);
+    Comparison.line(FlightText.compared(facts, world), width).ifPresent(lines::add);
     lines.add(CAUTION);
     int row = canvas.size().rows() - 2 - lines.size();
     for (String line : lines) {

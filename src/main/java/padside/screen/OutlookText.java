@@ -7,6 +7,7 @@ import padside.insight.Drag;
 import padside.preflight.Card;
 import padside.preflight.Outlook;
 import padside.preflight.Spread;
+import padside.report.FlightWords;
 import padside.units.Length;
 import padside.units.Notations;
 import padside.units.TimeSpan;
@@ -184,17 +185,12 @@ final class OutlookText {
         .forEach(line -> lines.add(Line.plain(line)));
   }
 
-  /** Tenths: the delay of a motor is not known better. */
   static String seconds(TimeSpan span) {
-    return Notations.timeSpan().show(new TimeSpan(tenths(span.seconds())));
+    return FlightWords.seconds(span);
   }
 
   /** Tenths rounded down: what should be large must not look larger. */
   private static double notAbove(double value) {
     return Math.floor(value * 10) / 10.0;
-  }
-
-  private static double tenths(double value) {
-    return Math.round(value * 10) / 10.0;
   }
 }

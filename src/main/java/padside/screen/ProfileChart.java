@@ -2,6 +2,7 @@ package padside.screen;
 
 import java.util.ArrayList;
 import java.util.List;
+import padside.page.RoundStep;
 import padside.preflight.Outlook;
 import padside.units.Length;
 import padside.units.Notations;

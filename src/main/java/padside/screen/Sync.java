@@ -26,7 +26,7 @@ public record Sync(List<Partner> partners, Optional<Running> running) {
   /**
    * A place to synchronise with.
    *
-   * @param place a folder
+   * @param place a folder, or {@code ssh:user@host}
    * @param when the last time, by the log's time, as a text
    * @param out lines that went there then
    * @param in lines that came from there then

@@ -11,8 +11,8 @@ import padside.form.FormField;
 import padside.form.Texts;
 
 /**
- * The places this log is synchronised with: a stick, a shared folder. The exchange goes on whatever
- * screen is looked at.
+ * The places this log is synchronised with: a stick, a shared folder, another machine by ssh. The
+ * exchange goes on whatever screen is looked at.
  *
  * @param adding the place being typed
  * @param asked the place about to be taken out of the list, while the question stands
@@ -22,7 +22,7 @@ record SyncScreen(ListCursor cursor, Optional<Form> adding, Optional<RecordId> a
   private static final Binding SYNC =
       Binding.of("<enter>", "synchronise", "exchange with the marked place all that either lacks");
   private static final Binding ADD =
-      Binding.of("a", "add", "another place: a folder on a stick or share");
+      Binding.of("a", "add", "another place: a folder, or ssh:user@host");
   private static final Binding REMOVE =
       Binding.of("x", "remove", "take the place out of this list; asks once");
   private static final Binding STOP =
@@ -58,7 +58,10 @@ record SyncScreen(ListCursor cursor, Optional<Form> adding, Optional<RecordId> a
   private static Form form() {
     FormField<String> place =
         FormField.of(
-            PLACE, "Place", new Texts(""), "A folder on a stick or share, such as /media/stick.");
+            PLACE,
+            "Place",
+            new Texts(""),
+            "A folder on a stick or share, such as /media/stick, or ssh:ann@desktop.");
     return Form.of(List.of(place), Facts.none());
   }
 
@@ -177,7 +180,8 @@ record SyncScreen(ListCursor cursor, Optional<Form> adding, Optional<RecordId> a
           canvas,
           TOP,
           "This log was never synchronised. a names a place: a folder on a stick or share that the"
-              + " other machine is shown too. Both then have everything; nothing is lost.",
+              + " other machine is shown too, or ssh:user@host. Both then have everything; nothing"
+              + " is lost.",
           Style.PLAIN);
     } else {
       ListPane.draw(

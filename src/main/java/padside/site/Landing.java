@@ -24,11 +24,13 @@ public record Landing(Bearing bearing, Length distance) {
         new Length(Math.hypot(eastM, northM)));
   }
 
-  double eastM() {
+  /** How far east of the pad, in metres. */
+  public double eastM() {
     return distance.metres() * Math.sin(bearing.inRadians());
   }
 
-  double northM() {
+  /** How far north of the pad, in metres. */
+  public double northM() {
     return distance.metres() * Math.cos(bearing.inRadians());
   }
 }

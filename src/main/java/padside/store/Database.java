@@ -140,6 +140,23 @@ final class Database implements AutoCloseable {
     return rows;
   }
 
+  /** Does something with a row. */
+  interface RowWork {
+    void on(ResultSet row) throws SQLException;
+  }
+
+  /** Does something with one row after the other; answers how many there were. */
+  int each(RowWork work, String sql, Object... values) throws SQLException {
+    int rows = 0;
+    try (ResultSet row = bound(sql, values).executeQuery()) {
+      while (row.next()) {
+        work.on(row);
+        rows++;
+      }
+    }
+    return rows;
+  }
+
   /** The first rows the reader makes something of, so many at most. */
   <T> List<T> search(int limit, Row<Optional<T>> reader, String sql, Object... values)
       throws SQLException {

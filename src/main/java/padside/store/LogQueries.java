@@ -4,8 +4,10 @@ import java.sql.SQLException;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import padside.clock.Anchor;
 import padside.clock.Moment;
+import padside.fact.Column;
 import padside.fact.Fault;
 import padside.fact.RecordId;
 import padside.flight.FlightLog;
@@ -41,6 +43,11 @@ abstract class LogQueries implements FlightLog {
   @Override
   public List<Stored> measuredFlights(RecordId rocket, int most) throws Fault {
     return with(log -> new Records(log.database()).measuredFlights(rocket, most));
+  }
+
+  @Override
+  public void each(List<Column<?>> wanted, Consumer<Stored> reader) throws Fault {
+    with(log -> new Records(log.database()).each(wanted, reader));
   }
 
   @Override

@@ -29,7 +29,7 @@ public final class Partners {
   /**
    * A place.
    *
-   * @param place a folder
+   * @param place a folder, or {@code ssh:user@host}
    * @param when the last exchange, by the log's time, as a text
    * @param out lines that went there then
    * @param in lines that came from there then

@@ -25,4 +25,11 @@ public interface Terms {
    * @throws Fault to stop there; what has moved stays
    */
   void moved(Stage stage, long done, long of) throws Fault;
+
+  /**
+   * Asked every moment while the other machine is waited for.
+   *
+   * @throws Fault to stop there; what has moved stays
+   */
+  default void goOn() throws Fault {}
 }

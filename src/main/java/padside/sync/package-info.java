@@ -17,6 +17,9 @@
  * somebody found unsound there; a parcel that came to harm holds what reads soundly of it. A bundle
  * ({@link padside.sync.Bundle}) is one parcel with everything, wherever it lies.
  *
+ * <p>Over two streams ({@link padside.sync.Talk}) both ends greet in plain text, {@code
+ * padside-sync 1 VERSION}, then speak in turn, deflated; each message has a CRC-32C of its own.
+ *
  * <p>Promises: what is acknowledged is on the medium here, what is written there was forced before
  * it got its name, so that an exchange cut anywhere loses nothing and the next does the rest;
  * nothing read is believed longer than its limits, no link is followed, no name made of data.

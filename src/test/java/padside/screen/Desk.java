@@ -24,6 +24,9 @@ import padside.preflight.Advice;
 import padside.preflight.Answer;
 import padside.preflight.Card;
 import padside.preflight.Settings;
+import padside.report.DemoPages;
+import padside.report.PageSource;
+import padside.report.Pages;
 import padside.units.TimeSpan;
 
 /**
@@ -167,9 +170,22 @@ final class Desk {
         take(new Event.RemovedRead(read.ticket(), log.removed(read.kind())));
         continue;
       }
+      if (next instanceof Effect.MakePage wanted) {
+        take(made(wanted));
+        continue;
+      }
       keep(next);
     }
     return this;
+  }
+
+  private Event made(Effect.MakePage wanted) {
+    try {
+      PageSource source = DemoPages.source(log, wanted.units());
+      return new Event.PageMade(wanted.ticket(), Pages.of(wanted.kind(), wanted.which(), source));
+    } catch (Fault e) {
+      throw new AssertionError("a log in memory cannot fail", e);
+    }
   }
 
   private void keep(Effect next) {
@@ -329,11 +345,13 @@ final class Desk {
       if (effect instanceof Effect.Save
           || effect instanceof Effect.SetClock
           || effect instanceof Effect.ReadHistory
-          || effect instanceof Effect.ReadRemoved) {
+          || effect instanceof Effect.ReadRemoved
+          || effect instanceof Effect.MakePage) {
         saves.add(effect);
       } else if (effect instanceof Effect.Check) {
         checks.add(effect);
-      } else if (effect instanceof Effect.Synchronise
+      } else if (effect instanceof Effect.WritePage
+          || effect instanceof Effect.Synchronise
           || effect instanceof Effect.TakeStrangers
           || effect instanceof Effect.StopSync
           || effect instanceof Effect.DropPartner) {

@@ -1,4 +1,4 @@
-package padside.screen;
+package padside.report;
 
 import java.util.Comparator;
 import java.util.List;
@@ -9,9 +9,12 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import padside.fact.Facts;
 import padside.flight.Flight;
+import padside.flight.Logbook;
+import padside.flight.OutcomeTable;
 import padside.flight.Rocket;
 import padside.motor.MotorText;
 import padside.units.Notations;
+import padside.units.UnitSystem;
 
 /**
  * What a day has come to so far.
@@ -20,8 +23,10 @@ import padside.units.Notations;
  * @param malfunctions flights of which something malfunctioned
  * @param best the flight with the highest measured altitude
  */
-record DayTally(int flown, Map<String, Integer> motors, long malfunctions, Optional<Flight> best) {
-  static DayTally of(List<Flight> flights, World world) {
+public record DayTally(
+    int flown, Map<String, Integer> motors, long malfunctions, Optional<Flight> best) {
+  /** Of flights in whatever state. */
+  public static DayTally of(List<Flight> flights, OutcomeTable outcomes) {
     List<Flight> flown =
         flights.stream().filter(flight -> flight.status() == Flight.Status.FLOWN).toList();
     Map<String, Integer> motors = new TreeMap<>();
@@ -29,7 +34,7 @@ record DayTally(int flown, Map<String, Integer> motors, long malfunctions, Optio
         .flatMap(flight -> flight.motor().map(MotorText::of).stream())
         .flatMap(text -> text.parts().stream())
         .forEach(stage -> motors.merge(stage.motor(), stage.count(), Integer::sum));
-    Predicate<Facts> malfunction = world.outcomes().anyMalfunction();
+    Predicate<Facts> malfunction = outcomes.anyMalfunction();
     return new DayTally(
         flown.size(),
         motors,
@@ -40,9 +45,9 @@ record DayTally(int flown, Map<String, Integer> motors, long malfunctions, Optio
   }
 
   /** Two lines: the counts, then the motors. */
-  List<String> lines(World world) {
+  public List<String> lines(Logbook book, UnitSystem units) {
     String counts = "Flown " + flown + " · malfunctions " + malfunctions;
-    String highest = best.map(flight -> " · best " + highest(flight, world)).orElse("");
+    String highest = best.map(flight -> " · best " + highest(flight, book, units)).orElse("");
     String fired =
         motors.entrySet().stream()
             .map(entry -> entry.getValue() + " × " + entry.getKey())
@@ -50,12 +55,11 @@ record DayTally(int flown, Map<String, Integer> motors, long malfunctions, Optio
     return List.of(counts + highest, fired.isEmpty() ? "" : "Motors used: " + fired);
   }
 
-  private static String highest(Flight flight, World world) {
-    String altitude =
-        Notations.altitude(world.settings().units()).show(flight.altitude().orElseThrow());
+  private static String highest(Flight flight, Logbook book, UnitSystem units) {
+    String altitude = Notations.altitude(units).show(flight.altitude().orElseThrow());
     return flight
         .rocket()
-        .flatMap(world.log()::rocket)
+        .flatMap(book::rocket)
         .map(Rocket::name)
         .map(name -> altitude + " (" + name + ")")
         .orElse(altitude);

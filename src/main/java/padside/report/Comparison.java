@@ -1,4 +1,4 @@
-package padside.screen;
+package padside.report;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import padside.fact.Facts;
 import padside.flight.Flight;
 import padside.insight.Measured;
+import padside.motor.MotorTable;
 import padside.units.Length;
 import padside.units.Notation;
 import padside.units.Notations;
@@ -22,7 +23,7 @@ import padside.units.UnitSystem;
  *
  * @param difference measured less predicted, with its sign; blank while one of the two is missing
  */
-record Comparison(
+public record Comparison(
     String label, Optional<String> predicted, Optional<String> measured, String difference) {
   private static final String ALTITUDE = "Altitude";
   private static final String CHARGE = "Charge";
@@ -31,9 +32,8 @@ record Comparison(
   /**
    * All that can be compared of a flight's facts; what is neither known nor measured is left out.
    */
-  static List<Comparison> of(Facts facts, World world) {
-    UnitSystem units = world.settings().units();
-    Measured marks = Measured.of(facts, world.log().motors());
+  public static List<Comparison> of(Facts facts, MotorTable motors, UnitSystem units) {
+    Measured marks = Measured.of(facts, motors);
     List<Comparison> all = new ArrayList<>();
     all.add(altitude(facts, units));
     all.add(delay(facts, marks));
@@ -52,9 +52,9 @@ record Comparison(
    *
    * @param width that of the line; its first word goes first when it is short
    */
-  static Optional<String> line(Facts facts, World world, int width) {
+  public static Optional<String> line(List<Comparison> all, int width) {
     String told =
-        of(facts, world).stream()
+        all.stream()
             .filter(each -> each.measured.isPresent() && !each.label.equals(CHARGE))
             .map(Comparison::brief)
             .collect(Collectors.joining(", "));
@@ -99,7 +99,7 @@ record Comparison(
     stamped.predicted.filter(delay -> measured.isPresent()).ifPresent(predicted::add);
     facts
         .get(Flight.PREDICTED_BEST_DELAY)
-        .ifPresent(best -> predicted.add(OutlookText.seconds(best) + " best"));
+        .ifPresent(best -> predicted.add(FlightWords.seconds(best) + " best"));
     return new Comparison(
         "Delay",
         predicted.isEmpty() ? Optional.empty() : Optional.of(String.join(", ", predicted)),

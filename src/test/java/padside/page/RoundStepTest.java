@@ -1,4 +1,4 @@
-package padside.screen;
+package padside.page;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;

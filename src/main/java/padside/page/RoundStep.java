@@ -1,18 +1,18 @@
-package padside.screen;
+package padside.page;
 
 /** Round numbers for scales and axes: one, two or five times a power of ten. */
-final class RoundStep {
+public final class RoundStep {
   private RoundStep() {}
 
   /** The largest round number that is not above. */
-  static double atMost(double value) {
+  public static double atMost(double value) {
     double power = Math.pow(10, Math.floor(Math.log10(value)));
     double digits = value / power;
     return power * (digits >= 5 ? 5 : digits >= 2 ? 2 : 1);
   }
 
   /** The smallest round number that is not below. */
-  static double atLeast(double value) {
+  public static double atLeast(double value) {
     double below = atMost(value);
     if (below >= value) {
       return below;
