@@ -3,6 +3,7 @@ package padside.screen;
 import java.util.List;
 import java.util.stream.Stream;
 import padside.insight.Scores;
+import padside.page.RoundStep;
 import padside.units.Length;
 import padside.units.Notations;
 import padside.units.UnitNotation;

@@ -30,7 +30,7 @@ record ForetoldScreen(int index, boolean chart) implements Screen {
   private static final String NOTHING =
       "No flight yet with something predicted and measured: keep its card, note its altitude.";
   private static final String LEGEND =
-      "Error, half are within; in brackets which way. Held: within nine-of-ten told before.";
+      "Half of the errors are within; in brackets which way. Held: by the nine in ten told before.";
 
   static ForetoldScreen open() {
     return new ForetoldScreen(0, false);
@@ -130,7 +130,7 @@ record ForetoldScreen(int index, boolean chart) implements Screen {
     boolean both = size.rows() >= TALL;
     int top = 1;
     if (both || !chart) {
-      int foot = both ? Math.min(items.size() + 3, size.rows() / TABLE_SHARE) : size.rows() - 3;
+      int foot = both ? Math.min(items.size() + 3, size.rows() / TABLE_SHARE) : size.rows() - 5;
       ListPane.draw(canvas, headings(), items, at, new ListPane.Rows(1, foot));
       top = Paragraph.draw(canvas, foot + 1, LEGEND, Style.LABEL) + 1;
     }
