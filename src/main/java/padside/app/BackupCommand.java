@@ -51,9 +51,7 @@ final class BackupCommand implements Callable<Integer> {
     if (folder != null) {
       return List.of(new Backup.Target(folder, false));
     }
-    SettingsFile settings = SettingsFile.read(Folders.of(System.getenv()).settings());
-    settings.told().forEach(root::tell);
-    return LeavingBackup.targets(log, settings);
+    return LeavingBackup.targets(log, root.settings());
   }
 
   /** What came of one target, in a line; nothing where it failed. */

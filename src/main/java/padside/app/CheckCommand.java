@@ -101,7 +101,7 @@ final class CheckCommand implements Callable<Integer> {
                               + card
                               + " in this log; padside flights --json tells the ids."));
       return Card.of(
-          flight, Logbook.read(open, Shipped.motors()), Shipped.outcomes(), Optional.empty());
+          flight, Logbook.readWhole(open, Shipped.motors()), Shipped.outcomes(), Optional.empty());
     }
   }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import padside.fact.Fault;
+import padside.store.Arrived;
 import padside.store.Exchange;
 import padside.store.Holdings;
 
@@ -59,13 +60,13 @@ final class ExchangeInTurn implements Exchange {
   }
 
   @Override
-  public Taken take(List<String> raws) throws Fault {
+  public Taken take(Arrived lines) throws Fault {
     int fresh = 0;
     int known = 0;
     int later = 0;
     List<String> refused = new ArrayList<>();
-    for (int from = 0; from < raws.size(); from += MOST_AT_ONCE) {
-      List<String> some = raws.subList(from, Math.min(raws.size(), from + MOST_AT_ONCE));
+    for (int from = 0; from < lines.count(); from += MOST_AT_ONCE) {
+      Arrived some = lines.some(from, Math.min(lines.count(), from + MOST_AT_ONCE));
       Taken taken = ask(exchange -> exchange.take(some));
       fresh += taken.fresh();
       known += taken.known();

@@ -103,7 +103,7 @@ final class ExportCommand implements Callable<Integer> {
     try {
       new NewFile(file).write(text);
     } catch (NewFile.AlreadyThere e) {
-      throw refused(e.getMessage());
+      throw refused(e.sentence(""));
     }
     root.tell("Written to " + file + ".");
   }

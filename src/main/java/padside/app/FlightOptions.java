@@ -146,7 +146,7 @@ final class FlightOptions {
    * @param tell is told what of the settings file was not taken
    */
   Settings settings(Consumer<String> tell) {
-    SettingsFile file = SettingsFile.read(Folders.of(System.getenv()).settings());
+    SettingsFile file = SettingsFile.own();
     file.told().forEach(tell);
     return over(file.settings());
   }
@@ -190,6 +190,7 @@ final class FlightOptions {
         Optional.empty(),
         Optional.empty(),
         Learned.nothing(),
+        Optional.empty(),
         List.of(),
         Box.EMPTY,
         at(),

@@ -9,7 +9,6 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import padside.fact.Facts;
 import padside.fact.Fault;
-import padside.fact.RecordId;
 import padside.flight.Day;
 import padside.flight.Flight;
 import padside.flight.FlightLog;
@@ -18,6 +17,8 @@ import padside.flight.OutcomeTable;
 import padside.flight.Rocket;
 import padside.flight.Ruling;
 import padside.preflight.Settings;
+import padside.search.Found;
+import padside.search.Search;
 import padside.units.Notations;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -30,24 +31,14 @@ import picocli.CommandLine.Spec;
 /** Lists flights. */
 @Command(
     name = "flights",
-    description = "Lists flights, newest first.",
+    description = "Lists flights, newest first; those that are looked for.",
     footer = {"", "Exit status: 0 done, 1 the log failed, 2 wrong input."})
 final class FlightsCommand implements Callable<Integer> {
   @Mixin private Output output;
   @ParentCommand private RootCommand root;
   @Spec private CommandSpec spec;
 
-  @Option(names = "--rocket", paramLabel = "NAME", description = "only this rocket's flights")
-  private String rocket;
-
-  @Option(
-      names = "--date",
-      paramLabel = "DATE",
-      description = "only this day's, such as 2026-05-02")
-  private String date;
-
-  @Option(names = "--text", paramLabel = "WORDS", description = "only those with these words")
-  private String words;
+  @Mixin private SearchOptions wanted;
 
   @Option(
       names = "--limit",
@@ -61,62 +52,33 @@ final class FlightsCommand implements Callable<Integer> {
     if (limit < 1) {
       throw refused("--limit is " + limit + "; give 1 or more.");
     }
+    Search search = wanted.search();
     try (FlightLog open = root.openLogToRead()) {
       Logbook book = Logbook.read(open, Shipped.motors());
+      wanted.refuseUnknown(book);
+      Found<FlightLog.Stored> found = open.found(search, Shipped.outcomes(), limit);
       List<Flight> flights =
-          open
-              .flights(new FlightLog.FlightQuery(rocketId(book), dayId(book), text(), limit))
-              .stream()
-              .map(stored -> new Flight(stored.id(), stored.facts()))
-              .toList();
+          found.newest().stream().map(stored -> new Flight(stored.id(), stored.facts())).toList();
       output.print(
-          flights.stream().map(flight -> json(flight, book)).toList(), () -> lines(flights, book));
+          flights.stream().map(flight -> json(flight, book)).toList(),
+          () -> {
+            List<String> lines = new ArrayList<>(lines(flights, book));
+            if (found.count() > flights.size()) {
+              lines.add(
+                  "The newest "
+                      + flights.size()
+                      + " of "
+                      + found.count()
+                      + "; --limit shows more.");
+            }
+            return lines;
+          });
     }
     return Exit.DONE;
   }
 
   private ParameterException refused(String sentence) {
     return new ParameterException(spec.commandLine(), sentence);
-  }
-
-  private Optional<String> text() {
-    return Optional.ofNullable(words).filter(typed -> !typed.isBlank());
-  }
-
-  private Optional<RecordId> rocketId(Logbook book) {
-    if (rocket == null) {
-      return Optional.empty();
-    }
-    return Optional.of(
-        book.rockets().stream()
-            .filter(known -> known.name().equalsIgnoreCase(rocket.strip()))
-            .map(Rocket::id)
-            .findFirst()
-            .orElseThrow(
-                () ->
-                    refused(
-                        "There is no rocket called \""
-                            + rocket
-                            + "\" in this log; leave --rocket out to see all flights.")));
-  }
-
-  private Optional<RecordId> dayId(Logbook book) {
-    if (date == null) {
-      return Optional.empty();
-    }
-    return Optional.of(
-        book.days().stream()
-            .filter(
-                day -> day.facts().get(Day.DATE).map(Object::toString).equals(Optional.of(date)))
-            .map(Day::id)
-            .findFirst()
-            .orElseThrow(
-                () ->
-                    refused(
-                        "There is no day \""
-                            + date
-                            + "\" in this log; write the date like 2026-05-02, or leave --date"
-                            + " out.")));
   }
 
   /** Every field of the record as it is stored, and what it refers to by name. */
@@ -131,11 +93,11 @@ final class FlightsCommand implements Callable<Integer> {
     return json;
   }
 
-  private static List<String> lines(List<Flight> flights, Logbook book) {
+  private List<String> lines(List<Flight> flights, Logbook book) {
     if (flights.isEmpty()) {
       return List.of("No flights.");
     }
-    Settings settings = SettingsFile.read(Folders.of(System.getenv()).settings()).settings();
+    Settings settings = root.settings().settings();
     OutcomeTable outcomes = Shipped.outcomes();
     int longest = flights.stream().mapToInt(each -> motor(each).length()).max().orElse(0);
     String form = "%-10s  %-18s %-" + Math.max(7, longest) + "s %-9s %-9s %8s  %s";

@@ -247,8 +247,7 @@ final class ImportCommand implements Callable<Integer> {
   }
 
   private World world(Logbook book) {
-    SettingsFile settings = SettingsFile.read(Folders.of(System.getenv()).settings());
-    settings.told().forEach(root::tell);
+    SettingsFile settings = root.settings();
     return new World(
         new ThisMachine().moment(),
         ZoneId.systemDefault(),

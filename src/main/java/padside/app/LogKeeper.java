@@ -29,9 +29,10 @@ final class LogKeeper {
   private final Path folder;
   private final ThisMachine machine;
   private final Inbox inbox;
-  private final PageMaker pages = new PageMaker(Folders.of(System.getenv()).pages());
   private final AtomicInteger savesWaiting = new AtomicInteger();
   private final OwnThread thread;
+  private final PastReading past = new PastReading();
+  private final Searching searching = new Searching();
 
   // Only the log's own thread touches these.
   private MotorTable motors = new MotorTable(List.of());
@@ -41,6 +42,7 @@ final class LogKeeper {
   private int noticesTold;
 
   private volatile boolean saved;
+  private volatile boolean closing;
 
   LogKeeper(Path folder, ThisMachine machine, Inbox inbox) {
     this.folder = folder;
@@ -90,10 +92,9 @@ final class LogKeeper {
       read(read);
     } else if (effect instanceof Effect.ReadRemoved read) {
       read(read);
-    } else if (effect instanceof Effect.MakePage page) {
-      thread.execute(() -> inbox.answer(read(page.ticket(), open -> pages.made(page, open))));
-    } else if (effect instanceof Effect.WritePage page) {
-      thread.execute(() -> inbox.answer(pages.written(page)));
+    } else if (effect instanceof Effect.FindFlights find) {
+      searching.asked(find);
+      thread.execute(() -> find(find));
     } else if (effect instanceof Effect.TryAgain) {
       thread.execute(() -> inbox.answer(triedAgain()));
     } else if (effect instanceof Effect.KeepIn other) {
@@ -180,7 +181,8 @@ final class LogKeeper {
           ask(
               open -> {
                 saved = true;
-                Logbook read = Logbook.read(open, motors);
+                past.changed();
+                Logbook read = read(open);
                 book = Optional.of(read);
                 return read;
               }));
@@ -202,6 +204,7 @@ final class LogKeeper {
 
   /** Waits for what is being kept, then lets go of the log. */
   void close() {
+    closing = true;
     thread.execute(this::letGo);
     try {
       if (!thread.finish(CLOSING_SECONDS)) {
@@ -218,7 +221,7 @@ final class LogKeeper {
       LogFolder opened = LogFolder.openOrRead(folder, machine, Folders.temporary());
       log = Optional.of(opened);
       correct(opened);
-      book = Optional.of(Logbook.read(opened, motors));
+      book = Optional.of(read(opened));
       told = refused(opened);
       noticesTold = opened.notices().size();
       return new Opened(book, opened.notices(), told, Optional.empty());
@@ -240,15 +243,86 @@ final class LogKeeper {
     int stillWaiting = savesWaiting.decrementAndGet();
     try {
       LogFolder open = log.orElseThrow();
-      List<RecordId> records = open.keep(writing.in(open)).records();
+      Action action = writing.in(open);
+      List<RecordId> records = open.keep(action).records();
+      past.changed(action, book.orElseThrow());
       saved = true;
       if (stillWaiting == 0) {
-        book = Optional.of(Logbook.read(open, motors));
+        book = Optional.of(read(open));
       }
       tell(open);
       return new Event.Saved(ticket, records, book.orElseThrow());
     } catch (Fault fault) {
       return new Event.NotSaved(ticket, fault);
+    }
+  }
+
+  /** The log as it is; where it is large its older flights are looked through later. */
+  private Logbook read(LogFolder open) throws Fault {
+    Logbook read = searching.over(past.over(Logbook.read(open, motors)), open);
+    if (past.begins(read)) {
+      goOn(this::readPast);
+    }
+    if (read.isLarge()) {
+      goOn(this::lookThrough);
+    }
+    return read;
+  }
+
+  /** A search waits until all is looked through, and everything else goes between. */
+  private void find(Effect.FindFlights find) {
+    if (searching.isOutdated(find)) {
+      return;
+    }
+    try {
+      if (searching.more(log.orElseThrow())) {
+        goOn(() -> find(find));
+        return;
+      }
+      Event.FlightsFound found = searching.answer(find, log.orElseThrow(), book.orElseThrow());
+      book = Optional.of(found.log());
+      inbox.answer(found);
+    } catch (Fault fault) {
+      inbox.answer(new Event.NotRead(find.ticket(), fault));
+    }
+  }
+
+  private void lookThrough() {
+    try {
+      if (!closing && searching.more(log.orElseThrow())) {
+        goOn(this::lookThrough);
+      }
+    } catch (Fault fault) {
+      // Nobody asked for it; a search tells.
+    }
+  }
+
+  private void goOn(Runnable work) {
+    try {
+      thread.execute(work);
+    } catch (RejectedExecutionException e) {
+      closing = true; // nobody looks any more
+    }
+  }
+
+  /** A page of it, then whatever else waits. */
+  private void readPast() {
+    if (closing) {
+      return;
+    }
+    try {
+      if (past.more(log.orElseThrow())) {
+        goOn(this::readPast);
+        return;
+      }
+      Logbook whole = past.over(book.orElseThrow());
+      book = Optional.of(whole);
+      inbox.answer(new Event.PastRead(whole));
+      if (past.begins(whole)) {
+        goOn(this::readPast);
+      }
+    } catch (Fault fault) {
+      inbox.answer(new Event.Noticed(fault.sentence()));
     }
   }
 
@@ -266,7 +340,7 @@ final class LogKeeper {
       boolean before = open.refusal().isPresent();
       open.tryAgain();
       if (before && open.refusal().isEmpty()) {
-        book = Optional.of(Logbook.read(open, motors));
+        book = Optional.of(read(open));
         open.layBallast();
       }
       return medium(open, Optional.empty());
@@ -305,37 +379,11 @@ final class LogKeeper {
   private void letGo() {
     try {
       if (log.isPresent()) {
-        rescue(log.get());
+        LastResort.rescue(log.get());
         log.get().close();
       }
     } catch (Fault fault) {
       System.err.println("padside: " + PrintableText.of(fault.sentence()));
-    }
-  }
-
-  /** What still waits when the program ends is put where there is room. */
-  private static void rescue(LogFolder open) throws Fault {
-    open.tryAgain();
-    for (Path other : Folders.ofLastResort()) {
-      if (open.refusal().filter(each -> each.changes() > 0).isEmpty()) {
-        return;
-      }
-      if (open.refusal().get().elsewhere().isEmpty()) {
-        try {
-          open.keepIn(other);
-        } catch (Fault fault) {
-          continue; // the next one may do
-        }
-      }
-      System.err.println(
-          PrintableText.of(
-              "padside: "
-                  + open.refusal().get().fault().sentence()
-                  + " What you typed since is kept in "
-                  + open.refusal().get().elsewhere().orElse(other)
-                  + "; copied into the log's folder journal under another name that ends in .jsonl"
-                  + " it is in the log again."));
-      return;
     }
   }
 }

@@ -15,7 +15,16 @@ record NewFile(Path path) {
     private static final long serialVersionUID = 1L;
 
     private AlreadyThere(Path path) {
-      super("There is a file " + path + " already; name another, or remove it first.");
+      super("There is a file " + path + " already");
+    }
+
+    /**
+     * Says so.
+     *
+     * @param more what else helps beside another name; nothing, or its words with a comma
+     */
+    String sentence(String more) {
+      return getMessage() + "; " + more + "name another, or remove it first.";
     }
   }
 

@@ -58,7 +58,7 @@ final class PlanCommand implements Callable<Integer> {
           () -> List.of("No day to plan for; bin/padside opens one with t on the Day screen."));
       return Exit.DONE;
     }
-    Settings settings = SettingsFile.read(Folders.of(System.getenv()).settings()).settings();
+    Settings settings = root.settings().settings();
     Plan plan = Plan.of(day.get(), book);
     Packing packing = Packing.of(plan, book, Shipped.packing());
     Map<RecordId, Answer> answers = answers(plan, book, settings);
@@ -70,7 +70,7 @@ final class PlanCommand implements Callable<Integer> {
 
   private Logbook book() throws Fault {
     try (FlightLog open = root.openLogToRead()) {
-      return Logbook.read(open, Shipped.motors());
+      return Logbook.readWhole(open, Shipped.motors());
     }
   }
 

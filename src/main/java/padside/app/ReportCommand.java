@@ -112,9 +112,7 @@ final class ReportCommand implements Callable<Integer> {
           Pages.of(
               wanted,
               String.join(" ", which),
-              ReportSource.of(
-                  log,
-                  SettingsFile.read(Folders.of(System.getenv()).settings()).settings().units()));
+              ReportSource.of(log, root.settings().settings().units()));
       return page.value().orElseThrow(() -> refused(page.objection().orElseThrow()));
     }
   }
@@ -142,7 +140,7 @@ final class ReportCommand implements Callable<Integer> {
         file.write(content);
       }
     } catch (NewFile.AlreadyThere e) {
-      throw refused(e.getMessage().replace("; name", "; say --replace, name"));
+      throw refused(e.sentence("say --replace, "));
     }
     root.tell("Written to " + place + ".");
   }

@@ -25,9 +25,11 @@ import picocli.CommandLine.Spec;
       PredictCommand.class,
       CheckCommand.class,
       FlightsCommand.class,
+      LotsCommand.class,
       PlanCommand.class,
       AddCommand.class,
       ImportCommand.class,
+      TraceCommand.class,
       ExportCommand.class,
       ReportCommand.class,
       BackupCommand.class,
@@ -80,6 +82,13 @@ final class RootCommand implements Callable<Integer> {
   /** Tells, beside what a command answers, what the flier ought to know. */
   void tell(String sentence) {
     spec.commandLine().getErr().println("padside: " + PrintableText.of(sentence));
+  }
+
+  /** The flier's settings; what of them could not be taken is told. */
+  SettingsFile settings() {
+    SettingsFile settings = SettingsFile.own();
+    settings.told().forEach(this::tell);
+    return settings;
   }
 
   /** As {@link #openLog} to look something up: no log is begun for that. */

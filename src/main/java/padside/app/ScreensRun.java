@@ -43,6 +43,8 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
   private final Checker checker;
   private final PlaceKeeper place;
   private final SyncKeeper sync;
+  private final TraceKeeper traces;
+  private final PageKeeper pages;
 
   /** True once the flier left by a key, and no signal ends the program. */
   private boolean left;
@@ -58,6 +60,8 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
     SyncPlaces places =
         new SyncPlaces(folder, SyncPlaces.ssh(settings, false), () -> keeper.ask(SyncCommand::now));
     this.sync = new SyncKeeper(keeper, places, inbox);
+    this.traces = new TraceKeeper(folder, inbox);
+    this.pages = new PageKeeper(keeper, new PageMaker(Folders.of(System.getenv()).pages()), inbox);
     Thread.setDefaultUncaughtExceptionHandler((thread, bug) -> inbox.failed(bug));
     Runtime.getRuntime().addShutdownHook(signalled);
   }
@@ -70,7 +74,7 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
 
   /** Opens the screens on a log of the flier's, backed up afterwards; returns the exit status. */
   static int over(Path folder) {
-    SettingsFile settings = SettingsFile.read(Folders.of(System.getenv()).settings());
+    SettingsFile settings = SettingsFile.own();
     ScreensRun run = new ScreensRun(folder, settings, new ThisMachine(settings.clock()));
     int status = over(run);
     if (status == Exit.DONE && run.keeper.saved() && run.left) {
@@ -81,7 +85,7 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
 
   /** Opens the screens on the made-up season, whose dates no clock has to fit. */
   static int overSeason(Path folder) {
-    SettingsFile settings = SettingsFile.read(Folders.of(System.getenv()).settings());
+    SettingsFile settings = SettingsFile.own();
     return over(new ScreensRun(folder, settings, new ThisMachine(ThisMachine.Clock.TRUSTED)));
   }
 
@@ -186,6 +190,8 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
     } else {
       keeper.does(effect);
       sync.does(effect);
+      traces.does(effect);
+      pages.does(effect);
     }
   }
 
@@ -236,6 +242,8 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
   public void close() {
     console.close();
     sync.close();
+    traces.close();
+    pages.close();
     keeper.close();
     place.close();
     closed.countDown();

@@ -45,6 +45,11 @@ record SettingsFile(
   private static final List<String> KNOWN =
       List.of(UNITS, RULES, OWN_LIMIT, ROD_DIVISOR, LOOKS, CLOCK, SECOND_BACKUP, SSH);
 
+  /** The flier's, from where the environment says they are kept. */
+  static SettingsFile own() {
+    return read(Folders.of(System.getenv()).settings());
+  }
+
   /** Reads the file; no file means the usual settings. */
   static SettingsFile read(Path file) {
     Properties lines = new Properties();

@@ -106,9 +106,7 @@ final class SyncCommand implements Callable<Integer> {
   }
 
   private SshPartner.Means ssh() {
-    SettingsFile settings = SettingsFile.read(Folders.of(System.getenv()).settings());
-    settings.told().forEach(root::tell);
-    return SyncPlaces.ssh(settings, SyncTerms.console().isPresent());
+    return SyncPlaces.ssh(root.settings(), SyncTerms.console().isPresent());
   }
 
   private String last(SyncPlaces places) {

@@ -203,6 +203,9 @@ public record Flight(RecordId id, Facts facts) {
       length("landing_distance_m", "distance of the landing from the pad");
   public static final Column<Length> ALTITUDE =
       length("altitude_m", "highest altitude above the pad as measured");
+  public static final Column<String> TRACE =
+      Column.text(
+          "trace", "an altimeter's line, thinned: form, CRC-32, samples, cm, points, marks, file");
   public static final Column<String> DAMAGE =
       Column.text("damage", "what broke, in words; newer flights tell it part by part");
   public static final Column<List<PartState>> CONDITION =
@@ -271,6 +274,7 @@ public record Flight(RecordId id, Facts facts) {
           LANDING_BEARING,
           LANDING_DISTANCE,
           ALTITUDE,
+          TRACE,
           DAMAGE,
           CONDITION,
           TO_MEND,

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.function.Consumer;
 import padside.clock.Anchor;
 import padside.clock.Moment;
@@ -12,18 +13,18 @@ import padside.fact.Column;
 import padside.fact.Facts;
 import padside.fact.Fault;
 import padside.fact.RecordId;
+import padside.units.TimeSpan;
 
 /** The log as the rest of the program sees it. One thread uses it at a time. */
-public interface FlightLog extends AutoCloseable {
+public interface FlightLog extends Searched, AutoCloseable {
   /** A record as it stands now. */
   record Stored(RecordId id, Facts facts) {}
 
   /** Which flights are wanted: newest first, those that match every given part. */
-  record FlightQuery(
-      Optional<RecordId> rocket, Optional<RecordId> day, Optional<String> words, int limit) {
+  record FlightQuery(Optional<RecordId> rocket, Optional<RecordId> day, int limit) {
     /** The newest flights of all. */
     public static FlightQuery newest(int limit) {
-      return new FlightQuery(Optional.empty(), Optional.empty(), Optional.empty(), limit);
+      return new FlightQuery(Optional.empty(), Optional.empty(), limit);
     }
   }
 
@@ -46,22 +47,69 @@ public interface FlightLog extends AutoCloseable {
   List<Stored> measuredFlights(RecordId rocket, int most) throws Fault;
 
   /**
-   * Hands over every flight that is not removed with some of its values, one after the other and
-   * oldest first: for what is made of all of them, however many there are. What was typed stays
-   * out.
+   * Hands over flights that are not removed with some of their values, one after the other and
+   * oldest first: for what is made of all of them, however many there are.
    */
-  default void each(List<Column<?>> wanted, Consumer<Stored> reader) throws Fault {
-    List<Stored> newestFirst = flights(FlightQuery.newest(Integer.MAX_VALUE));
-    for (int i = newestFirst.size() - 1; i >= 0; i--) {
-      Stored flight = newestFirst.get(i);
-      Facts some = Facts.none();
-      for (Column<?> column : wanted) {
-        Optional<Object> value =
-            Optional.ofNullable(flight.facts().cells().get(column.name()))
-                .flatMap(Facts.Cell::value);
-        some = value.isPresent() ? some.with(column.name(), Facts.Cell.of(value.get())) : some;
-      }
-      reader.accept(new Stored(flight.id(), some));
+  default void each(Sought sought, Consumer<Passing> reader) throws Fault {
+    Optional<RecordId> after = Optional.empty();
+    do {
+      Stretch stretch = pass(sought, after, Sought.AT_ONCE);
+      stretch.flights.forEach(reader);
+      after = stretch.end;
+    } while (after.isPresent());
+  }
+
+  /**
+   * So many of such flights.
+   *
+   * @param after the flight the stretch before ended with; absent for the first
+   */
+  Stretch pass(Sought sought, Optional<RecordId> after, int most) throws Fault;
+
+  /**
+   * What of flights is wanted.
+   *
+   * @param alike columns in which many flights say the same
+   * @param own further columns
+   * @param rocket whose flights; absent for all
+   */
+  record Sought(List<Column<?>> alike, List<Column<?>> own, Optional<RecordId> rocket) {
+    private static final int AT_ONCE = 1000;
+
+    /** Keeps its own lists. */
+    public Sought {
+      alike = List.copyOf(alike);
+      own = List.copyOf(own);
+    }
+
+    /** Of every rocket. */
+    public static Sought of(List<Column<?>> alike, List<Column<?>> own) {
+      return new Sought(alike, own, Optional.empty());
+    }
+  }
+
+  /**
+   * A flight passing by, without what was typed.
+   *
+   * @param alike the very same object for many of those that say the same there, so that what is
+   *     made of it can be kept by it
+   */
+  record Passing(RecordId id, Facts alike, Facts own) {
+    /** All of it. */
+    public Flight flight() {
+      return new Flight(id, alike.with(own));
+    }
+  }
+
+  /**
+   * Some flights.
+   *
+   * @param end where the next stretch goes on; absent behind the last flight
+   */
+  record Stretch(List<Passing> flights, Optional<RecordId> end) {
+    /** Keeps its own list. */
+    public Stretch {
+      flights = List.copyOf(flights);
     }
   }
 
@@ -73,6 +121,163 @@ public interface FlightLog extends AutoCloseable {
    * named for, as {@link Flight#fired} tells. Removed flights are left out.
    */
   Map<RecordId, Integer> firedByLot() throws Fault;
+
+  /**
+   * Some flown flights that are not removed, with what {@link Past} is made of and no more. All of
+   * them come page by page, in no order that means anything.
+   *
+   * @param after where the page before ended; 0 for the first
+   */
+  Page flown(long after, int most) throws Fault;
+
+  /**
+   * Some flown flights.
+   *
+   * @param end where the next page goes on; absent behind the last one
+   */
+  record Page(List<Flight> flights, OptionalLong end) {
+    /** Keeps its own list. */
+    public Page {
+      flights = List.copyOf(flights);
+    }
+  }
+
+  /**
+   * What flown flights say of motors and delays, those alike told together.
+   *
+   * @param burns how many flights
+   * @param whole whether it is of all flights of a log, not of the newest alone
+   */
+  record Past(Map<Burnt, Integer> burns, Map<Ejected, Told> ejections, boolean whole) {
+    private static final int PAGE = 1000;
+
+    /** Keeps its own maps. */
+    public Past {
+      burns = Map.copyOf(burns);
+      ejections = Map.copyOf(ejections);
+    }
+
+    /** Of those of some flights that were flown. */
+    public static Past of(List<Flight> some, boolean whole) {
+      return new PastTally().with(some).past(whole);
+    }
+
+    /** What puts together flights one after the other. */
+    public static Gathering gathering() {
+      return new PastTally();
+    }
+
+    /** Of all flights of a log: some seconds where there are a hundred thousand. */
+    public static Past ofAll(FlightLog log) throws Fault {
+      PastTally tally = new PastTally();
+      for (OptionalLong after = OptionalLong.of(0); after.isPresent(); ) {
+        Page page = log.flown(after.getAsLong(), PAGE);
+        tally.with(page.flights);
+        after = page.end;
+      }
+      return tally.past(true);
+    }
+
+    /** Of these and others. */
+    public Past and(Past more) {
+      return new PastTally().with(this).with(more).past(whole && more.whole);
+    }
+  }
+
+  /** What flights say of motors and delays on its way to being told together. */
+  interface Gathering {
+    /** Takes flown flights that say the same of all but their delays. */
+    void take(Facts alike, Told told);
+
+    /** Of all that were taken, which are all there are; it begins anew then. */
+    Past past();
+  }
+
+  /**
+   * In what flights are alike for their motors.
+   *
+   * @param motor as the card has it
+   * @param burn a word of the outcome table; absent before the debrief
+   */
+  record Burnt(
+      Optional<String> motor,
+      Optional<RecordId> lot,
+      Optional<RecordId> boosterLot,
+      Optional<String> burn) {}
+
+  /**
+   * In what flights are alike for their delays.
+   *
+   * @param motor as the card has it
+   * @param lot the topmost stage is from
+   * @param ejection a word of the outcome table; absent before the debrief
+   */
+  record Ejected(
+      Optional<RecordId> rocket,
+      Optional<String> motor,
+      Optional<RecordId> lot,
+      Optional<String> ejection) {}
+
+  /**
+   * What flights that are alike tell of delays.
+   *
+   * @param delays measured, in seconds
+   * @param off measured less the best one as it was predicted, in seconds
+   */
+  record Told(int flights, Moments delays, Moments off) {
+    /** Of no flights. */
+    public static final Told NOTHING = new Told(0, Moments.NONE, Moments.NONE);
+
+    /** Of one flight. */
+    public static Told of(Facts flight) {
+      Optional<TimeSpan> delay = flight.get(Flight.MEASURED_DELAY);
+      Optional<TimeSpan> best = flight.get(Flight.PREDICTED_BEST_DELAY);
+      return new Told(
+          1,
+          moments(delay.map(TimeSpan::seconds)),
+          moments(delay.flatMap(d -> best.map(b -> d.seconds() - b.seconds()))));
+    }
+
+    private static Moments moments(Optional<Double> value) {
+      return value.map(Moments::of).orElse(Moments.NONE);
+    }
+
+    /** Both together. */
+    public Told and(Told more) {
+      return new Told(flights + more.flights, delays.and(more.delays), off.and(more.off));
+    }
+  }
+
+  /**
+   * What is kept of some values.
+   *
+   * @param squares sum of the squared distances from the mean
+   */
+  record Moments(int count, double mean, double squares) {
+    /** Of no values. */
+    public static final Moments NONE = new Moments(0, 0, 0);
+
+    /** Of one value. */
+    public static Moments of(double value) {
+      return new Moments(1, value, 0);
+    }
+
+    /**
+     * Both together: Chan, Golub and LeVeque 1979, Updating formulae and a pairwise algorithm for
+     * computing sample variances, equation 2.1.
+     */
+    public Moments and(Moments more) {
+      int all = count + more.count;
+      if (count == 0 || more.count == 0) {
+        return count == 0 ? more : this;
+      }
+      double apart = more.mean - mean;
+      return new Moments(
+          all,
+          mean + apart * more.count / all,
+          squares + more.squares + apart * apart * count * more.count / all);
+    }
+  }
 
   /** Records of a kind that are marked as removed, the newest first. */
   List<Stored> removed(Kind kind) throws Fault;

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import padside.clock.LogClock;
@@ -20,17 +21,20 @@ import padside.motor.MotorType;
  * A reading of the log at one moment: everything small whole, of the flights the newest and each
  * rocket's last. It never changes; after a save a new one is read.
  *
+ * @param past of all flights where it was read whole or there are few, else of those read
  * @param measuredFlights of each rocket the newest whose altitude was measured, the newest first
  * @param clocks the records of what was told for the clock, the newest last; before them what of
  *     that was taken back
  * @param conflicts of so many records as one goes through in a sitting; further ones come once
  *     these are chosen from
+ * @param found flights not among the newest that a search found: they can be opened too
  */
 public record Logbook(
     List<Rocket> rockets,
     MotorTable motors,
     List<Lot> lots,
     Map<RecordId, Integer> firedByLot,
+    FlightLog.Past past,
     Map<RecordId, Used> used,
     List<RecoveryDevice> devices,
     List<Altimeter> altimeters,
@@ -46,7 +50,8 @@ public record Logbook(
     List<CheckLine> checkLines,
     LogClock clock,
     List<RecordId> clocks,
-    List<FlightLog.Conflict> conflicts) {
+    List<FlightLog.Conflict> conflicts,
+    List<Flight> found) {
 
   /**
    * How often a parachute, streamer or altimeter has flown.
@@ -72,9 +77,18 @@ public record Logbook(
   /** More altitudes of one rocket make its drag hardly better known. */
   private static final int MOST_MEASURED = 100;
 
+  /** Of so many it is known about as well as the spread of one flight lets it be. */
+  private static final int ENOUGH_MEASURED = 12;
+
+  /** Reads the log, and of all its flights what they say of motors and delays. */
+  public static Logbook readWhole(FlightLog log, MotorTable table) throws Fault {
+    Logbook read = read(log, table);
+    return read.past.whole() ? read : read.with(FlightLog.Past.ofAll(log));
+  }
+
   /** Reads the log, with the motor types entered there put over the table's. */
   public static Logbook read(FlightLog log, MotorTable table) throws Fault {
-    List<Flight> flights = flights(log.flights(FlightLog.FlightQuery.newest(NEWEST_FLIGHTS)));
+    List<Flight> newest = flights(log.flights(FlightLog.FlightQuery.newest(NEWEST_FLIGHTS)));
     List<Day> days = log.list(Kind.DAY).stream().map(d -> new Day(d.id(), d.facts())).toList();
     return new Logbook(
         log.list(Kind.ROCKET).stream().map(r -> new Rocket(r.id(), r.facts())).toList(),
@@ -82,22 +96,65 @@ public record Logbook(
             log.list(Kind.MOTOR).stream().map(m -> new MotorType(m.id(), m.facts())).toList()),
         log.list(Kind.LOT).stream().map(l -> new Lot(l.id(), l.facts())).toList(),
         Map.copyOf(log.firedByLot()),
+        FlightLog.Past.of(newest, newest.size() < NEWEST_FLIGHTS),
         used(log.uses(), days),
         log.list(Kind.DEVICE).stream().map(d -> new RecoveryDevice(d.id(), d.facts())).toList(),
         log.list(Kind.ALTIMETER).stream().map(a -> new Altimeter(a.id(), a.facts())).toList(),
         log.list(Kind.FIELD).stream().map(f -> new Field(f.id(), f.facts())).toList(),
         days,
         log.list(Kind.WEATHER).stream().map(w -> new Weather(w.id(), w.facts())).toList(),
-        flights,
+        newest,
         flights(log.lastFlightOfEachRocket()),
-        measured(log, flights),
+        measured(log, newest),
         log.list(Kind.FIX).stream().map(f -> new Fix(f.id(), f.facts())).toList(),
         log.list(Kind.ATTEMPT).stream().map(a -> new Attempt(a.id(), a.facts())).toList(),
         log.list(Kind.SIGHTING).stream().map(s -> new Sighting(s.id(), s.facts())).toList(),
         log.list(Kind.CHECKLINE).stream().map(c -> new CheckLine(c.id(), c.facts())).toList(),
         new LogClock(log.anchors(), log.newest()),
         clocks(log),
-        log.conflicts(MOST_CONTESTED));
+        log.conflicts(MOST_CONTESTED),
+        List.of());
+  }
+
+  /** The same with what more flights say of motors and delays. */
+  public Logbook with(FlightLog.Past other) {
+    return with(other, found);
+  }
+
+  /** The same with flights a search found; those among the newest are left out. */
+  public Logbook withFound(List<Flight> some) {
+    return with(past, some.stream().filter(flight -> newest(flight.id()).isEmpty()).toList());
+  }
+
+  /** Whether there are flights beside the newest, which a search finds. */
+  public boolean isLarge() {
+    return flights.size() >= NEWEST_FLIGHTS;
+  }
+
+  private Logbook with(FlightLog.Past otherPast, List<Flight> otherFound) {
+    return new Logbook(
+        rockets,
+        motors,
+        lots,
+        firedByLot,
+        otherPast,
+        used,
+        devices,
+        altimeters,
+        fields,
+        days,
+        weather,
+        flights,
+        lastFlights,
+        measuredFlights,
+        fixes,
+        attempts,
+        sightings,
+        checkLines,
+        clock,
+        clocks,
+        conflicts,
+        otherFound);
   }
 
   private static List<RecordId> clocks(FlightLog log) throws Fault {
@@ -107,16 +164,27 @@ public record Logbook(
     return List.copyOf(ids);
   }
 
-  /** The log is asked for more only where it holds more flights than are read anyway. */
+  /**
+   * The log is asked for more only of rockets of which few measured flights are among the newest.
+   */
   private static List<Flight> measured(FlightLog log, List<Flight> newest) throws Fault {
+    List<Flight> measured = newest.stream().filter(Flight::isMeasured).toList();
     if (newest.size() < NEWEST_FLIGHTS) {
-      return newest.stream().filter(Flight::isMeasured).toList();
+      return measured;
     }
-    List<Flight> measured = new ArrayList<>();
+    Map<RecordId, List<Flight>> byRocket =
+        measured.stream()
+            .filter(flight -> flight.rocket().isPresent())
+            .collect(Collectors.groupingBy(flight -> flight.rocket().orElseThrow()));
+    List<Flight> all = new ArrayList<>();
     for (FlightLog.Stored rocket : log.list(Kind.ROCKET)) {
-      measured.addAll(flights(log.measuredFlights(rocket.id(), MOST_MEASURED)));
+      List<Flight> known = byRocket.getOrDefault(rocket.id(), List.of());
+      all.addAll(
+          known.size() >= ENOUGH_MEASURED
+              ? known
+              : flights(log.measuredFlights(rocket.id(), ENOUGH_MEASURED)));
     }
-    return List.copyOf(measured);
+    return List.copyOf(all);
   }
 
   private static Map<RecordId, Used> used(List<FlightLog.Use> uses, List<Day> days) {
@@ -158,7 +226,12 @@ public record Logbook(
     return days.stream().filter(day -> day.id().equals(id)).findFirst();
   }
 
+  /** One of the newest, or found by a search. */
   public Optional<Flight> flight(RecordId id) {
+    return newest(id).or(() -> found.stream().filter(flight -> flight.id().equals(id)).findFirst());
+  }
+
+  private Optional<Flight> newest(RecordId id) {
     return flights.stream().filter(flight -> flight.id().equals(id)).findFirst();
   }
 

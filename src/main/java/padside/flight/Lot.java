@@ -12,6 +12,8 @@ public record Lot(RecordId id, Facts facts) {
       Column.text("motor", "full designation with delay, such as C6-5");
   public static final Column<String> CODE =
       Column.text("code", "the batch or date code printed on the motor or the box");
+  public static final Column<String> DATE_CODE =
+      Column.text("date_code", "the maker's date code as printed on the case");
   public static final Column<Integer> BOUGHT = Column.integer("bought", "how many were bought");
   public static final Column<Integer> CORRECTION =
       Column.integer("correction", "added to the count after a look into the box; may be negative");
@@ -21,7 +23,7 @@ public record Lot(RecordId id, Facts facts) {
   public static final Column<String> NOTE = Column.text("note", "anything worth knowing");
 
   static final List<Column<?>> COLUMNS =
-      List.of(MOTOR, CODE, BOUGHT, CORRECTION, BOUGHT_ON, PLACE, NOTE);
+      List.of(MOTOR, CODE, DATE_CODE, BOUGHT, CORRECTION, BOUGHT_ON, PLACE, NOTE);
 
   public String motor() {
     return facts.get(MOTOR).orElse("?");
@@ -29,6 +31,11 @@ public record Lot(RecordId id, Facts facts) {
 
   public String code() {
     return facts.get(CODE).orElse("no code");
+  }
+
+  /** The maker's date code, where it was told. */
+  public Optional<String> dateCode() {
+    return facts.get(DATE_CODE).map(String::strip).filter(code -> !code.isEmpty());
   }
 
   /** How many are left when {@code fired} of them were fired; absent when never counted. */

@@ -18,6 +18,8 @@ import padside.fact.Facts;
  * Beside them stand the words for the cause of an {@link Attempt} and for {@link Flight.PartState}.
  */
 public record OutcomeTable(List<Outcome> outcomes) {
+  private static final String NOMINAL = "nominal";
+
   /**
    * One word for one aspect.
    *
@@ -31,7 +33,13 @@ public record OutcomeTable(List<Outcome> outcomes) {
   public enum Mark {
     NOMINAL,
     PASSABLE,
-    MALFUNCTION
+    MALFUNCTION,
+    /** A malfunction that may hurt: the motor did not stay whole. */
+    BURST;
+
+    public boolean isMalfunction() {
+      return this == MALFUNCTION || this == BURST;
+    }
   }
 
   /** Keeps its own list. */
@@ -59,7 +67,7 @@ public record OutcomeTable(List<Outcome> outcomes) {
   public Predicate<Facts> malfunction(String aspect) {
     Set<String> codes =
         of(aspect).stream()
-            .filter(outcome -> outcome.mark() == Mark.MALFUNCTION)
+            .filter(outcome -> outcome.mark().isMalfunction())
             .map(Outcome::code)
             .collect(Collectors.toSet());
     return facts -> code(facts, aspect).filter(codes::contains).isPresent();
@@ -90,7 +98,34 @@ public record OutcomeTable(List<Outcome> outcomes) {
             .filter(aspect -> !isNominal(aspect, code(facts, aspect).orElseThrow()))
             .map(aspect -> phrase(aspect, code(facts, aspect).orElseThrow()))
             .collect(Collectors.joining(", "));
-    return known.isEmpty() || !amiss.isEmpty() ? amiss : "nominal";
+    return known.isEmpty() || !amiss.isEmpty() ? amiss : NOMINAL;
+  }
+
+  /**
+   * All that is told of what came of a flight, for whoever looks for a word of it: what {@link
+   * #told} says, every aspect, nominal ones too, and {@code malfunction} where one is; or how far
+   * it has come. {@code nominal} stands in it only where all is.
+   */
+  public String everyWord(Flight flight) {
+    if (flight.status() != Flight.Status.FLOWN) {
+      return flight.status().words();
+    }
+    if (flight.awaitsDebrief()) {
+      return "debrief waits";
+    }
+    Facts facts = flight.facts();
+    String whole = told(facts);
+    Stream<String> phrases =
+        aspects()
+            .filter(aspect -> code(facts, aspect).isPresent())
+            .map(aspect -> phrase(aspect, code(facts, aspect).orElseThrow()))
+            .filter(phrase -> !phrase.endsWith(" " + NOMINAL));
+    return Stream.of(
+            whole.equals(NOMINAL) ? Stream.of(whole) : Stream.<String>empty(),
+            phrases,
+            anyMalfunction().test(facts) ? Stream.of("malfunction") : Stream.<String>empty())
+        .flatMap(each -> each)
+        .collect(Collectors.joining(", "));
   }
 
   private boolean isNominal(String aspect, String code) {
@@ -113,6 +148,7 @@ public record OutcomeTable(List<Outcome> outcomes) {
         switch (row.getField("good")) {
           case "yes" -> Mark.NOMINAL;
           case "no" -> Mark.MALFUNCTION;
+          case "burst" -> Mark.BURST;
           default -> Mark.PASSABLE;
         };
     return new Outcome(row.getField("aspect"), row.getField("code"), row.getField("words"), mark);

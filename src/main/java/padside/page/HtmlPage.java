@@ -44,6 +44,11 @@ import padside.units.PrintableText;
  * asks for nothing else and runs nothing.
  */
 public final class HtmlPage {
+  /** What is no longer is not parted between two lines. */
+  private static final int LONGEST_NAME = 16;
+
+  private static final int LONGEST_DATE = 10;
+
   private HtmlPage() {}
 
   /** The whole document. */
@@ -88,11 +93,19 @@ public final class HtmlPage {
     if (titled) {
       inside.add(h2(shown(part.title())));
     }
-    part.blocks().forEach(block -> inside.add(block(block)));
+    for (int i = 0; i < part.blocks().size(); i++) {
+      boolean leads = i + 1 < part.blocks().size() && !(part.blocks().get(i + 1) instanceof Prose);
+      inside.add(block(part.blocks().get(i), leads));
+    }
     return titled ? section(each(inside.stream())) : div(each(inside.stream()));
   }
 
-  private static DomContent block(Block block) {
+  /**
+   * One block.
+   *
+   * @param leads whether it leads to a table or a chart, and stands on the same sheet
+   */
+  private static DomContent block(Block block, boolean leads) {
     if (block instanceof Table table) {
       return table(table);
     } else if (block instanceof Form form) {
@@ -105,8 +118,8 @@ public final class HtmlPage {
       return chart(intervals.title(), intervals.words(), IntervalsPicture.of(intervals));
     }
     Prose prose = (Prose) block;
-    boolean notice = prose.weight() == Prose.Weight.NOTICE;
-    return notice ? p(shown(prose.text())).withClass("notice") : p(shown(prose.text()));
+    String look = prose.weight() == Prose.Weight.NOTICE ? "notice" : leads ? "leads" : "";
+    return look.isEmpty() ? p(shown(prose.text())) : p(shown(prose.text())).withClass(look);
   }
 
   private static DomContent chart(String title, String words, ContainerTag<?> picture) {
@@ -130,9 +143,12 @@ public final class HtmlPage {
     List<DomContent> row = new ArrayList<>();
     for (int i = 0; i < cells.size(); i++) {
       String text = shown(cells.get(i));
+      boolean first = i == 0;
       boolean number = table.columns().get(i).numbers();
-      ContainerTag<?> cell = i == 0 ? th(text).attr("scope", "row") : td(text);
-      row.add(number ? cell.attr("class", "number") : cell);
+      boolean brief = text.length() <= (first ? LONGEST_NAME : LONGEST_DATE);
+      ContainerTag<?> cell = first ? th(text).attr("scope", "row") : td(text);
+      String look = number ? "number" : brief && !text.isEmpty() ? "short" : "";
+      row.add(look.isEmpty() ? cell : cell.attr("class", look));
     }
     return tr(each(row.stream()));
   }

@@ -40,6 +40,11 @@ public record Table(String caption, List<Column> columns, List<List<String>> row
     return List.of(this);
   }
 
+  /** This, or what is said instead where it has no line. */
+  public List<Block> or(Block... otherwise) {
+    return rows.isEmpty() ? List.of(otherwise) : List.of(this);
+  }
+
   /** The same without the columns, from the second on, that have nothing in any line. */
   public Table withoutBlankColumns() {
     List<Integer> kept =

@@ -17,6 +17,8 @@ final class DormandPrince {
   /** Where to look for the side a step takes that starts on the level. */
   private static final double START = 1e-3;
 
+  private static final FalsePosition CROSSING = new FalsePosition(LEVEL / 10, 1e-13, 60);
+
   private static final int MOST_STEPS = 200_000;
 
   private final Forces forces;
@@ -182,24 +184,8 @@ final class DormandPrince {
     if (atLow * atHigh >= 0) {
       return 1;
     }
-    double theta = 1;
-    for (int n = 0; n < 60 && Math.abs(high - low) > 1e-13; n++) {
-      theta = low + (high - low) * atLow / (atLow - atHigh);
-      double value = within(theta, i) - level;
-      if (Math.abs(value) < LEVEL / 10) {
-        return theta;
-      }
-      // Illinois rule: halve the weight of an end that stays.
-      if (value * atHigh < 0) {
-        low = high;
-        atLow = atHigh;
-      } else {
-        atLow /= 2;
-      }
-      high = theta;
-      atHigh = value;
-    }
-    return theta;
+    return CROSSING.root(
+        theta -> within(theta, i) - level, new FalsePosition.Bracket(low, atLow, high, atHigh));
   }
 
   private void stages(double h) {

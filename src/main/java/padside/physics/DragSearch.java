@@ -59,7 +59,11 @@ final class DragSearch {
       double far = more ? Math.min(MOST, near * STRIDE) : Math.max(LEAST, near / STRIDE);
       double atFar = above(far, metres);
       if (atFar > 0 != more) {
-        return Optional.of(between(new Bracket(near, atNear, far, atFar), metres));
+        return Optional.of(
+            new FalsePosition(EXACT * metres, 0, MOST_TURNS)
+                .root(
+                    coefficient -> above(coefficient, metres),
+                    new FalsePosition.Bracket(near, atNear, far, atFar)));
       }
       near = far;
       atNear = atFar;
@@ -69,29 +73,5 @@ final class DragSearch {
 
   private double above(double coefficient, double metres) {
     return highestM(coefficient, 1) - metres;
-  }
-
-  /** Two coefficients and how far above the wanted height they reach, one above and one below. */
-  private record Bracket(double one, double atOne, double other, double atOther) {}
-
-  /** By false position with the Illinois rule (Dowell and Jarratt, BIT 11 (1971) 168-174). */
-  private double between(Bracket bracket, double metres) {
-    double low = bracket.one();
-    double atLow = bracket.atOne();
-    double high = bracket.other();
-    double atHigh = bracket.atOther();
-    for (int turn = 0; turn < MOST_TURNS && Math.abs(atHigh) > EXACT * metres; turn++) {
-      double found = low + (high - low) * atLow / (atLow - atHigh);
-      double at = above(found, metres);
-      if (at * atHigh < 0) {
-        low = high;
-        atLow = atHigh;
-      } else {
-        atLow /= 2;
-      }
-      high = found;
-      atHigh = at;
-    }
-    return high;
   }
 }

@@ -124,7 +124,7 @@ record Alternatives(Card card, Optional<Angle> mostTilt) {
     Map<MotorChoice, Box.Stock> best = new LinkedHashMap<>();
     enough(now)
         .filter(stock -> !stock.motor().equals(own) && stock.motor().delaySeconds().isPresent())
-        .sorted(Comparator.comparingInt(stock -> stock.record().malfunctioned()))
+        .sorted(Comparator.comparingInt(stock -> stock.record().burns().failed()))
         .forEach(stock -> best.putIfAbsent(stock.motor(), stock));
     return best.values().stream().map(stock -> motor(now, stock)).toList();
   }

@@ -13,6 +13,8 @@ import padside.flight.OutcomeTable;
 import padside.flight.RecoveryDevice;
 import padside.flight.Rocket;
 import padside.flight.Weather;
+import padside.insight.Burns;
+import padside.insight.Delays;
 import padside.motor.MotorStack;
 import padside.units.Angle;
 import padside.units.Bearing;
@@ -32,6 +34,7 @@ import padside.units.Wind;
  * @param lotRecord how the lot of the topmost motors has done so far
  * @param boosterRecord the same of a booster's lot, in a stack
  * @param learned what the rocket's altitudes teach
+ * @param suits the delay that suits by this rocket's own flights on these motors
  * @param claims what it names that another open card of its day holds
  * @param box what could fly in place of its motor and recovery
  * @param at when it is to fly, to the minute; absent where no clock is asked
@@ -54,6 +57,7 @@ public record Card(
     Optional<LotRecord> lotRecord,
     Optional<LotRecord> boosterRecord,
     Learned learned,
+    Optional<Delays.Suits> suits,
     List<OpenCards.Claim> claims,
     Box box,
     Optional<Instant> at,
@@ -61,13 +65,12 @@ public record Card(
   /**
    * How one lot has done.
    *
-   * @param fired motors
-   * @param malfunctioned flights on them on which a motor malfunctioned
+   * @param burns of its motors
    */
-  public record LotRecord(String code, int fired, int malfunctioned) {
+  public record LotRecord(String code, Burns burns) {
     /** Whether a motor of it has malfunctioned. */
     public boolean isMarked() {
-      return malfunctioned > 0;
+      return burns.isMarked();
     }
   }
 
@@ -117,6 +120,7 @@ public record Card(
         Optional.empty(),
         Optional.empty(),
         Learned.nothing(),
+        Optional.empty(),
         List.of(),
         Box.EMPTY,
         Optional.empty(),
@@ -146,6 +150,7 @@ public record Card(
             .flatMap(book::lot)
             .map(records::of),
         rocket.map(r -> Learned.of(r.id(), records)).orElse(Learned.nothing()),
+        rocket.flatMap(r -> motors.flatMap(m -> records.suits(r.id(), m))),
         OpenCards.beside(flight, book).claims(flight),
         box,
         time,
@@ -175,6 +180,7 @@ public record Card(
         lotRecord,
         boosterRecord,
         learned,
+        suits,
         claims,
         box,
         at,
@@ -200,6 +206,7 @@ public record Card(
         lotRecord,
         boosterRecord,
         Learned.nothing(),
+        Optional.empty(),
         claims,
         box,
         at,
@@ -225,6 +232,7 @@ public record Card(
         record,
         boosterRecord,
         learned,
+        suits.filter(own -> own.isFor(other)),
         claims,
         box,
         at,
@@ -250,6 +258,7 @@ public record Card(
         lotRecord,
         boosterRecord,
         learned,
+        suits,
         claims,
         box,
         at,
@@ -275,6 +284,7 @@ public record Card(
         lotRecord,
         boosterRecord,
         learned,
+        suits,
         claims,
         box,
         at,
@@ -300,6 +310,7 @@ public record Card(
         lotRecord,
         boosterRecord,
         learned,
+        suits,
         claims,
         box,
         at,
@@ -325,6 +336,7 @@ public record Card(
         lotRecord,
         boosterRecord,
         learned,
+        suits,
         claims,
         box,
         at,
@@ -350,6 +362,7 @@ public record Card(
         lotRecord,
         boosterRecord,
         learned,
+        suits,
         claims,
         other,
         at,

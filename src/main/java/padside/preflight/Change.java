@@ -50,7 +50,7 @@ record Change(
         "with "
             + motors.designation()
             + (kind == Kind.LOT || marked ? " of lot " + lot.code() : "")
-            + (marked ? ", in which a motor malfunctioned" : "");
+            + (marked ? ", in which a motor " + lot.burns().verb() : "");
     return new Change(
         List.of(kind),
         words,

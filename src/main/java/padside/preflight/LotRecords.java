@@ -1,32 +1,24 @@
 package padside.preflight;
 
-import java.util.HashMap;
-import java.util.Map;
-import java.util.function.Predicate;
-import padside.fact.Facts;
+import java.util.Optional;
 import padside.fact.RecordId;
-import padside.flight.Flight;
 import padside.flight.Logbook;
 import padside.flight.Lot;
 import padside.flight.OutcomeTable;
+import padside.insight.Delays;
+import padside.insight.Reliability;
+import padside.motor.MotorStack;
 
-/**
- * How each lot of a log has done. Malfunctions are looked for in the flights the logbook holds,
- * which are the newest.
- */
+/** How each lot of a log has done, as a card is told. */
 public final class LotRecords {
   private final Logbook book;
   private final OutcomeTable outcomes;
-  private final Map<RecordId, Integer> malfunctioned = new HashMap<>();
+  private final Reliability reliability;
 
   public LotRecords(Logbook book, OutcomeTable outcomes) {
     this.book = book;
     this.outcomes = outcomes;
-    Predicate<Facts> malfunction = outcomes.malfunction(Flight.BURN.name());
-    book.flights().stream()
-        .filter(flight -> malfunction.test(flight.facts()))
-        .flatMap(flight -> flight.fired().keySet().stream())
-        .forEach(lot -> malfunctioned.merge(lot, 1, Integer::sum));
+    this.reliability = new Reliability(book, outcomes);
   }
 
   /** The log they are of. */
@@ -39,10 +31,12 @@ public final class LotRecords {
     return outcomes;
   }
 
+  /** The delay that suits a rocket on some motors by its own flights. */
+  Optional<Delays.Suits> suits(RecordId rocket, MotorStack motors) {
+    return Delays.ofRocket(rocket, book).suits(rocket, motors);
+  }
+
   public Card.LotRecord of(Lot lot) {
-    return new Card.LotRecord(
-        lot.code(),
-        book.firedByLot().getOrDefault(lot.id(), 0),
-        malfunctioned.getOrDefault(lot.id(), 0));
+    return new Card.LotRecord(lot.code(), reliability.of(lot));
   }
 }

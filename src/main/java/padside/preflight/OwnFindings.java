@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import padside.flight.Ruling.Finding;
 import padside.flight.Ruling.Verdict;
+import padside.insight.Delays;
 import padside.physics.ThrustCurve;
 import padside.site.FieldShape;
 import padside.units.UnitSystem;
@@ -25,6 +26,7 @@ record OwnFindings(Facing facing) {
         .distinct()
         .filter(Card.LotRecord::isMarked)
         .forEach(lot -> findings.add(lot(lot)));
+    card.suits().ifPresent(suits -> findings.add(suits(suits)));
     card.claims().stream()
         .filter(claim -> claim.of(card.device()))
         .forEach(claim -> findings.add(claimed(claim)));
@@ -68,12 +70,12 @@ record OwnFindings(Facing facing) {
     return new Finding(
         "lot",
         Verdict.MARGINAL,
-        "of lot %s %d fired, a motor malfunctioned in %s"
-            .formatted(
-                lot.code(),
-                lot.fired(),
-                lot.malfunctioned() == 1 ? "1 flight" : lot.malfunctioned() + " flights"),
-        "the log; common practice, no source");
+        "lot " + lot.code() + ": " + lot.burns().words(),
+        "the log; in brackets what 95 in 100 such intervals hold (Clopper and Pearson 1934)");
+  }
+
+  private static Finding suits(Delays.Suits suits) {
+    return new Finding("delay", Verdict.GO, suits.words(), "the log");
   }
 
   private static Finding claimed(OpenCards.Claim claim) {

@@ -41,9 +41,7 @@ final class DayPage {
     this.flights =
         source
             .log()
-            .flights(
-                new FlightQuery(
-                    Optional.empty(), Optional.of(day.id()), Optional.empty(), Integer.MAX_VALUE))
+            .flights(new FlightQuery(Optional.empty(), Optional.of(day.id()), Integer.MAX_VALUE))
             .stream()
             .map(stored -> new Flight(stored.id(), stored.facts()))
             .filter(flight -> !flight.isPlanned())
@@ -134,6 +132,7 @@ final class DayPage {
             new Page.Section("Flights", flown()),
             new Page.Section("Landings", landings()),
             new Page.Section("Predicted and measured", compared()),
+            new Page.Section("Altitude traces", traces()),
             new Page.Section("To mend", fixes())));
   }
 
@@ -251,6 +250,15 @@ final class DayPage {
     return blocks;
   }
 
+  private List<Block> traces() {
+    List<TracePlot.Named> named = new ArrayList<>();
+    for (Flight flight : flights) {
+      named.add(
+          new TracePlot.Named("flight " + (named.size() + 1) + ", " + rocket(flight), flight));
+    }
+    return new TracePlot(source.units()).of(named);
+  }
+
   private List<Block> fixes() {
     List<List<String>> lines =
         book.fixes().stream()
@@ -262,13 +270,11 @@ final class DayPage {
                         fix.words(),
                         fix.open() ? "open" : "done"))
             .toList();
-    return lines.isEmpty()
-        ? List.of()
-        : List.of(
-            new Table(
-                "What the day left to mend",
-                Stream.of("Rocket", "To mend", "Now").map(Table.Column::of).toList(),
-                lines));
+    return new Table(
+            "What the day left to mend",
+            Stream.of("Rocket", "To mend", "Now").map(Table.Column::of).toList(),
+            lines)
+        .or();
   }
 
   private static boolean raised(Fix fix, Flight flight) {

@@ -15,6 +15,7 @@ import padside.flight.Lot;
 import padside.flight.Rocket;
 import padside.flight.Weather;
 import padside.insight.Measured;
+import padside.insight.Reliability;
 import padside.motor.MotorText;
 import padside.motor.MotorType;
 import padside.page.Form;
@@ -30,8 +31,10 @@ final class FailureForm {
   private final Logbook book;
   private final PageSource source;
   private final UnitSystem units;
+  private final Reliability reliability;
 
   FailureForm(Flight flight, Logbook book, PageSource source) {
+    this.reliability = new Reliability(book, source.outcomes());
     this.flight = flight;
     this.facts = flight.facts();
     this.book = book;
@@ -54,7 +57,8 @@ final class FailureForm {
         "The motor",
         half("Designation", flight.motor()),
         half("Maker", Optional.empty()),
-        half("Lot or date code", lot.map(Lot::code)),
+        half("Lot", lot.map(Lot::code)),
+        half("Maker's date code", lot.flatMap(Lot::dateCode)),
         half(
             "Lot of the booster",
             flight.boosterLot().flatMap(book::lot).map(Lot::code).or(this::noStack)),
@@ -65,6 +69,10 @@ final class FailureForm {
         half("Kept in", lot.flatMap(each -> each.facts().get(Lot.PLACE))),
         half("Warmest and coldest it was kept", Optional.empty()),
         half("Fired of this lot", lot.map(this::fired)),
+        wide("How this lot did", lot.map(each -> reliability.of(each).words())),
+        wide(
+            "Beside others of its type",
+            lot.flatMap(reliability::contrast).map(Reliability.Contrast::words)),
         wide("Note on the lot", lot.flatMap(each -> each.facts().get(Lot.NOTE))));
   }
 

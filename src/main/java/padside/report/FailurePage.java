@@ -9,6 +9,7 @@ import padside.fact.Facts;
 import padside.fact.Fault;
 import padside.fact.RecordId;
 import padside.flight.Flight;
+import padside.flight.FlightLog;
 import padside.flight.FlightLog.Stored;
 import padside.flight.Kind;
 import padside.flight.Logbook;
@@ -28,6 +29,9 @@ final class FailurePage {
           + " left of the motor, its case and packaging, and fire no more of the lot until you have"
           + " an answer.";
 
+  private static final FlightLog.Sought WANTED =
+      FlightLog.Sought.of(Taught.ALIKE, Taught.and(List.of(Flight.DAY), Taught.OWN));
+
   private FailurePage() {}
 
   /** True of facts that tell of a motor or its charge failing. */
@@ -41,26 +45,38 @@ final class FailurePage {
     Register register = Register.of(source.log());
     List<RecordId> failed = new ArrayList<>();
     Reading<Dates> dates = which.isEmpty() ? Reading.of(Dates.ALL) : Dates.read(which);
-    Predicate<Facts> failure = failure(source.outcomes());
+    ByLikeness<Boolean> failure = new ByLikeness<>(failure(source.outcomes())::test);
+    ByLikeness<Boolean> flown = new ByLikeness<>(FailurePage::isFlown);
+    Taught taught = new Taught();
     source
         .log()
         .each(
-            List.of(Flight.STATUS, Flight.DAY, Flight.BURN, Flight.EJECTION),
-            stored -> {
-              Optional<LocalDate> date = register.date(stored.facts().get(Flight.DAY));
+            WANTED,
+            flight -> {
+              Optional<LocalDate> date = register.date(flight.own().get(Flight.DAY));
               boolean asked =
-                  stored.id().text().equals(which)
-                      || (dates.value().filter(each -> each.holds(date)).isPresent()
-                          && failure.test(stored.facts()));
+                  flight.id().text().equals(which)
+                      || (failure.of(flight.alike())
+                          && dates.value().filter(each -> each.holds(date)).isPresent());
               if (asked) {
-                failed.add(stored.id());
+                failed.add(flight.id());
+              }
+              if (flown.of(flight.alike())) {
+                taught.take(flight);
               }
             });
     if (failed.isEmpty()) {
       return Reading.refused(none(which, dates));
     }
     return Reading.of(
-        page(which.isEmpty() ? failed.subList(failed.size() - 1, failed.size()) : failed, source));
+        page(
+            which.isEmpty() ? failed.subList(failed.size() - 1, failed.size()) : failed,
+            source.book().with(taught.past()),
+            source));
+  }
+
+  private static boolean isFlown(Facts facts) {
+    return facts.get(Flight.STATUS).filter(Flight.Status.FLOWN::equals).isPresent();
   }
 
   private static String none(String which, Reading<Dates> dates) {
@@ -74,15 +90,14 @@ final class FailurePage {
                     + "; leave the dates out for the last failure.");
   }
 
-  private static Page page(List<RecordId> failed, PageSource source) throws Fault {
-    Logbook book = source.book();
+  private static Page page(List<RecordId> failed, Logbook book, PageSource source) throws Fault {
     List<Page.Section> sections = new ArrayList<>();
     sections.add(Page.Section.of("", Prose.notice(WHERE)));
     for (RecordId id : failed) {
       Optional<Stored> stored = source.log().find(Kind.FLIGHT, id);
       if (stored.isPresent()) {
         Flight flight = new Flight(id, stored.get().facts());
-        List<Block> blocks = List.copyOf(new FailureForm(flight, book, source).forms());
+        List<Block> blocks = new ArrayList<>(new FailureForm(flight, book, source).forms());
         String motor = flight.motor().orElse("motor not named");
         String date =
             flight
@@ -91,7 +106,9 @@ final class FailurePage {
                 .flatMap(day -> day.date())
                 .map(FlightWords::date)
                 .orElse("no date");
-        sections.add(new Page.Section(motor + ", " + date, blocks));
+        String name = motor + ", " + date;
+        blocks.addAll(new TracePlot(source.units()).of(List.of(new TracePlot.Named(name, flight))));
+        sections.add(new Page.Section(name, blocks));
       }
     }
     return new Page(

@@ -3,6 +3,7 @@ package padside.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import padside.fact.Column;
 import padside.flight.Flight;
 import padside.flight.OutcomeTable;
 import padside.flight.Ruling;
@@ -17,6 +18,20 @@ import padside.units.Length;
  * @param outcomes the words for what came of them
  */
 record FlightRows(OutcomeTable outcomes, Measure<Length> altitude) {
+  /**
+   * What {@link #cells} and {@link #point} tell of a flight beside its motor, burn and ejection.
+   */
+  static final List<Column<?>> TOLD =
+      List.of(
+          Flight.VERDICT,
+          Flight.PREDICTED_APOGEE,
+          Flight.ALTITUDE,
+          Flight.BOOST,
+          Flight.RECOVERY,
+          Flight.LANDING,
+          Flight.LANDED_ON,
+          Flight.NOTE);
+
   static FlightRows of(PageSource source) {
     return new FlightRows(source.outcomes(), Measure.altitude(source.units()));
   }

@@ -4,12 +4,19 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import padside.fact.Fault;
 import padside.flight.FlightLog;
+import padside.flight.FlightLog.Stored;
+import padside.flight.Kind;
 import padside.flight.Logbook;
+import padside.flight.Lot;
 import padside.flight.OutcomeTable;
+import padside.insight.Experience;
 import padside.motor.MotorTable;
+import padside.motor.MotorType;
 import padside.units.UnitSystem;
 
 /**
@@ -29,6 +36,19 @@ public record PageSource(
 
   Logbook book() throws Fault {
     return Logbook.read(log, motors);
+  }
+
+  /** What lots and delays of the log are judged by, after some of its flights. */
+  Experience after(FlightLog.Past past) throws Fault {
+    List<Lot> lots = new ArrayList<>();
+    for (Stored each : log.list(Kind.LOT)) {
+      lots.add(new Lot(each.id(), each.facts()));
+    }
+    List<MotorType> types = new ArrayList<>();
+    for (Stored each : log.list(Kind.MOTOR)) {
+      types.add(new MotorType(each.id(), each.facts()));
+    }
+    return new Experience(lots, motors.with(types), past);
   }
 
   /** The time of day there: {@code 19:43}. */

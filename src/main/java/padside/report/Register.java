@@ -2,6 +2,7 @@ package padside.report;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,6 +19,7 @@ import padside.flight.Rocket;
 /** Days, fields and rockets by their ids: what a page of very many flights refers to. */
 final class Register {
   private final Map<RecordId, Day> days = new LinkedHashMap<>();
+  private final Map<RecordId, LocalDate> dates = new HashMap<>();
   private final Map<RecordId, Field> fields = new LinkedHashMap<>();
   private final Map<RecordId, Rocket> rockets = new LinkedHashMap<>();
 
@@ -26,7 +28,9 @@ final class Register {
   static Register of(FlightLog log) throws Fault {
     Register register = new Register();
     for (Stored each : log.list(Kind.DAY)) {
-      register.days.put(each.id(), new Day(each.id(), each.facts()));
+      Day day = new Day(each.id(), each.facts());
+      register.days.put(each.id(), day);
+      day.date().ifPresent(date -> register.dates.put(each.id(), date));
     }
     for (Stored each : log.list(Kind.FIELD)) {
       register.fields.put(each.id(), new Field(each.id(), each.facts()));
@@ -42,11 +46,11 @@ final class Register {
   }
 
   List<LocalDate> dates() {
-    return days.values().stream().flatMap(day -> day.date().stream()).toList();
+    return List.copyOf(dates.values());
   }
 
   Optional<LocalDate> date(Optional<RecordId> day) {
-    return day.map(days::get).flatMap(Day::date);
+    return day.map(dates::get);
   }
 
   Optional<Day> day(Optional<RecordId> id) {

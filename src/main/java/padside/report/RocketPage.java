@@ -1,19 +1,23 @@
 package padside.report;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import padside.fact.Column;
 import padside.fact.Fault;
 import padside.flight.Fix;
 import padside.flight.Flight;
-import padside.flight.FlightLog.FlightQuery;
+import padside.flight.FlightLog;
 import padside.flight.FlightLog.Stored;
 import padside.flight.Kind;
 import padside.flight.Rocket;
+import padside.insight.Delays;
 import padside.page.Block;
 import padside.page.Form;
 import padside.page.Page;
@@ -27,6 +31,17 @@ import padside.units.UnitSystem;
 
 /** Everything one rocket has flown, and what was mended on it. */
 final class RocketPage {
+  private static final List<Column<?>> OWN =
+      Taught.and(
+          FlightRows.TOLD,
+          List.of(
+              Flight.DAY,
+              Flight.CONDITION,
+              Flight.DAMAGE,
+              Flight.TRACE,
+              Flight.MEASURED_DELAY,
+              Flight.PREDICTED_BEST_DELAY));
+
   private final Rocket rocket;
   private final Register register;
   private final PageSource source;
@@ -38,15 +53,17 @@ final class RocketPage {
     this.register = register;
     this.source = source;
     this.rows = FlightRows.of(source);
-    FlightQuery query =
-        new FlightQuery(
-            Optional.of(rocket.id()), Optional.empty(), Optional.empty(), Integer.MAX_VALUE);
-    for (Stored stored : source.log().flights(query)) {
-      Flight flight = new Flight(stored.id(), stored.facts());
-      if (flight.status() == Flight.Status.FLOWN) {
-        flights.add(0, flight);
-      }
-    }
+    FlightLog.Sought own = new FlightLog.Sought(Taught.ALIKE, OWN, Optional.of(rocket.id()));
+    source
+        .log()
+        .each(
+            own,
+            passing -> {
+              Flight flight = passing.flight();
+              if (flight.status() == Flight.Status.FLOWN) {
+                flights.add(flight);
+              }
+            });
   }
 
   static Reading<Page> of(String which, PageSource source) throws Fault {
@@ -76,6 +93,8 @@ final class RocketPage {
             new Page.Section("Flights", flown()),
             new Page.Section("Altitudes", altitudes()),
             new Page.Section("Flown on", motors()),
+            new Page.Section("Delays that suited", suited()),
+            new Page.Section("Altitude traces", traces()),
             new Page.Section("Mended and to mend", fixes())));
   }
 
@@ -188,23 +207,59 @@ final class RocketPage {
                         String.valueOf(amiss(each.getValue())),
                         altitude.cell(highest(each.getValue()))))
             .toList();
-    return lines.isEmpty()
-        ? List.of()
-        : List.of(
-            new Table(
-                "Flights by motor",
-                List.of(
-                    Table.Column.of("Motor"),
-                    Table.Column.ofNumbers("Flights"),
-                    Table.Column.ofNumbers("With a malfunction"),
-                    Table.Column.ofNumbers(altitude.heading("Highest"))),
-                lines));
+    return new Table(
+            "Flights by motor",
+            List.of(
+                Table.Column.of("Motor"),
+                Table.Column.ofNumbers("Flights"),
+                Table.Column.ofNumbers("With a malfunction"),
+                Table.Column.ofNumbers(altitude.heading("Highest"))),
+            lines)
+        .or();
+  }
+
+  /** By its own flights alone. */
+  private List<Block> suited() throws Fault {
+    FlightLog.Past past = FlightLog.Past.of(flights, true);
+    List<Delays.Suits> suits = Delays.of(source.after(past)).suits();
+    List<Block> blocks = new ArrayList<>();
+    suits.stream().map(each -> Prose.of(each.words() + ".")).forEach(blocks::add);
+    Table table =
+        new Table(
+            "The delay that suits, by motor",
+            Stream.concat(
+                    Stream.of(Table.Column.of("Motor")),
+                    Stream.of("Delay s", "Flights that say so", "Of", "Predicted short by s")
+                        .map(Table.Column::ofNumbers))
+                .toList(),
+            suits.stream().map(RocketPage::cells).toList());
+    blocks.addAll(table.withoutBlankColumns().or());
+    return blocks;
+  }
+
+  private static List<String> cells(Delays.Suits suits) {
+    return List.of(
+        suits.motors(),
+        Notations.number().show(suits.delay()),
+        String.valueOf(suits.says()),
+        String.valueOf(suits.of()),
+        suits.off().count() == 0 ? "" : String.format(Locale.ROOT, "%.1f", suits.off().mean()));
+  }
+
+  private List<Block> traces() {
+    return new TracePlot(source.units())
+        .of(flights.stream().map(flight -> new TracePlot.Named(named(flight), flight)).toList());
+  }
+
+  /** {@code 2026-05-30 on C6-5}. */
+  private String named(Flight flight) {
+    return date(flight) + flight.motor().map(motor -> " on " + motor).orElse("");
   }
 
   private static Optional<Length> highest(List<Flight> some) {
     return some.stream()
         .flatMap(flight -> flight.altitude().stream())
-        .max(java.util.Comparator.comparing(Length::metres));
+        .max(Comparator.comparing(Length::metres));
   }
 
   private List<Block> fixes() throws Fault {
@@ -220,13 +275,9 @@ final class RocketPage {
                 fix.facts().get(Fix.DONE_NOTE).orElse("")));
       }
     }
-    return lines.isEmpty()
-        ? List.of()
-        : List.of(
-            new Table(
-                    "Fixes",
-                    Stream.of("To mend", "Done", "How").map(Table.Column::of).toList(),
-                    lines)
-                .withoutBlankColumns());
+    return new Table(
+            "Fixes", Stream.of("To mend", "Done", "How").map(Table.Column::of).toList(), lines)
+        .withoutBlankColumns()
+        .or();
   }
 }

@@ -1,6 +1,5 @@
 package padside.report;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -10,31 +9,23 @@ import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import padside.fact.Column;
 import padside.fact.Facts;
 import padside.fact.RecordId;
 import padside.flight.Day;
 import padside.flight.Flight;
+import padside.flight.FlightLog;
 import padside.motor.MotorText;
 import padside.page.Plot;
 import padside.units.Length;
 
 /** What flights come to while they pass by one after the other: none of them is kept. */
 final class SeasonCount {
-  static final List<Column<?>> WANTED =
-      List.of(
-          Flight.STATUS,
-          Flight.DAY,
-          Flight.ROCKET,
-          Flight.MOTOR,
-          Flight.BOOST,
-          Flight.BURN,
-          Flight.EJECTION,
-          Flight.RECOVERY,
-          Flight.LANDING,
-          Flight.LANDED_ON,
-          Flight.ALTITUDE,
-          Flight.PREDICTED_APOGEE);
+  static final FlightLog.Sought WANTED =
+      FlightLog.Sought.of(
+          Taught.and(
+              Taught.ALIKE,
+              List.of(Flight.BOOST, Flight.RECOVERY, Flight.LANDING, Flight.LANDED_ON)),
+          Taught.and(List.of(Flight.DAY, Flight.ALTITUDE, Flight.PREDICTED_APOGEE), Taught.OWN));
 
   private static final Pattern CLASS = Pattern.compile("(?:1/[24])?[A-Z](?=[0-9])");
 
@@ -42,7 +33,7 @@ final class SeasonCount {
   private final FlightRows rows;
   private final Dates dates;
   private final Predicate<Facts> malfunction;
-  private final Map<String, String> classes = new HashMap<>();
+  private final ByLikeness<Shared> shared = new ByLikeness<>(this::shared);
 
   final Map<String, Group> byClass = new TreeMap<>();
   final Map<Optional<RecordId>, Group> byRocket = new HashMap<>();
@@ -51,6 +42,7 @@ final class SeasonCount {
   final Map<String, Integer> amiss = new TreeMap<>();
   final List<Plot.Point> points = new ArrayList<>();
   final List<Double> shares = new ArrayList<>();
+  final Taught taught = new Taught();
   final Group all = new Group();
   int scrubbed;
 
@@ -79,49 +71,70 @@ final class SeasonCount {
     this.malfunction = source.outcomes().anyMalfunction();
   }
 
+  /** What flights that say the same come to. */
+  private record Shared(
+      Optional<Flight.Status> status,
+      boolean failed,
+      String told,
+      List<MotorText.Part> motors,
+      String motorClass,
+      Optional<RecordId> rocket) {
+    boolean is(Flight.Status other) {
+      return status.filter(other::equals).isPresent();
+    }
+  }
+
+  private Shared shared(Facts alike) {
+    boolean failed = malfunction.test(alike);
+    Optional<MotorText> motor = alike.get(Flight.MOTOR).map(MotorText::of);
+    return new Shared(
+        alike.get(Flight.STATUS),
+        failed,
+        failed ? rows.outcomes().told(alike) : "",
+        motor.map(MotorText::parts).orElse(List.of()),
+        motor.map(SeasonCount::letter).orElse("?"),
+        alike.get(Flight.ROCKET));
+  }
+
   /** Takes a flight in if it belongs to these dates. */
-  void take(Flight flight) {
-    Optional<LocalDate> date = register.date(flight.day());
-    if (!dates.holds(date)) {
+  void take(FlightLog.Passing flight) {
+    Shared alike = shared.of(flight.alike());
+    Optional<RecordId> day = flight.own().get(Flight.DAY);
+    if (!dates.holds(register.date(day))) {
       return;
     }
-    if (flight.status() == Flight.Status.FLOWN) {
-      flown(flight);
-    } else if (flight.status() == Flight.Status.SCRUBBED) {
+    if (alike.is(Flight.Status.FLOWN)) {
+      flown(flight, day, alike);
+    } else if (alike.is(Flight.Status.SCRUBBED)) {
       scrubbed++;
     }
   }
 
-  private void flown(Flight flight) {
-    boolean failed = malfunction.test(flight.facts());
+  private void flown(FlightLog.Passing passing, Optional<RecordId> day, Shared alike) {
+    Flight flight = new Flight(passing.id(), passing.own());
     Optional<Length> altitude = flight.altitude();
-    all.count(failed, altitude);
-    group(byClass, motorClass(flight)).count(failed, altitude);
-    group(byRocket, flight.rocket()).count(failed, altitude);
-    group(byDay, register.day(flight.day()).map(Day::id)).count(failed, altitude);
-    flight.motor().map(MotorText::of).map(MotorText::parts).orElse(List.of()).stream()
-        .forEach(part -> motors.merge(part.motor(), part.count(), Integer::sum));
-    if (failed) {
-      amiss.merge(rows.outcomes().told(flight.facts()), 1, Integer::sum);
+    all.count(alike.failed, altitude);
+    group(byClass, alike.motorClass).count(alike.failed, altitude);
+    group(byRocket, alike.rocket).count(alike.failed, altitude);
+    group(byDay, register.day(day).map(Day::id)).count(alike.failed, altitude);
+    for (MotorText.Part part : alike.motors) {
+      motors.merge(part.motor(), part.count(), Integer::sum);
+    }
+    if (alike.failed) {
+      amiss.merge(alike.told, 1, Integer::sum);
     }
     rows.point(flight, "").ifPresent(points::add);
     FlightRows.share(flight).ifPresent(shares::add);
+    taught.take(passing);
   }
 
   private static <K> Group group(Map<K, Group> groups, K key) {
     return groups.computeIfAbsent(key, any -> new Group());
   }
 
-  /** The letter of the topmost motor, which is the first of its designation. */
-  private String motorClass(Flight flight) {
-    return flight
-        .motor()
-        .map(line -> classes.computeIfAbsent(line, SeasonCount::letter))
-        .orElse("?");
-  }
-
-  private static String letter(String line) {
-    Matcher found = CLASS.matcher(MotorText.of(line).top().motor());
+  /** Of the topmost motor, which is the first of its designation. */
+  private static String letter(MotorText motor) {
+    Matcher found = CLASS.matcher(motor.top().motor());
     return found.lookingAt() ? found.group() : "?";
   }
 }

@@ -10,7 +10,6 @@ import java.util.stream.Stream;
 import padside.fact.Fault;
 import padside.fact.RecordId;
 import padside.flight.Field;
-import padside.flight.Flight;
 import padside.page.Bars;
 import padside.page.Block;
 import padside.page.Form;
@@ -47,11 +46,7 @@ final class SeasonPage {
       return Reading.refused(dates.objection().orElseThrow());
     }
     SeasonPage season = new SeasonPage(register, dates.value().get(), source);
-    source
-        .log()
-        .each(
-            SeasonCount.WANTED,
-            stored -> season.count.take(new Flight(stored.id(), stored.facts())));
+    source.log().each(SeasonCount.WANTED, season.count::take);
     return Reading.of(season.page());
   }
 
@@ -61,19 +56,25 @@ final class SeasonPage {
         register.dates().stream().filter(date -> !date.isAfter(source.today())).toList());
   }
 
-  private Page page() {
+  private Page page() throws Fault {
     return new Page(
         "Season · " + dates.words(),
         source.made("Every flight of these dates that the log has."),
         count.all.flown == 0
             ? List.of(Page.Section.of("", Prose.of("Nothing was flown in these dates.")))
-            : List.of(
-                new Page.Section("", List.of(figures())),
-                new Page.Section("By motor class", List.of(classes())),
-                new Page.Section("Altitudes", altitudes()),
-                new Page.Section("Flown days", List.of(days())),
-                new Page.Section("Rockets", List.of(rockets())),
-                new Page.Section("Malfunctions", amiss())));
+            : sections());
+  }
+
+  private List<Page.Section> sections() throws Fault {
+    List<Page.Section> sections = new ArrayList<>();
+    sections.add(new Page.Section("", List.of(figures())));
+    sections.add(new Page.Section("By motor class", List.of(classes())));
+    sections.add(new Page.Section("Altitudes", altitudes()));
+    sections.add(new Page.Section("Flown days", List.of(days())));
+    sections.add(new Page.Section("Rockets", List.of(rockets())));
+    sections.add(new Page.Section("Malfunctions", amiss()));
+    sections.addAll(new Lessons(source.after(count.taught.past()), source.outcomes()).sections());
+    return sections;
   }
 
   private Form figures() {

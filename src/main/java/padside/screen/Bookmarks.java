@@ -33,6 +33,7 @@ final class Bookmarks {
   static final String PLAN = "plan";
   static final String PACKING = "packing";
   static final String FLIGHT = "flight facts";
+  static final String TRACE = "trace";
   static final String HISTORY = "history";
   static final String LOG = "log";
   static final String FLEET = "fleet";
@@ -44,6 +45,7 @@ final class Bookmarks {
   static final String FIXES = "fixes";
   static final String SIGHTS = "sights";
   static final String CHECKLIST = "checklist";
+  static final String LESSONS = "lots, igniters, delays";
   static final String CONFLICTS = "conflicts";
   static final String FORETOLD = "predictions";
   static final String SYNC = "synchronise";
@@ -79,12 +81,14 @@ final class Bookmarks {
       case NEW_PLANNED -> day().map(day -> CardScreen.plan(world, day));
       case DEBRIEF -> flown(flight -> DebriefScreen.open(flight, world));
       case FLIGHT -> flight(flight -> Optional.of(FlightScreen.of(flight.id())));
+      case TRACE -> flown(flight -> TraceScreen.of(flight, world));
       case PLAN -> Optional.of(PlanScreen.open(world));
       case PACKING -> day().map(day -> PackingScreen.of(day.id(), world));
       case HISTORY -> history();
       case SYNC -> Optional.of(SyncScreen.open());
       case FORETOLD -> Optional.of(ForetoldScreen.open());
       case PAGES -> Optional.of(PagesScreen.of(day()));
+      case LESSONS -> Optional.of(LessonsScreen.open());
       case CONFLICTS -> Optional.of(ConflictScreen.open());
       default -> Optional.empty();
     };

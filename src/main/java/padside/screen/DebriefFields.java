@@ -209,7 +209,8 @@ final class DebriefFields {
         Map.of(
             OutcomeTable.Mark.NOMINAL, "as hoped",
             OutcomeTable.Mark.PASSABLE, "",
-            OutcomeTable.Mark.MALFUNCTION, "malfunction");
+            OutcomeTable.Mark.MALFUNCTION, "malfunction",
+            OutcomeTable.Mark.BURST, "malfunction");
     List<Choices.Option<String>> options =
         outcomes.of(column.name()).stream()
             .map(

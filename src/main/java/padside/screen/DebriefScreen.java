@@ -26,6 +26,8 @@ record DebriefScreen(Flight flight, RecordForm record) implements Screen {
   private static final Binding NEXT = Binding.of("<tab><enter>", "next", FormKeys.NEXT.meaning());
   private static final Binding FIND =
       Binding.of("<f6>", "find it", "lines of sight to where it went down: where to look for it");
+  private static final Binding TRACE =
+      Binding.of("<f7>", "trace", "fill in what the altimeter's file tells: asks for the file");
   private static final Binding LEAVE =
       Binding.of("<esc>", "leave", "leave it for later; all that was typed is kept");
 
@@ -47,7 +49,23 @@ record DebriefScreen(Flight flight, RecordForm record) implements Screen {
     if (event instanceof Event.Pressed pressed && FIND.has(pressed.key()) && lost()) {
       return sent(world).open(SightShelf.of(flight.id(), world));
     }
+    if (event instanceof Event.Pressed pressed && TRACE.has(pressed.key())) {
+      return sent(world).open(TraceScreen.asking(flight, world));
+    }
+    if (event instanceof Event.Uncovered && record.draft().allKept()) {
+      return Step.stay(withTrace(world));
+    }
     return told(record.on(event, world), world);
+  }
+
+  /** Opened anew where a trace was taken meanwhile; all that was typed is in the log. */
+  private DebriefScreen withTrace(World world) {
+    return world
+        .log()
+        .flight(flight.id())
+        .filter(now -> !now.facts().get(Flight.TRACE).equals(flight.facts().get(Flight.TRACE)))
+        .map(now -> open(now, world))
+        .orElse(this);
   }
 
   /** The field is left by that: what is picked in it goes out now. */
@@ -134,6 +152,7 @@ record DebriefScreen(Flight flight, RecordForm record) implements Screen {
     List<Binding> table = new ArrayList<>(lost() ? List.of(KEEP, FIND, NEXT) : List.of(KEEP, NEXT));
     table.addAll(FormKeys.TABLE.subList(1, FormKeys.TABLE.size()));
     table.add(LEAVE);
+    table.add(TRACE);
     return List.copyOf(table);
   }
 

@@ -7,6 +7,8 @@ import padside.flight.Kind;
 import padside.page.Page;
 import padside.preflight.Card;
 import padside.report.PageKind;
+import padside.search.Search;
+import padside.trace.TraceAir;
 import padside.units.UnitSystem;
 
 /**
@@ -29,6 +31,12 @@ public sealed interface Effect {
 
   /** Read the records of a kind that are marked as removed; {@link Event.RemovedRead}. */
   record ReadRemoved(Ticket ticket, Kind kind) implements Effect {}
+
+  /**
+   * Look for flights, so many at most; {@link Event.FlightsFound} or {@link Event.NotRead}. Asked
+   * again before it is answered only the newest question is.
+   */
+  record FindFlights(Ticket ticket, Search search, int most) implements Effect {}
 
   /** Make a page of all the log has for it; answered with {@link Event.PageMade}. */
   record MakePage(Ticket ticket, PageKind kind, String which, UnitSystem units) implements Effect {}
@@ -58,6 +66,21 @@ public sealed interface Effect {
 
   /** Take a place out of the list; the log keeps all that came from there. */
   record DropPartner(String place) implements Effect {}
+
+  /**
+   * List the newest files of a folder, the one a trace was read from last where it is empty; {@link
+   * Event.TracesListed}.
+   */
+  record ListTraces(Ticket ticket, String folder) implements Effect {}
+
+  /**
+   * Read an altimeter's file and find what happened; {@link Event.TraceRead} or {@link
+   * Event.NotRead}.
+   *
+   * @param part which flight of the file, from 1; 0 for the last
+   */
+  record ReadTrace(Ticket ticket, String path, int part, TraceAir air, UnitSystem units)
+      implements Effect {}
 
   /** Show a line above the footer until the next key; the session itself does it. */
   record Tell(String line) implements Effect {}

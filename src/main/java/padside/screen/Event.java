@@ -10,6 +10,7 @@ import padside.flight.Logbook;
 import padside.flight.Operation;
 import padside.page.Page;
 import padside.preflight.Answer;
+import padside.trace.TraceFinding;
 import padside.units.Reading;
 
 /**
@@ -66,12 +67,44 @@ public sealed interface Event {
     }
   }
 
+  /** All flights of a large log were looked through for what they say of motors and delays. */
+  record PastRead(Logbook log) implements Event {}
+
   /** The records that are marked as removed, the newest first. */
   record RemovedRead(Ticket ticket, List<FlightLog.Stored> records) implements Event {
     public RemovedRead {
       records = List.copyOf(records);
     }
   }
+
+  /**
+   * What a search came to; the log has those flights that were found.
+   *
+   * @param flights the newest of them
+   * @param count of all
+   */
+  record FlightsFound(Ticket ticket, List<RecordId> flights, int count, Logbook log)
+      implements Event {
+    public FlightsFound {
+      flights = List.copyOf(flights);
+    }
+  }
+
+  /** The newest files of a folder, with their paths as they may be typed. */
+  record TracesListed(Ticket ticket, List<String> paths) implements Event {
+    public TracesListed {
+      paths = List.copyOf(paths);
+    }
+  }
+
+  /**
+   * What happened in one flight of an altimeter's file.
+   *
+   * @param part which of them, from 1
+   * @param of how many there are
+   */
+  record TraceRead(Ticket ticket, String path, int part, int of, TraceFinding finding)
+      implements Event {}
 
   /** A page, or why there is none. */
   record PageMade(Ticket ticket, Reading<Page> page) implements Event {}

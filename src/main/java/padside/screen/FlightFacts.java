@@ -136,6 +136,7 @@ final class FlightFacts {
     List<Fact> before = List.copyOf(lines);
     FlightText.compared(facts, world)
         .forEach(each -> pair(each.label(), each.predicted(), each.measured(), each.difference()));
+    line("Trace", Flight.TRACE, new TraceNotation(units)::show);
     pair(
         "Landing",
         landing(Flight.PREDICTED_BEARING, Flight.PREDICTED_DISTANCE),

@@ -57,6 +57,9 @@ record FlightScreen(RecordId id, int first) implements Screen {
     if (SIGHTS.has(key)) {
       return opening(world, flight -> SightShelf.of(flight.id(), world));
     }
+    if (TraceScreen.OPEN.has(key)) {
+      return opening(world, flight -> TraceScreen.of(flight, world));
+    }
     if (HISTORY.has(key)) {
       return opening(world, flight -> history(flight, world));
     }
@@ -140,6 +143,16 @@ record FlightScreen(RecordId id, int first) implements Screen {
 
   @Override
   public List<Binding> bindings() {
-    return List.of(DEBRIEF, CARD, SIGHTS, HISTORY, BACK, REPORT, ConflictScreen.OPEN, DOWN, UP);
+    return List.of(
+        DEBRIEF,
+        CARD,
+        SIGHTS,
+        HISTORY,
+        BACK,
+        TraceScreen.OPEN,
+        REPORT,
+        ConflictScreen.OPEN,
+        DOWN,
+        UP);
   }
 }

@@ -38,7 +38,7 @@ record HistoryScreen(
       Binding.of("u", "undo", "take the marked change back; what was changed since stays");
   private static final Binding REDO =
       Binding.of("r", "redo", "do again what was taken back, or what the marked undo took back");
-  private static final Binding BACK = Binding.of("<esc>q", "back", "back to the screen before");
+  static final Binding BACK = Binding.of("<esc>q", "back", "back to the screen before");
   private static final Binding MOVE =
       Binding.of(
           "<down><up><home><end>", "", "to the older change, the newer, the first, the last");

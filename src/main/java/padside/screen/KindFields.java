@@ -29,7 +29,8 @@ import padside.units.UnitSystem;
 public final class KindFields {
   /** Of what the program found what is no answer of the check. */
   private static final List<String> OWN =
-      List.of(Flight.STATUS.name(), Flight.AGAINST.name(), Flight.WENT_ON.name());
+      List.of(
+          Flight.STATUS.name(), Flight.AGAINST.name(), Flight.WENT_ON.name(), Flight.TRACE.name());
 
   private KindFields() {}
 
@@ -117,7 +118,8 @@ public final class KindFields {
         length(Flight.PREDICTED_TOP_LOW, "not below", units),
         length(Flight.PREDICTED_TOP_HIGH, "nor above", units),
         FormField.of(Flight.PREDICTED_DRAG, "Predicted drag", Notations.number(), ""),
-        text(Flight.WENT_ON, "Went on"));
+        text(Flight.WENT_ON, "Went on"),
+        FormField.of(Flight.TRACE, "Trace", new TraceNotation(units), ""));
   }
 
   private static Choices<Flight.Status> statuses() {

@@ -12,17 +12,34 @@ import padside.fact.RecordId;
  * @param at the record under the cursor; the first line when it is absent or gone
  * @param find lines shown are those that hold every word of it
  * @param finding keys are being typed into {@code find}
+ * @param asking the log is asked for what is typed, and the lines there are are its answer
  */
-record ListCursor(Optional<RecordId> at, String find, boolean finding) {
+record ListCursor(Optional<RecordId> at, String find, boolean finding, boolean asking) {
   /** Keys know nothing of the height of the terminal; ten lines are half the smallest page. */
   private static final int PAGE = 10;
 
+  static final Binding FIND =
+      Binding.of("/", "find", "type words, only lines that hold them stay; Esc shows all again");
+  static final Binding MOVE =
+      Binding.of(
+          "<down><up><pagedown><pageup><home><end>",
+          "",
+          "to the next line; Up before, Page by ten, Home, End");
+
   static ListCursor start() {
-    return new ListCursor(Optional.empty(), "", false);
+    return new ListCursor(Optional.empty(), "", false, false);
+  }
+
+  /** The same, what is typed being asked of the log. */
+  ListCursor asking(boolean asks) {
+    return new ListCursor(at, find, finding, asks);
   }
 
   /** The lines that hold every word typed, in any letter case. */
   List<ListPane.Item> shown(List<ListPane.Item> items) {
+    if (asking) {
+      return items;
+    }
     List<String> words = List.of(find.toLowerCase(Locale.ROOT).strip().split("\\s+"));
     return items.stream()
         .filter(
@@ -53,7 +70,7 @@ record ListCursor(Optional<RecordId> at, String find, boolean finding) {
   /** The cursor after a key of its own; empty when the key means nothing to it. */
   Optional<ListCursor> press(Key key, List<ListPane.Item> items) {
     if (finding && key.character().isPresent()) {
-      return Optional.of(new ListCursor(Optional.empty(), find + key.name(), true));
+      return Optional.of(new ListCursor(Optional.empty(), find + key.name(), true, asking));
     }
     return switch (key.name()) {
       case "<down>" -> Optional.of(moved(1, items));
@@ -68,28 +85,28 @@ record ListCursor(Optional<RecordId> at, String find, boolean finding) {
 
   private Optional<ListCursor> edited(Key key) {
     if (key.equals(Key.BACKSPACE) && !find.isEmpty()) {
-      return Optional.of(new ListCursor(at, find.substring(0, find.length() - 1), true));
+      return Optional.of(new ListCursor(at, find.substring(0, find.length() - 1), true, asking));
     }
     return Optional.empty();
   }
 
   ListCursor on(RecordId id) {
-    return new ListCursor(Optional.of(id), find, finding);
+    return new ListCursor(Optional.of(id), find, finding, asking);
   }
 
   /** Begins to take typed words, keeping those typed before. */
   ListCursor toFind() {
-    return new ListCursor(at, find, true);
+    return new ListCursor(at, find, true, asking);
   }
 
   /** Stops taking words; the lines stay as found. */
   ListCursor found() {
-    return new ListCursor(at, find, false);
+    return new ListCursor(at, find, false, asking);
   }
 
   /** All lines again, the cursor on the record it was on. */
   ListCursor whole(List<ListPane.Item> items) {
-    return new ListCursor(current(items), "", false);
+    return new ListCursor(current(items), "", false, asking);
   }
 
   /** The cursor on the line that takes the place of the current one when that goes. */

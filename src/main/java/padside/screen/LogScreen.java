@@ -2,18 +2,129 @@ package padside.screen;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import padside.fact.RecordId;
 import padside.flight.Flight;
 import padside.flight.Kind;
+import padside.search.Search;
 import padside.units.Notations;
+import padside.units.Reading;
 
-/** Every flight, the newest first. */
-record LogScreen() implements Shelf {
+/**
+ * Every flight, the newest first; of a large log the newest, and those of all that are found.
+ *
+ * @param asked how often the log was asked: answers to earlier questions are passed over
+ * @param search what is looked for, as far as it can be read
+ * @param objection why what is typed cannot be read
+ * @param found the answer to the newest question that has one
+ */
+record LogScreen(long asked, Search search, Optional<String> objection, Optional<Found> found)
+    implements Shelf {
   private static final Binding DETAILS =
       Binding.of("v", "view", "everything kept about the flight, whatever its state");
 
+  private static final Binding FIND =
+      Binding.of(
+          "/",
+          "find",
+          "type words, anywhere in what is told of a flight, or rocket: motor: lot: field: outcome:"
+              + " on: from: to: with a part of it, or open for open fixes; all flights of the log are"
+              + " looked through; Esc shows all again");
+
+  private static final String FINDABLE = "words, " + Search.Part.list() + " " + Search.OPEN;
+
+  /** As many as anybody goes through; further words bring up older ones. */
+  private static final int MOST = 200;
+
+  /**
+   * What was found.
+   *
+   * @param answered the question
+   * @param flights the newest
+   * @param count of all
+   */
+  record Found(long answered, List<RecordId> flights, int count) {
+    Found {
+      flights = List.copyOf(flights);
+    }
+  }
+
   static RecordList open(World world) {
-    return RecordList.of(new LogScreen(), world);
+    return RecordList.of(new LogScreen(0, Search.ALL, Optional.empty(), Optional.empty()), world);
+  }
+
+  @Override
+  public Binding find() {
+    return FIND;
+  }
+
+  @Override
+  public String findable() {
+    return FINDABLE;
+  }
+
+  @Override
+  public Optional<Asking> asking(String typed, long screen) {
+    Reading<Search> read = Search.read(typed);
+    long serial = asked + 1;
+    if (read.objection().isPresent()) {
+      return Optional.of(
+          new Asking(new LogScreen(serial, search, read.objection(), found), Optional.empty()));
+    }
+    Search wanted = read.value().orElseThrow();
+    LogScreen next =
+        new LogScreen(serial, wanted, Optional.empty(), found.filter(any -> !wanted.isAll()));
+    Effect question = new Effect.FindFlights(new Ticket(screen, serial), wanted, MOST);
+    return Optional.of(new Asking(next, Optional.of(question).filter(any -> !wanted.isAll())));
+  }
+
+  @Override
+  public Shelf told(Event.FlightsFound answer) {
+    boolean late = answer.ticket().serial() != asked || search.isAll();
+    return late
+        ? this
+        : new LogScreen(
+            asked,
+            search,
+            objection,
+            Optional.of(new Found(asked, answer.flights(), answer.count())));
+  }
+
+  /** Whether the lines are the answer to what is typed now. */
+  private boolean isAnswered() {
+    return found.filter(answer -> answer.answered() == asked).isPresent();
+  }
+
+  @Override
+  public Optional<String> count(World world) {
+    if (!search.isAll()) {
+      return Optional.of(
+          isAnswered() || objection.isPresent()
+              ? found.map(Found::count).map(LogScreen::found).orElse("")
+              : "looking ...");
+    }
+    return Optional.of("the newest " + world.log().flights().size())
+        .filter(any -> world.log().isLarge());
+  }
+
+  private static String found(int count) {
+    return count > MOST ? "the newest " + MOST + " of " + count : count + " found";
+  }
+
+  /** The filters in words. */
+  @Override
+  public String banner(World world) {
+    return search.filtersTold();
+  }
+
+  @Override
+  public List<String> told(World world) {
+    return objection.stream().toList();
+  }
+
+  @Override
+  public String nothingFound(String typed) {
+    return isAnswered() ? "No flight has all of that. Esc shows all." : "";
   }
 
   @Override
@@ -44,7 +155,12 @@ record LogScreen() implements Shelf {
 
   @Override
   public List<ListPane.Item> items(World world) {
-    return world.log().flights().stream().map(flight -> item(flight, world)).toList();
+    Stream<Flight> lines =
+        search.isAll()
+            ? world.log().flights().stream()
+            : found.map(Found::flights).orElse(List.of()).stream()
+                .flatMap(id -> world.log().flight(id).stream());
+    return lines.map(flight -> item(flight, world)).toList();
   }
 
   private static ListPane.Item item(Flight flight, World world) {

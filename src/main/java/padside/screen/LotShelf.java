@@ -81,7 +81,11 @@ record LotShelf(Map<RecordId, Integer> corrections) implements Shelf {
             words.failed(lot),
             facts.get(Lot.BOUGHT_ON).or(() -> facts.typed(Lot.BOUGHT_ON)).orElse(""),
             facts.get(Lot.PLACE).orElse(""),
-            facts.get(Lot.NOTE).orElse("")));
+            noted(words.record(lot), facts.get(Lot.NOTE).orElse(""))));
+  }
+
+  private static String noted(String record, String note) {
+    return record.isEmpty() || note.isEmpty() ? record + note : record + "; " + note;
   }
 
   /** With the corrections on their way. */

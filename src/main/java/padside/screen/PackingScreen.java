@@ -24,11 +24,6 @@ record PackingScreen(
   private static final Binding TICK =
       Binding.of(" ", "packed", "it is packed, on to the next line; again takes the tick back");
   private static final Binding BACK = Binding.of("<esc>", "back", "back to the plan");
-  private static final Binding MOVE =
-      Binding.of(
-          "<down><up><pagedown><pageup><home><end>",
-          "",
-          "to the next line; Up before, Page by ten, Home, End");
 
   private static final List<ListPane.Heading> HEADINGS =
       List.of(
@@ -138,6 +133,6 @@ record PackingScreen(
 
   @Override
   public List<Binding> bindings() {
-    return List.of(TICK, BACK, MOVE);
+    return List.of(TICK, BACK, ListCursor.MOVE);
   }
 }

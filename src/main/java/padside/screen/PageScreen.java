@@ -25,7 +25,6 @@ record PageScreen(
   private static final Binding WRITE =
       Binding.of(
           "h", "write HTML", "write it as a web page, to be read and printed from a browser");
-  private static final Binding BACK = Binding.of("<esc>q", "back", "back to the screen before");
   private static final Binding DOWN =
       Binding.of("<down><pagedown><end> ", "down", "further down; Page and Space by ten, End");
   private static final Binding UP = Binding.of("<up><pageup><home>", "", "further up; Home");
@@ -43,11 +42,16 @@ record PageScreen(
     if (event instanceof Event.PageMade made && made.ticket().equals(request)) {
       return Step.stay(new PageScreen(kind, which, Optional.of(made.page()), 0, request));
     }
+    if (event instanceof Event.NotRead failed && failed.ticket().equals(request)) {
+      String said = failed.fault().sentence() + " " + failed.fault().nextStep();
+      Reading<Page> none = Reading.refused(said.strip());
+      return Step.stay(new PageScreen(kind, which, Optional.of(none), 0, request));
+    }
     return event instanceof Event.Pressed pressed ? pressed(pressed.key()) : Step.stay(this);
   }
 
   private Step pressed(Key key) {
-    if (BACK.has(key)) {
+    if (HistoryScreen.BACK.has(key)) {
       return Step.close();
     }
     Optional<Page> made = page.flatMap(Reading::value);
@@ -104,6 +108,6 @@ record PageScreen(
 
   @Override
   public List<Binding> bindings() {
-    return List.of(WRITE, DOWN, BACK, UP);
+    return List.of(WRITE, DOWN, HistoryScreen.BACK, UP);
   }
 }

@@ -17,16 +17,7 @@ record PagesScreen(Optional<RecordId> day, ListCursor cursor) implements Screen 
   static final String MEANING = "pages to keep or print: day, season, rocket";
 
   private static final Binding OPEN = Binding.of("<enter>", "open", "the marked page");
-  private static final Binding FIND =
-      Binding.of("/", "find", "type words, only lines that hold them stay; Esc shows all again");
-  private static final Binding FOUND =
-      Binding.of("<tab>", "", "keep the lines found; letters are commands again");
-  private static final Binding BACK = Binding.of("<esc>", "back", "back to the screen before");
-  private static final Binding MOVE =
-      Binding.of(
-          "<down><up><pagedown><pageup><home><end>",
-          "",
-          "to the next line; Up before, Page by ten, Home, End");
+  private static final Binding FOUND = Binding.of("<tab>", "", RecordList.FOUND.meaning());
 
   private static final String BETWEEN = " ";
 
@@ -48,10 +39,10 @@ record PagesScreen(Optional<RecordId> day, ListCursor cursor) implements Screen 
           .orElse(Step.stay(this));
     }
     boolean all = cursor.find().isEmpty() && !cursor.finding();
-    if (BACK.has(key)) {
+    if (RecordList.BACK.has(key)) {
       return all ? Step.close() : at(cursor.whole(items));
     }
-    if (FIND.has(key) && !cursor.finding()) {
+    if (ListCursor.FIND.has(key) && !cursor.finding()) {
       return at(cursor.toFind());
     }
     return at(FOUND.has(key) ? cursor.found() : cursor.press(key, items).orElse(cursor));
@@ -135,6 +126,6 @@ record PagesScreen(Optional<RecordId> day, ListCursor cursor) implements Screen 
 
   @Override
   public List<Binding> bindings() {
-    return List.of(OPEN, FIND, BACK, MOVE, FOUND);
+    return List.of(OPEN, ListCursor.FIND, RecordList.BACK, ListCursor.MOVE, FOUND);
   }
 }

@@ -47,7 +47,12 @@ final class RangeBoxFields {
                 new Counts(true),
                 "Added to the count after a look into the box, like -1; + and - in the list do it"
                     + " too."),
-            FormField.of(Lot.NOTE, "Note", new Texts(""), "Anything worth knowing.")));
+            FormField.of(Lot.NOTE, "Note", new Texts(""), "Anything worth knowing."),
+            FormField.of(
+                Lot.DATE_CODE,
+                "Date code",
+                new Texts(""),
+                "The maker's date code as printed on the case, where the lot code is another.")));
   }
 
   static RecordForm.Sheet device(World world) {

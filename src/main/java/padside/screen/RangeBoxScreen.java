@@ -12,7 +12,7 @@ final class RangeBoxScreen {
       Binding.of("t", "types", "the motor table and the types you have entered");
 
   /** For the bindings of every group. */
-  static final List<Binding> BINDINGS = List.of(NEXT, BEFORE, TYPES);
+  static final List<Binding> BINDINGS = List.of(NEXT, BEFORE, LessonsScreen.OPEN, TYPES);
 
   private RangeBoxScreen() {}
 
@@ -66,6 +66,9 @@ final class RangeBoxScreen {
     }
     if (BEFORE.has(key)) {
       return Optional.of(Step.stay(list.showing(here.turned(-1).shelf())));
+    }
+    if (LessonsScreen.OPEN.has(key)) {
+      return Optional.of(list.opening(LessonsScreen.open(), world));
     }
     return TYPES.has(key)
         ? Optional.of(list.opening(MotorTypesScreen.open(world), world))

@@ -21,18 +21,11 @@ record RecordList(
   private static final Binding OPEN = Binding.of("<enter>", "open", "open the line");
   private static final Binding NEW = toAdd("one");
   private static final Binding REMOVE = toRemove("the line");
-  private static final Binding FIND =
-      Binding.of("/", "find", "type words, only lines that hold them stay; Esc shows all again");
-  private static final Binding BACK = Binding.of("<esc>", "back", "back to the screen before");
-  private static final Binding MOVE =
-      Binding.of(
-          "<down><up><pagedown><pageup><home><end>",
-          "",
-          "to the next line; Up before, Page by ten, Home, End");
+  static final Binding BACK = Binding.of("<esc>", "back", "back to the screen before");
 
   private static final Binding KEEP = Binding.of("<esc>", "keep it", "nothing is removed");
   private static final Binding SHOW_ALL = Binding.of("<esc>", "all", "show all lines again");
-  private static final Binding FOUND =
+  static final Binding FOUND =
       Binding.of("<tab>", "to the list", "keep the lines found; letters are commands again");
 
   /**
@@ -48,8 +41,13 @@ record RecordList(
   }
 
   static RecordList of(Shelf shelf, World world) {
+    boolean asks = shelf.asking("", world.turn()).isPresent();
     return new RecordList(
-        shelf, ListCursor.start(), Optional.empty(), new Serials(world.turn(), 0, 0), -1);
+        shelf,
+        ListCursor.start().asking(asks),
+        Optional.empty(),
+        new Serials(world.turn(), 0, 0),
+        -1);
   }
 
   @Override
@@ -61,7 +59,23 @@ record RecordList(
       return Step.stay(
           saved.ticket().screen() == child ? following(saved, world) : answered(saved.ticket()));
     }
+    if (event instanceof Event.FlightsFound found) {
+      return Step.stay(with(shelf.told(found)));
+    }
+    if (event instanceof Event.Opened || event instanceof Event.Uncovered) {
+      return asking(); // again: what was done above may have changed what is found
+    }
     return Step.stay(event instanceof Event.NotSaved failed ? answered(failed.ticket()) : this);
+  }
+
+  /** Asks the log for what is typed, where that is what the shelf does. */
+  private Step asking() {
+    Optional<Shelf.Asking> asked = shelf.asking(cursor.find(), serials.screen());
+    if (asked.isEmpty()) {
+      return Step.stay(this);
+    }
+    Step step = Step.stay(with(asked.get().shelf()));
+    return asked.get().question().map(step::and).orElse(step);
   }
 
   private Step pressed(Key key, World world) {
@@ -70,7 +84,7 @@ record RecordList(
     }
     Optional<ListCursor> moved = cursor.press(key, shelf.items(world));
     if (moved.isPresent()) {
-      return Step.stay(at(moved.get()));
+      return moved(moved.get());
     }
     if (OPEN.has(key)) {
       return current(world)
@@ -80,20 +94,22 @@ record RecordList(
     return cursor.finding() ? finding(key, world) : commanded(key, world);
   }
 
+  private Step moved(ListCursor next) {
+    return next.find().equals(cursor.find()) ? Step.stay(at(next)) : at(next).asking();
+  }
+
   private Step finding(Key key, World world) {
     if (SHOW_ALL.has(key)) {
-      return Step.stay(at(cursor.whole(shelf.items(world))));
+      return moved(cursor.whole(shelf.items(world)));
     }
     return Step.stay(FOUND.has(key) ? at(cursor.found()) : this);
   }
 
   private Step commanded(Key key, World world) {
     if (BACK.has(key)) {
-      return cursor.find().isEmpty()
-          ? Step.close()
-          : Step.stay(at(cursor.whole(shelf.items(world))));
+      return cursor.find().isEmpty() ? Step.close() : moved(cursor.whole(shelf.items(world)));
     }
-    if (FIND.has(key)) {
+    if (ListCursor.FIND.has(key)) {
       return Step.stay(at(cursor.toFind()));
     }
     if (NEW.has(key)) {
@@ -157,7 +173,7 @@ record RecordList(
 
   /** Shows another shelf, all of its lines. */
   RecordList showing(Shelf other) {
-    return new RecordList(other, ListCursor.start(), asked, serials, child);
+    return new RecordList(other, ListCursor.start().asking(cursor.asking()), asked, serials, child);
   }
 
   /** The same lines, the shelf knowing more. */
@@ -193,13 +209,12 @@ record RecordList(
     int last = canvas.size().rows() - 2;
     canvas.put(2, 1, shelf.banner(world), Style.STRONG);
     String of = shown.size() < all.size() ? shown.size() + " of " : "";
-    String count = of + all.size() + " in all";
+    String count = shelf.count(world).orElse(of + all.size() + " in all");
     canvas.put(canvas.size().columns() - count.length() - 2, 1, count, Style.PLAIN);
-    if (all.isEmpty()) {
+    if (all.isEmpty() && cursor.find().isBlank()) {
       Paragraph.draw(canvas, 3, shelf.empty(), Style.PLAIN);
     } else if (shown.isEmpty()) {
-      Paragraph.draw(
-          canvas, 3, "No line holds \"" + cursor.find() + "\". Esc shows all.", Style.PLAIN);
+      Paragraph.draw(canvas, 3, shelf.nothingFound(cursor.find()), Style.PLAIN);
     } else {
       drawLines(canvas, shown, world);
     }
@@ -253,9 +268,14 @@ record RecordList(
     } else if (cursor.finding() || !cursor.find().isEmpty()) {
       String label = "Find: ";
       canvas.put(2, row, label, Style.LABEL);
-      canvas.put(2 + label.length(), row, cursor.find(), Style.FIELD);
+      int left = 2 + label.length();
+      if (cursor.find().isEmpty()) {
+        int room = canvas.size().columns() - left - 3;
+        canvas.put(left + 1, row, Paragraph.cut(shelf.findable(), room), Style.LABEL);
+      }
+      canvas.put(left, row, cursor.find(), Style.FIELD);
       if (cursor.finding()) {
-        canvas.cursorAt(2 + label.length() + cursor.find().length(), row);
+        canvas.cursorAt(left + cursor.find().length(), row);
       }
     }
   }
@@ -268,7 +288,8 @@ record RecordList(
 
   @Override
   public Screen at(Bookmark mark) {
-    ListCursor found = new ListCursor(cursor.at(), mark.text(), !mark.text().isEmpty());
+    boolean finding = !mark.text().isEmpty();
+    ListCursor found = new ListCursor(cursor.at(), mark.text(), finding, cursor.asking());
     return at(mark.on(found));
   }
 
@@ -288,11 +309,12 @@ record RecordList(
       return List.of(REMOVE, KEEP);
     }
     if (cursor.finding()) {
-      return List.of(OPEN, FOUND, SHOW_ALL, MOVE);
+      return List.of(OPEN, FOUND, SHOW_ALL, ListCursor.MOVE);
     }
     List<Binding> table = new ArrayList<>(List.of(OPEN));
     table.addAll(shelf.ownBindings());
-    table.addAll(List.of(BACK, FIND, HistoryScreen.OPEN, RemovedScreen.OPEN, MOVE));
+    table.addAll(
+        List.of(BACK, shelf.find(), HistoryScreen.OPEN, RemovedScreen.OPEN, ListCursor.MOVE));
     return List.copyOf(table);
   }
 

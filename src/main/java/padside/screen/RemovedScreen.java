@@ -22,11 +22,6 @@ record RemovedScreen(
   private static final Binding BRING_BACK =
       Binding.of("<enter>u", "bring back", "the marked one is in its list again");
   private static final Binding BACK = Binding.of("<esc>q", "back", "back to the list");
-  private static final Binding MOVE =
-      Binding.of(
-          "<down><up><pagedown><pageup><home><end>",
-          "",
-          "to the next line; Up before, Page by ten, Home, End");
 
   static RemovedScreen of(Kind kind, World world) {
     return new RemovedScreen(
@@ -120,6 +115,6 @@ record RemovedScreen(
 
   @Override
   public List<Binding> bindings() {
-    return List.of(BRING_BACK, BACK, HistoryScreen.OPEN, MOVE);
+    return List.of(BRING_BACK, BACK, HistoryScreen.OPEN, ListCursor.MOVE);
   }
 }

@@ -150,6 +150,12 @@ public record Session(
       Session now = in(synced.log().map(then::with).orElse(then));
       return synced.told().map(line -> now.telling(now.withConflicts(line))).orElse(now);
     }
+    if (event instanceof Event.PastRead read) {
+      return in(world.with(read.log()));
+    }
+    if (event instanceof Event.FlightsFound found) {
+      return in(world.with(found.log()));
+    }
     if (event instanceof Event.Medium medium) {
       boolean mended = world.refused().isPresent() && medium.refused().isEmpty();
       Session now = in(world.with(medium.log()).with(medium.refused()));

@@ -36,6 +36,48 @@ interface Shelf {
     return item.cells().get(0);
   }
 
+  /** What the line is told that begins to take words. */
+  default Binding find() {
+    return ListCursor.FIND;
+  }
+
+  /** What may be typed to find lines, shown until something is. */
+  default String findable() {
+    return "";
+  }
+
+  /** How many lines there are, where that is not to be counted from those there are. */
+  default Optional<String> count(World world) {
+    return Optional.empty();
+  }
+
+  /**
+   * The shelf that asks the log for what is typed now and again; absent where only lines listed are
+   * found.
+   *
+   * @param screen the list's number
+   */
+  default Optional<Asking> asking(String typed, long screen) {
+    return Optional.empty();
+  }
+
+  /**
+   * A shelf that has asked.
+   *
+   * @param question nothing where what is typed cannot be asked or asks for everything
+   */
+  record Asking(Shelf shelf, Optional<Effect> question) {}
+
+  /** The shelf with an answer to what it asked. */
+  default Shelf told(Event.FlightsFound found) {
+    return this;
+  }
+
+  /** Where no line is found: what was looked for, and what to do. */
+  default String nothingFound(String typed) {
+    return "No line holds \"" + typed + "\". Esc shows all.";
+  }
+
   /** What to do when there is nothing yet. */
   String empty();
 

@@ -33,14 +33,19 @@ record StockWords(Logbook book, LotRecords records) {
 
   /** On how many flights a motor of these lots failed, before other words; blank for none. */
   String told(List<Lot> lots) {
-    int flights = lots.stream().mapToInt(lot -> records.of(lot).malfunctioned()).sum();
+    int flights = lots.stream().mapToInt(lot -> records.of(lot).burns().failed()).sum();
     return flights == 0 ? "" : flights + " failed, ";
   }
 
   /** On how many flights a motor of it failed; blank for none. */
   String failed(Lot lot) {
-    int flights = records.of(lot).malfunctioned();
+    int flights = records.of(lot).burns().failed();
     return flights == 0 ? "" : "" + flights;
+  }
+
+  /** A lot's failures with what is known of their share; blank for none. */
+  String record(Lot lot) {
+    return records.of(lot).isMarked() ? records.of(lot).burns().words() : "";
   }
 
   /** How often it has flown: {@code 12}; blank for never. */

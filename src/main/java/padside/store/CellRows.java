@@ -2,16 +2,7 @@ package padside.store;
 
 import java.sql.SQLException;
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.TreeMap;
-import java.util.function.Predicate;
-import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import padside.store.JournalLine.CellChange;
 
 /** The cells one journal line has of one record on their way into the tables, many at once. */
@@ -24,98 +15,52 @@ final class CellRows {
   private static final String INSERT =
       """
       INSERT OR IGNORE INTO cell (record, field, run, n, t, value, typed, head)
-      SELECT ?1, column1, ?2, ?3, ?4, column2, column3,\
-      """;
-
-  /** Of a record the tables did not have, nothing can have been replaced. */
-  private static final String OF_A_NEW_RECORD = " 1 FROM (VALUES ";
-
-  private static final String OF_A_KNOWN_RECORD =
-      """
-       NOT EXISTS (
+      SELECT ?1, column1, ?2, ?3, ?4, column2, column3, NOT EXISTS (
         SELECT 1 FROM replaced WHERE record = ?1 AND field = column1 AND run = ?2 AND n = ?3)
       FROM (VALUES\s""";
 
-  private static final String MAKE =
+  /** Cells that only show become rows of their own before something else is said of the record. */
+  private static final String UNFOLD =
       """
-      INSERT INTO record (name, kind, t, run, part, doc) VALUES (?1, ?2, ?3, ?4, ?5, ?6)
-      ON CONFLICT (name) DO NOTHING RETURNING id""";
-
-  private static final Predicate<String> PLAIN_NAME =
-      Pattern.compile("[a-z0-9_]+").asMatchPredicate();
-  private static final Predicate<String> CONTROL = Pattern.compile("[\\x00-\\x1f]").asPredicate();
+      INSERT INTO cell (record, field, run, n, t, value, typed, head)
+      SELECT record, field, run, n, (SELECT t FROM op WHERE op.run = each.run AND op.n = each.n),
+        value, typed, head
+      FROM every_cell AS each WHERE record = ?1""";
 
   private final Database database;
-  private final JournalLine line;
+  private final LogTables tables;
+  private final ReadyLine line;
   private final long run;
-  private final List<CellChange> cells;
-  private final List<Object> values = new ArrayList<>();
 
   /**
-   * Of some changes of one record those that write a cell.
+   * Of a line.
    *
-   * @param run the row of the line's run
+   * @param run the row of its run
    */
-  CellRows(Database database, JournalLine line, long run, List<CellChange> changes) {
+  CellRows(Database database, LogTables tables, ReadyLine line, long run) {
     this.database = database;
+    this.tables = tables;
     this.line = line;
     this.run = run;
-    this.cells = changes.stream().filter(change -> change.field().isPresent()).toList();
-    for (CellChange cell : cells) {
-      values.add(cell.field().orElseThrow());
-      values.add(cell.cell().value().map(Json::write).orElse(null));
-      values.add(cell.cell().typed().orElse(null));
-    }
   }
 
-  /**
-   * Makes the record as these cells show it, where it is not there.
-   *
-   * @param key its name, kind, t, run and part
-   */
-  Optional<Long> make(Object... key) throws SQLException {
-    List<Object> bound = new ArrayList<>(Arrays.asList(key));
-    bound.add(doc());
-    return database.first(row -> row.getLong(1), MAKE, bound.toArray());
-  }
-
-  /** True where {@link #doc} is to the letter what SQLite would make of the cells. */
-  boolean isPlain() {
-    Set<String> fields = new HashSet<>();
-    return !cells.isEmpty()
-        && cells.stream()
-            .allMatch(
-                each ->
-                    each.field().filter(PLAIN_NAME).filter(fields::add).isPresent()
-                        && each.cell().typed().filter(CONTROL).isEmpty());
-  }
-
-  /** The cells as the record shows them, all of them heads. */
-  private String doc() {
-    Map<String, String> shown = new TreeMap<>();
-    for (int i = 0; i < values.size(); i += 3) {
-      Object typed = values.get(i + 2);
-      shown.put(
-          "\"" + values.get(i) + "\":",
-          "{\"v\":"
-              + values.get(i + 1)
-              + ",\"y\":"
-              + (typed == null ? "null" : Json.write(typed))
-              + "}");
-    }
-    return shown.entrySet().stream()
-        .map(entry -> entry.getKey() + entry.getValue())
-        .collect(Collectors.joining(",", "{", "}"));
+  /** Gives a record that was made whole the rows of its cells. */
+  static void unfold(Database database, long record) throws SQLException {
+    database.run(UNFOLD, record);
+    database.run("UPDATE record SET whole = 0 WHERE id = ?1", record);
   }
 
   /** Puts the cells in, and what that replaces. */
-  void put(long record, boolean made) throws SQLException {
+  void put(long record, List<CellChange> cells) throws SQLException {
     for (int from = 0; from < cells.size(); from += MOST) {
-      int rows = Math.min(MOST, cells.size() - from);
+      List<CellChange> some = cells.subList(from, Math.min(cells.size(), from + MOST));
       List<Object> bound = new ArrayList<>(List.of(record, run, line.op().n(), line.t()));
-      bound.addAll(values.subList(3 * from, 3 * (from + rows)));
-      String source = made ? OF_A_NEW_RECORD : OF_A_KNOWN_RECORD;
-      database.run(INSERT + source + rows(rows) + ")", bound.toArray());
+      for (CellChange cell : some) {
+        bound.add(cell.field().orElseThrow());
+        bound.add(cell.cell().value().map(Json::write).orElse(null));
+        bound.add(cell.cell().typed().orElse(null));
+      }
+      database.run(INSERT + rows(some.size()) + ")", bound.toArray());
     }
     for (CellChange change : cells) {
       for (OpId old : change.replaces()) {
@@ -129,7 +74,7 @@ final class CellRows {
   }
 
   private void replace(long record, String field, OpId old) throws SQLException {
-    long oldRun = old.run().equals(line.op().run()) ? run : LogTables.run(database, old.run());
+    long oldRun = old.run().equals(line.op().run()) ? run : tables.run(old.run());
     database.run(
         "INSERT OR IGNORE INTO replaced (record, field, run, n) VALUES (?1, ?2, ?3, ?4)",
         record,

@@ -42,7 +42,12 @@ final class Database implements AutoCloseable {
           "journal_mode = WAL",
           "synchronous = NORMAL",
           "wal_autocheckpoint = 100",
-          "journal_size_limit = 4194304");
+          "journal_size_limit = 4194304",
+          "cache_size = -2000");
+
+  /** A WAL would have everything written twice. */
+  private static final List<String> TO_FILL =
+      List.of("journal_mode = TRUNCATE", "synchronous = OFF", "cache_size = -16384");
 
   private static final int BUSY_MS = 3000;
 
@@ -112,6 +117,19 @@ final class Database implements AutoCloseable {
     set(TO_WRITE);
   }
 
+  /**
+   * Readies the file, marked as unfilled, for very much: a power cut may leave it of no use until
+   * {@link #force} and {@link #toWrite} end that.
+   */
+  void toFill() throws SQLException {
+    set(TO_FILL);
+  }
+
+  /** The next commit has all that was written before on the medium when it returns. */
+  void force() throws SQLException {
+    set(List.of("synchronous = FULL"));
+  }
+
   private void set(List<String> pragmas) throws SQLException {
     for (String pragma : pragmas) {
       script("PRAGMA " + pragma);
@@ -133,6 +151,18 @@ final class Database implements AutoCloseable {
   <T> List<T> list(Row<T> reader, String sql, Object... values) throws SQLException {
     List<T> rows = new ArrayList<>();
     try (ResultSet row = bound(sql, values).executeQuery()) {
+      while (row.next()) {
+        rows.add(reader.read(row));
+      }
+    }
+    return rows;
+  }
+
+  /** As {@link #list} for a statement that will hardly be run again. */
+  <T> List<T> once(Row<T> reader, String sql, Object... values) throws SQLException {
+    List<T> rows = new ArrayList<>();
+    try (PreparedStatement statement = connection.prepareStatement(sql);
+        ResultSet row = bound(statement, values).executeQuery()) {
       while (row.next()) {
         rows.add(reader.read(row));
       }
@@ -227,6 +257,11 @@ final class Database implements AutoCloseable {
       statement = connection.prepareStatement(sql);
       ready.put(sql, statement);
     }
+    return bound(statement, values);
+  }
+
+  private static PreparedStatement bound(PreparedStatement statement, Object... values)
+      throws SQLException {
     for (int i = 0; i < values.length; i++) {
       statement.setObject(i + 1, values[i]);
     }

@@ -56,7 +56,12 @@ public interface Exchange {
   List<String> lines(String run, Holdings.Span span) throws Fault;
 
   /** Takes lines in; when this returns the fresh ones are on the medium and show. */
-  Taken take(List<String> raws) throws Fault;
+  Taken take(Arrived lines) throws Fault;
+
+  /** As {@link #take(Arrived)}. */
+  default Taken take(List<String> raws) throws Fault {
+    return take(Arrived.of(raws));
+  }
 
   /**
    * Ends an exchange: looks whether one device was gone on with on two machines (a copied card, a

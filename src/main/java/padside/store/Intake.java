@@ -8,7 +8,6 @@ import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import padside.units.Reading;
 
 /**
  * Takes the journal lines the tables lack into them. A journal whose size is the one last seen is
@@ -110,29 +109,25 @@ final class Intake {
 
   /** Takes in lines that were kept elsewhere and answers how many of them are sound. */
   int take(List<String> raws) throws SQLException {
-    int sound = 0;
     database.begin();
-    List<Reading<JournalLine>> readings = raws.parallelStream().map(LineForm::read).toList();
-    for (int i = 0; i < raws.size(); i++) {
-      Optional<JournalLine> line = readings.get(i).value();
-      if (line.isPresent()) {
-        tables.take(line.get(), raws.get(i));
-        sound++;
-      }
+    List<ReadyLine> lines =
+        raws.parallelStream().flatMap(raw -> ReadyLine.read(raw).value().stream()).toList();
+    for (ReadyLine line : lines) {
+      tables.take(line);
     }
     tables.show();
     database.commit();
-    return sound;
+    return lines.size();
   }
 
   private void take(LinesAhead.Line read) throws SQLException {
     end = read.next();
     if (read.reading().value().isPresent()) {
-      JournalLine line = read.reading().value().get();
-      settle(Optional.of(line.op()));
-      if (tables.take(line, read.raw())) {
+      ReadyLine ready = read.reading().value().get();
+      settle(Optional.of(ready.op()));
+      if (tables.take(ready)) {
         lines++;
-        future += line.fromNewerVersion() ? 1 : 0;
+        future += ready.later() ? 1 : 0;
       }
     } else {
       bad(read.at(), read.reading().objection().orElseThrow(), read.bytes());

@@ -48,6 +48,15 @@ final class JournalFiles {
     }
   }
 
+  /** How long the journals in a folder are together. */
+  static long bytes(Path folder) throws IOException {
+    long bytes = 0;
+    for (Path journal : in(folder)) {
+      bytes += Files.size(journal);
+    }
+    return bytes;
+  }
+
   /** Adds a part of a block to a line, of one too long no more than shows that. */
   private static void add(ByteArrayOutputStream line, byte[] block, int from, int to) {
     line.write(block, from, Math.min(to - from, LineForm.MAX_BYTES + 1 - line.size()));

@@ -2,8 +2,8 @@ package padside.store;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.StreamReadConstraints;
-import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.jr.ob.JSON;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -21,7 +21,6 @@ final class Json {
   private static final JSON JR =
       JSON.builder(
               JsonFactory.builder()
-                  .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
                   .streamReadConstraints(
                       StreamReadConstraints.builder()
                           .maxNestingDepth(MAX_DEPTH)
@@ -37,12 +36,11 @@ final class Json {
   /** Text, boolean, list, map, whole numbers as Long where they fit, others as Double. */
   static Object read(String text) throws IOException {
     try (JsonParser parser = JR.createParser(text)) {
-      parser.nextToken();
-      Object value = JR.anyFrom(parser);
+      Object value = value(parser, parser.nextToken());
       if (parser.nextToken() != null) {
         throw new IOException("something follows the JSON value");
       }
-      return plain(value);
+      return value;
     }
   }
 
@@ -54,6 +52,13 @@ final class Json {
   }
 
   static String write(Object value) {
+    if (value instanceof String text && isPlain(text)) {
+      return "\"" + text + "\"";
+    }
+    boolean number = value instanceof Double real && Double.isFinite(real);
+    if (number || value instanceof Long || value instanceof Boolean) {
+      return value.toString();
+    }
     try {
       return JR.asString(value);
     } catch (IOException e) {
@@ -61,27 +66,65 @@ final class Json {
     }
   }
 
-  private static Object plain(Object value) throws IOException {
-    if (value instanceof Integer whole) {
-      return whole.longValue();
+  /** True when nothing in a text is written otherwise in JSON. */
+  private static boolean isPlain(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (c < ' ' || c == '"' || c == '\\') {
+        return false;
+      }
     }
-    if (value instanceof Double number && !Double.isFinite(number)) {
+    return true;
+  }
+
+  private static Object value(JsonParser parser, JsonToken token) throws IOException {
+    if (token == null) {
+      throw new IOException("no JSON value");
+    }
+    return switch (token) {
+      case START_OBJECT -> map(parser);
+      case START_ARRAY -> list(parser);
+      case VALUE_STRING -> parser.getText();
+      case VALUE_NUMBER_INT -> whole(parser);
+      case VALUE_NUMBER_FLOAT -> number(parser.getDoubleValue());
+      case VALUE_TRUE -> true;
+      case VALUE_FALSE -> false;
+      case VALUE_NULL -> null;
+      case END_OBJECT, END_ARRAY, FIELD_NAME, NOT_AVAILABLE, VALUE_EMBEDDED_OBJECT ->
+          throw new IOException("no JSON value");
+    };
+  }
+
+  private static Map<String, Object> map(JsonParser parser) throws IOException {
+    Map<String, Object> entries = new LinkedHashMap<>();
+    for (String key = parser.nextFieldName(); key != null; key = parser.nextFieldName()) {
+      int before = entries.size();
+      entries.put(key, value(parser, parser.nextToken()));
+      if (entries.size() == before) {
+        throw new IOException("Duplicate field '" + key + "'");
+      }
+    }
+    return entries;
+  }
+
+  private static List<Object> list(JsonParser parser) throws IOException {
+    List<Object> items = new ArrayList<>();
+    for (JsonToken t = parser.nextToken(); t != JsonToken.END_ARRAY; t = parser.nextToken()) {
+      items.add(value(parser, t));
+    }
+    return items;
+  }
+
+  private static Number whole(JsonParser parser) throws IOException {
+    return parser.getNumberType() == JsonParser.NumberType.BIG_INTEGER
+        ? parser.getBigIntegerValue()
+        : (Number) parser.getLongValue();
+  }
+
+  private static Double number(double number) throws IOException {
+    if (!Double.isFinite(number)) {
       throw new IOException("a number too large");
     }
-    if (value instanceof List<?> list) {
-      List<Object> items = new ArrayList<>();
-      for (Object item : list) {
-        items.add(plain(item));
-      }
-      return items;
-    }
-    if (value instanceof Map<?, ?> map) {
-      Map<String, Object> entries = new LinkedHashMap<>();
-      for (Map.Entry<?, ?> entry : map.entrySet()) {
-        entries.put((String) entry.getKey(), plain(entry.getValue()));
-      }
-      return entries;
-    }
-    return value;
+    return number;
   }
 }

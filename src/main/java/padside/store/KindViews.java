@@ -26,7 +26,7 @@ final class KindViews {
     List<String> names =
         database.list(
             row -> row.getString(1),
-            "SELECT name FROM sqlite_schema WHERE type = 'view' AND name <> 'head'");
+            "SELECT name FROM sqlite_schema WHERE type = 'view' AND name NOT IN ('every_cell', 'head')");
     for (String name : names) {
       database.script("DROP VIEW \"" + name.replace("\"", "\"\"") + "\"");
     }

@@ -2,7 +2,6 @@ package padside.store;
 
 import java.io.IOException;
 import java.nio.ByteBuffer;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.util.ArrayList;
@@ -24,12 +23,7 @@ final class LinesAhead implements JournalFiles.Reader<SQLException> {
    *
    * @param next the first byte after it; where the file ends within the line its own first byte
    */
-  record Line(long at, long next, ByteBuffer bytes, Reading<JournalLine> reading) {
-    /** Its text, of one that is sound. */
-    String raw() {
-      return StandardCharsets.UTF_8.decode(bytes.duplicate()).toString();
-    }
-  }
+  record Line(long at, long next, ByteBuffer bytes, Reading<ReadyLine> reading) {}
 
   /** Gets the lines, in order. */
   interface Taker {
@@ -38,8 +32,8 @@ final class LinesAhead implements JournalFiles.Reader<SQLException> {
 
   private record Unread(long at, long next, ByteBuffer bytes) {
     Line read() {
-      Reading<JournalLine> reading =
-          next == at ? Reading.refused(BadLine.TORN) : LineForm.read(bytes.duplicate());
+      Reading<ReadyLine> reading =
+          next == at ? Reading.refused(BadLine.TORN) : ReadyLine.read(bytes.duplicate());
       return new Line(at, next, bytes, reading);
     }
   }

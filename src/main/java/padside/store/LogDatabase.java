@@ -27,6 +27,7 @@ final class LogDatabase {
   private Optional<ReadingCopy> copy = Optional.empty();
   private Optional<Opening.Opened> open = Optional.empty();
   private boolean inTransaction;
+  private boolean inFilling;
 
   /** Puts into a database just opened what no file holds. */
   interface Filling {
@@ -87,6 +88,27 @@ final class LogDatabase {
   }
 
   /**
+   * Before the first of perhaps very many lines: where no record is in the tables yet they are
+   * filled in a way that is fast and, cut off, has the next start build them from the journals.
+   */
+  void beginFilling(Opening.Opened log) throws SQLException {
+    if (!inFilling
+        && !inTransaction
+        && log.database().number("SELECT EXISTS (SELECT 1 FROM record)") == 0) {
+      Schema.beginFilling(log.database());
+      inFilling = true;
+    }
+  }
+
+  /** Ends that, once all there was to come has come. */
+  void endFilling(Opening.Opened log) throws SQLException {
+    if (inFilling && !inTransaction) {
+      Schema.endFilling(log.database());
+      inFilling = false;
+    }
+  }
+
+  /**
    * What was put into the tables last is taken out of them again.
    *
    * @param within what {@link #begin} answered
@@ -99,6 +121,7 @@ final class LogDatabase {
         open.orElseThrow().database().rollback();
         inTransaction = false;
       }
+      open.orElseThrow().tables().forget();
     } catch (SQLException e) {
       discard();
     }
@@ -157,6 +180,10 @@ final class LogDatabase {
       database.commit();
       inTransaction = false;
     }
+    if (inFilling) {
+      Schema.endFilling(database);
+      inFilling = false;
+    }
     if (!LogTables.meta(database, Opening.CLEAN).equals(Optional.of("1"))) {
       LogTables.setMeta(database, Opening.CLEAN, "1");
     }
@@ -198,6 +225,7 @@ final class LogDatabase {
 
   private void discard() {
     inTransaction = false;
+    inFilling = false;
     if (open.isPresent()) {
       try {
         open.get().database().close();

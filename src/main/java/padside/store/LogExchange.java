@@ -1,15 +1,18 @@
 package padside.store;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.LongSummaryStatistics;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import padside.fact.Fault;
 import padside.units.Reading;
@@ -76,20 +79,19 @@ final class LogExchange implements Exchange {
 
   /** What came in one batch, sorted out. */
   private static final class Sorted {
-    private final Map<OpId, String> raws = new LinkedHashMap<>();
-    private final List<JournalLine> fresh = new ArrayList<>();
+    private final Map<OpId, ReadyLine> fresh = new LinkedHashMap<>();
     private final List<String> refused = new ArrayList<>();
     private final List<String> other = new ArrayList<>();
     private int known;
 
     private Taken taken() {
-      int later = (int) fresh.stream().filter(JournalLine::fromNewerVersion).count();
+      int later = (int) fresh.values().stream().filter(each -> each.later()).count();
       return new Taken(fresh.size(), known, later, refused);
     }
 
     private String text() {
       StringBuilder text = new StringBuilder();
-      raws.values().forEach(raw -> text.append(raw).append('\n'));
+      fresh.values().forEach(line -> text.append(line.raw()).append('\n'));
       return text.toString();
     }
   }
@@ -139,11 +141,11 @@ final class LogExchange implements Exchange {
   }
 
   @Override
-  public Taken take(List<String> raws) throws Fault {
+  public Taken take(Arrived arrived) throws Fault {
     writable.check();
     return database.with(
         log -> {
-          Sorted sorted = sorted(log.database(), raws);
+          Sorted sorted = sorted(log, arrived);
           try {
             if (!sorted.fresh.isEmpty()) {
               keep(log, sorted);
@@ -158,11 +160,12 @@ final class LogExchange implements Exchange {
 
   /** The tables first, which know what they cannot hold; the journal makes it last. */
   private void keep(Opening.Opened log, Sorted sorted) throws SQLException, IOException {
+    database.beginFilling(log);
     boolean within = database.begin(log);
     try {
       lines.noteDevice(log.database()); // before a header of another machine is in the tables
-      for (JournalLine line : sorted.fresh) {
-        log.tables().take(line, sorted.raws.get(line.op()));
+      for (ReadyLine line : sorted.fresh.values()) {
+        log.tables().take(line);
       }
       log.tables().show();
       LogTables.setMeta(log.database(), Opening.CLEAN, "0");
@@ -180,48 +183,60 @@ final class LogExchange implements Exchange {
     }
   }
 
-  private Sorted sorted(Database tables, List<String> raws) throws SQLException {
+  private Sorted sorted(Opening.Opened log, Arrived arrived) throws SQLException {
     Sorted sorted = new Sorted();
-    List<Reading<JournalLine>> readings = raws.parallelStream().map(LogExchange::read).toList();
-    for (int i = 0; i < raws.size(); i++) {
-      String raw = raws.get(i);
-      Reading<JournalLine> reading = readings.get(i);
-      if (reading.value().isEmpty()) {
+    Set<OpId> had = had(log.tables(), arrived);
+    for (Reading<ReadyLine> reading : arrived.lines()) {
+      if (reading.value().isPresent()) {
+        sort(reading.value().get(), sorted, had, log.database());
+      } else {
         sorted.refused.add(
             "A line that is no line of a journal: " + reading.objection().orElseThrow() + ".");
-        continue;
-      }
-      JournalLine line = reading.value().get();
-      Optional<String> ours = ours(tables, line.op(), sorted);
-      if (ours.isEmpty() && line.op().run().equals(lines.run())) {
-        sorted.refused.add("Line " + line.op() + ", which this program itself has yet to write.");
-      } else if (ours.isEmpty()) {
-        sorted.raws.put(line.op(), raw);
-        sorted.fresh.add(line);
-      } else if (ours.get().equals(raw)) {
-        sorted.known++;
-      } else {
-        sorted.other.add(raw);
-        sorted.refused.add(
-            "Line "
-                + line.op()
-                + " says otherwise than the log's own line of that name, which stays; the other"
-                + " text is kept in the folder aside.");
       }
     }
     return sorted;
   }
 
-  private static Optional<String> ours(Database tables, OpId op, Sorted sorted)
+  private void sort(ReadyLine line, Sorted sorted, Set<OpId> had, Database tables)
       throws SQLException {
-    Optional<String> came = Optional.ofNullable(sorted.raws.get(op));
-    return came.isPresent() ? came : LogTables.raw(tables, op);
+    OpId op = line.op();
+    Optional<String> ours = Optional.ofNullable(sorted.fresh.get(op)).map(ReadyLine::raw);
+    if (ours.isEmpty() && had.contains(op)) {
+      ours = LogTables.raw(tables, op);
+    }
+    if (ours.isEmpty() && op.run().equals(lines.run())) {
+      sorted.refused.add("Line " + op + ", which this program itself has yet to write.");
+    } else if (ours.isEmpty()) {
+      sorted.fresh.put(op, line);
+    } else if (ours.get().equals(line.raw())) {
+      sorted.known++;
+    } else {
+      sorted.other.add(line.raw());
+      sorted.refused.add(
+          "Line "
+              + op
+              + " says otherwise than the log's own line of that name, which stays; the other"
+              + " text is kept in the folder aside.");
+    }
   }
 
-  private static Reading<JournalLine> read(String raw) {
-    return raw.indexOf('\n') >= 0
-        ? Reading.refused("a line end within it")
-        : LineForm.read(StandardCharsets.UTF_8.encode(raw));
+  /** Operations the log has, those of the lines among them. */
+  private static Set<OpId> had(LogTables tables, Arrived arrived) throws SQLException {
+    Map<String, LongSummaryStatistics> runs = new HashMap<>();
+    for (Reading<ReadyLine> reading : arrived.lines()) {
+      reading
+          .value()
+          .map(ReadyLine::op)
+          .ifPresent(
+              op ->
+                  runs.computeIfAbsent(op.run(), run -> new LongSummaryStatistics())
+                      .accept(op.n()));
+    }
+    Set<OpId> had = new HashSet<>();
+    for (Map.Entry<String, LongSummaryStatistics> run : runs.entrySet()) {
+      had.addAll(tables.had(run.getKey(), run.getValue().getMin(), run.getValue().getMax()));
+    }
+    return had;
   }
 
   @Override
@@ -229,6 +244,7 @@ final class LogExchange implements Exchange {
     writable.check();
     return database.with(
         log -> {
+          database.endFilling(log);
           String device = lines.device(log.database());
           if (log.database().first(row -> row.getInt(1), TWICE, device).isEmpty()) {
             return List.of();

@@ -5,6 +5,8 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.sql.SQLException;
+import org.sqlite.SQLiteErrorCode;
 import padside.fact.Fault;
 
 /** What is said when the medium with a log fails. */
@@ -45,6 +47,19 @@ public final class LogFaults {
         "The log in " + folder + " cannot be read: " + reason(e) + ".",
         "Close other programs that use it and check the medium; the journals hold what was kept.",
         e);
+  }
+
+  /** The tables a search looks through could not be written. */
+  static Fault notLookedThrough(SQLException e) {
+    return new Fault(
+        "log-search",
+        "The flights could not be looked through: the medium with the log is full.",
+        "Free some space, then search again; the log itself is as it was.",
+        e);
+  }
+
+  static boolean isFull(SQLException e) {
+    return (e.getErrorCode() & 0xff) == SQLiteErrorCode.SQLITE_FULL.code;
   }
 
   static Fault noOtherFolder(Path other, IOException e) {

@@ -298,7 +298,7 @@ public final class LogFolder extends LogQueries {
   }
 
   private void takeIn(Opening.Opened log, RunLines.Entry entry) throws SQLException {
-    log.tables().take(entry.line(), entry.raw());
+    log.tables().take(ReadyLine.of(entry.line(), entry.raw()));
     if (entry.line().op().n() == 0) {
       lines.noteBegun(log.database());
       LogTables.setMeta(log.database(), Opening.CLEAN, "0");

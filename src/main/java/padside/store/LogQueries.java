@@ -4,15 +4,16 @@ import java.sql.SQLException;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Consumer;
 import padside.clock.Anchor;
 import padside.clock.Moment;
-import padside.fact.Column;
 import padside.fact.Fault;
 import padside.fact.RecordId;
 import padside.flight.FlightLog;
 import padside.flight.Kind;
 import padside.flight.Operation;
+import padside.flight.OutcomeTable;
+import padside.search.Found;
+import padside.search.Search;
 
 /** What is asked of a log, whatever its database is. */
 abstract class LogQueries implements FlightLog {
@@ -46,8 +47,32 @@ abstract class LogQueries implements FlightLog {
   }
 
   @Override
-  public void each(List<Column<?>> wanted, Consumer<Stored> reader) throws Fault {
-    with(log -> new Records(log.database()).each(wanted, reader));
+  public Found<Stored> found(Search search, OutcomeTable outcomes, int most) throws Fault {
+    return searching(log -> log.search().find(search, outcomes, most));
+  }
+
+  @Override
+  public boolean lookThrough(OutcomeTable outcomes) throws Fault {
+    return searching(log -> log.search().more(outcomes));
+  }
+
+  private <T> T searching(Work<T> work) throws Fault {
+    return with(
+        log -> {
+          try {
+            return work.on(log);
+          } catch (SQLException e) {
+            if (LogFaults.isFull(e)) {
+              throw LogFaults.notLookedThrough(e);
+            }
+            throw e;
+          }
+        });
+  }
+
+  @Override
+  public Stretch pass(Sought sought, Optional<RecordId> after, int most) throws Fault {
+    return with(log -> new PassingFlights(log.database(), sought).read(after, most));
   }
 
   @Override
@@ -58,6 +83,11 @@ abstract class LogQueries implements FlightLog {
   @Override
   public Map<RecordId, Integer> firedByLot() throws Fault {
     return with(log -> new Records(log.database()).firedByLot());
+  }
+
+  @Override
+  public Page flown(long after, int most) throws Fault {
+    return with(log -> new FlownPage(log.database()).read(after, most));
   }
 
   @Override

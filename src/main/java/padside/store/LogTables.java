@@ -1,14 +1,12 @@
 package padside.store;
 
 import java.sql.SQLException;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import padside.flight.Kind;
-import padside.store.JournalLine.CellChange;
 
 /**
  * The tables a journal line is put into. Lines may come in any order and more than once; the tables
@@ -17,9 +15,6 @@ import padside.store.JournalLine.CellChange;
 final class LogTables {
   /** A Lamport number above this is kept but never enters our own count. */
   static final long LARGEST_COUNTED = 1L << 50;
-
-  private static final Pattern MADE_BY_OPERATION =
-      Pattern.compile("([0-9a-f]{20})\\.[0-9]{1,15}(?:\\.([0-9]{1,9}))?");
 
   /** A record of which no field has several heads. */
   private static final String SHOW =
@@ -65,13 +60,29 @@ final class LogTables {
       WHERE id = ?1
         AND (removed = 1 OR EXISTS (SELECT 1 FROM removal))""";
 
+  private static final String MAKE =
+      """
+      INSERT INTO record (name, kind, t, run, part, doc, whole) VALUES (?1, ?2, ?3, ?4, ?5, ?6, 1)
+      ON CONFLICT (name) DO NOTHING""";
+
+  private static final String UPSERT =
+      """
+      INSERT INTO record (name, kind, t, run, part) VALUES (?1, ?2, ?3, ?4, ?5)
+      ON CONFLICT (name) DO UPDATE SET t = min(t, excluded.t), kind = min(kind, excluded.kind)
+      RETURNING id, whole""";
+
   private static final String RAW =
       "SELECT raw FROM op JOIN run ON run.id = op.run WHERE run.name = ?1 AND n = ?2";
 
   private final Database database;
   private final Set<Long> changed = new LinkedHashSet<>();
+  private final Map<String, Long> runs = new HashMap<>();
   private long largestT;
-  private Optional<JournalLine> newest;
+
+  /** The row of a record, and whether its cells are in what it shows only. */
+  private record Row(long id, boolean whole) {}
+
+  private Optional<ReadyLine> newest;
 
   LogTables(Database database) throws SQLException {
     this.database = database;
@@ -85,7 +96,7 @@ final class LogTables {
                 WHERE n > 0 AND t = (SELECT max(t) FROM op WHERE n > 0 AND t <= ?1)
                 ORDER BY run.name DESC LIMIT 1""",
                 LARGEST_COUNTED)
-            .flatMap(raw -> LineForm.read(raw).value());
+            .flatMap(raw -> ReadyLine.read(raw).value());
   }
 
   static Optional<String> meta(Database database, String key) throws SQLException {
@@ -103,7 +114,7 @@ final class LogTables {
 
   /** The newest operation by its Lamport number, the headers of runs apart. */
   Optional<JournalLine> newest() {
-    return newest;
+    return newest.flatMap(line -> LineForm.read(line.raw()).value());
   }
 
   /**
@@ -111,80 +122,66 @@ final class LogTables {
    *
    * @return false when the operation was there already
    */
-  boolean take(JournalLine line, String raw) throws SQLException {
-    long run = run(line.op().run());
-    String state = line.fromNewerVersion() ? "future" : "applied";
+  boolean take(ReadyLine ready) throws SQLException {
+    long run = run(ready.op().run());
+    String state = ready.later() ? "future" : "applied";
     if (database.run(
             "INSERT OR IGNORE INTO op (run, n, t, raw, state) VALUES (?1, ?2, ?3, ?4, ?5)",
             run,
-            line.op().n(),
-            line.t(),
-            raw,
+            ready.op().n(),
+            ready.t(),
+            ready.raw(),
             state)
         == 0) {
       return false;
     }
-    if (line.t() <= LARGEST_COUNTED) {
-      largestT = Math.max(largestT, line.t());
+    if (ready.t() <= LARGEST_COUNTED) {
+      largestT = Math.max(largestT, ready.t());
       newest =
-          newest.filter(known -> line.op().n() == 0 || isNewer(known, line)).or(() -> newest(line));
+          newest
+              .filter(known -> ready.op().n() == 0 || isNewer(known, ready))
+              .or(() -> newest(ready));
     }
-    List<CellChange> changes = line.changes();
-    for (int from = 0, to = 0; from < changes.size(); from = to) {
-      while (to < changes.size() && isOfSame(changes.get(from), changes.get(to))) {
-        to++;
+    for (int i = 0; i < ready.parts().size(); i++) {
+      RecordPart part = ready.parts().get(i);
+      if (part.doc().isEmpty()) {
+        change(ready, run, part);
+      } else if (!make(ready, part)) {
+        change(ready, run, ready.inFull().get(i));
       }
-      takeIn(line, run, changes.subList(from, to));
     }
     return true;
   }
 
-  private static boolean isOfSame(CellChange one, CellChange other) {
-    return one.record().equals(other.record()) && one.kind().equals(other.kind());
+  /** Makes a record that shows at once, its cells in what it shows; false where it is there. */
+  private boolean make(ReadyLine line, RecordPart part) throws SQLException {
+    return database.run(
+            MAKE,
+            part.record(),
+            part.kind(),
+            line.t(),
+            part.run(),
+            part.part(),
+            part.doc().orElseThrow())
+        > 0;
   }
 
-  /** Changes of one record: one made here whole shows at once. */
-  private void takeIn(JournalLine line, long run, List<CellChange> changes) throws SQLException {
-    CellRows rows = new CellRows(database, line, run, changes);
-    CellChange first = changes.get(0);
-    Matcher made = MADE_BY_OPERATION.matcher(first.record());
-    boolean named = made.matches();
-    Object[] key = {
-      first.record(),
-      first.kind(),
-      line.t(),
-      named ? made.group(1) : "",
-      named && made.group(2) != null ? Integer.parseInt(made.group(2)) : 1
-    };
-    Optional<Long> whole =
-        isMadeBy(line, first) && !saysRemoved(changes) && rows.isPlain()
-            ? rows.make(key)
-            : Optional.empty();
-    long record = whole.isPresent() ? whole.get() : upsert(key);
-    rows.put(record, whole.isPresent());
-    if (whole.isEmpty()) {
-      changed.add(record);
+  private void change(ReadyLine line, long run, RecordPart part) throws SQLException {
+    Row row = upsert(part.record(), part.kind(), line.t(), part.run(), part.part());
+    if (row.whole()) {
+      CellRows.unfold(database, row.id());
     }
+    new CellRows(database, this, line, run).put(row.id(), part.cells());
+    changed.add(row.id());
   }
 
-  private static boolean isMadeBy(JournalLine line, CellChange change) {
-    String op = line.op().toString();
-    return change.record().startsWith(op)
-        && (change.record().length() == op.length() || change.record().charAt(op.length()) == '.');
-  }
-
-  private static Optional<JournalLine> newest(JournalLine line) {
+  private static Optional<ReadyLine> newest(ReadyLine line) {
     return Optional.of(line).filter(any -> line.op().n() > 0);
   }
 
-  private static boolean isNewer(JournalLine one, JournalLine other) {
+  private static boolean isNewer(ReadyLine one, ReadyLine other) {
     return one.t() > other.t()
         || (one.t() == other.t() && one.op().run().compareTo(other.op().run()) > 0);
-  }
-
-  private static boolean saysRemoved(List<CellChange> changes) {
-    return changes.stream()
-        .anyMatch(change -> change.field().filter(Kind.REMOVED.name()::equals).isPresent());
   }
 
   /** Brings the records changed since the last call up to date. */
@@ -208,9 +205,8 @@ final class LogTables {
     return database.list(
         row -> new OpId(row.getString(1), row.getLong(2)),
         """
-        SELECT run.name, cell.n FROM cell JOIN record ON record.id = cell.record
-        JOIN run ON run.id = cell.run
-        WHERE record.name = ?1 AND field = ?2 AND head = 1 ORDER BY cell.t, run.name""",
+        SELECT run.name, cell.n FROM every_cell AS cell JOIN run ON run.id = cell.run
+        WHERE cell.record = (SELECT id FROM record WHERE name = ?1) AND field = ?2 AND head = 1 ORDER BY cell.t, run.name""",
         record,
         field);
   }
@@ -220,31 +216,52 @@ final class LogTables {
     return database.list(
         row -> new OpId(row.getString(1), row.getLong(2)),
         """
-        SELECT DISTINCT run.name, cell.n FROM cell JOIN record ON record.id = cell.record
-        JOIN run ON run.id = cell.run
-        WHERE record.name = ?1 AND head = 1 ORDER BY cell.t, run.name""",
+        SELECT DISTINCT run.name, cell.n FROM every_cell AS cell JOIN run ON run.id = cell.run
+        WHERE cell.record = (SELECT id FROM record WHERE name = ?1) AND head = 1 ORDER BY cell.t, run.name""",
         record);
   }
 
-  private long upsert(Object... key) throws SQLException {
-    return database.number(
-        """
-        INSERT INTO record (name, kind, t, run, part) VALUES (?1, ?2, ?3, ?4, ?5)
-        ON CONFLICT (name) DO UPDATE SET t = min(t, excluded.t), kind = min(kind, excluded.kind)
-        RETURNING id""",
-        key);
-  }
-
-  private long run(String name) throws SQLException {
-    return run(database, name);
+  private Row upsert(Object... key) throws SQLException {
+    return database.first(row -> new Row(row.getLong(1), row.getBoolean(2)), UPSERT, key).get();
   }
 
   /** The row of a run, made when it is new. */
-  static long run(Database database, String name) throws SQLException {
-    Optional<Long> known =
-        database.first(row -> row.getLong(1), "SELECT id FROM run WHERE name = ?1", name);
-    return known.isPresent()
-        ? known.get()
-        : database.number("INSERT INTO run (name) VALUES (?1) RETURNING id", name);
+  long run(String name) throws SQLException {
+    Optional<Long> known = known(name);
+    if (known.isPresent()) {
+      return known.get();
+    }
+    long fresh = database.number("INSERT INTO run (name) VALUES (?1) RETURNING id", name);
+    runs.put(name, fresh);
+    return fresh;
+  }
+
+  /** The row of a run the tables have. */
+  private Optional<Long> known(String name) throws SQLException {
+    Optional<Long> row = Optional.ofNullable(runs.get(name));
+    if (row.isEmpty()) {
+      row = database.first(found -> found.getLong(1), "SELECT id FROM run WHERE name = ?1", name);
+      row.ifPresent(found -> runs.put(name, found));
+    }
+    return row;
+  }
+
+  /** The operations of a run the tables have, from one count to another. */
+  List<OpId> had(String run, long first, long last) throws SQLException {
+    Optional<Long> row = known(run);
+    return row.isEmpty()
+        ? List.of()
+        : database.list(
+            found -> new OpId(run, found.getLong(1)),
+            "SELECT n FROM op WHERE run = ?1 AND n BETWEEN ?2 AND ?3",
+            row.get(),
+            first,
+            last);
+  }
+
+  /** What was put in since a transaction or its mark was begun is in the tables no more. */
+  void forget() {
+    runs.clear();
+    changed.clear();
   }
 }

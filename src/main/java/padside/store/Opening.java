@@ -27,6 +27,9 @@ final class Opening {
   /** Up to this size, some 300 flights with every field filled, a check takes in the content. */
   private static final long CONTENT_CHECKED_BYTES = 4L << 20;
 
+  /** Journals as long as this are worth a way of writing of its own where the tables are empty. */
+  private static final long MUCH_BYTES = 4L << 20;
+
   private static final long SMALLEST_DATABASE_BYTES = 512;
 
   private final Path folder;
@@ -39,7 +42,7 @@ final class Opening {
   private boolean checkedThrough;
 
   /** An open database with every journal line in it. */
-  record Opened(Database database, LogTables tables, List<String> notices) {
+  record Opened(Database database, LogTables tables, FlightSearch search, List<String> notices) {
     Opened {
       notices = List.copyOf(notices);
     }
@@ -185,6 +188,10 @@ final class Opening {
     if (unfilled) {
       Schema.empty(database); // an earlier filling may have been cut off
     }
+    boolean much = unfilled && JournalFiles.bytes(journals) >= MUCH_BYTES;
+    if (much) {
+      Schema.beginFilling(database);
+    }
     LogTables tables = new LogTables(database);
     boolean bare = database.number("SELECT EXISTS (SELECT 1 FROM op)") == 0;
     Intake intake = new Intake(journals, database, tables);
@@ -197,9 +204,14 @@ final class Opening {
     tell(taken, bare);
     notices.addAll(salvaged);
     KindViews.refresh(database);
-    Schema.noteFilled(database);
+    if (!much) {
+      Schema.noteFilled(database);
+    }
     database.commit();
-    return new Opened(database, tables, notices);
+    if (much) {
+      Schema.endFilling(database);
+    }
+    return new Opened(database, tables, new FlightSearch(database), notices);
   }
 
   private void tell(List<BadLine> lost) {

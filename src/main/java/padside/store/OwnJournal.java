@@ -54,7 +54,7 @@ final class OwnJournal implements AutoCloseable {
       IOException last = new IOException("no try was made");
       for (int attempt = 0; attempt < TRIES; attempt++) {
         try {
-          return write(StandardCharsets.UTF_8.encode(lines));
+          return write(ByteBuffer.wrap(lines.getBytes(StandardCharsets.UTF_8)));
         } catch (IOException e) {
           last = e;
           interrupted |= Thread.interrupted();

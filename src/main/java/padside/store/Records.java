@@ -6,13 +6,8 @@ import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Consumer;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
-import padside.fact.Column;
 import padside.fact.Facts;
 import padside.fact.RecordId;
 import padside.flight.FlightLog.FlightQuery;
@@ -78,17 +73,9 @@ final class Records {
     List<Object> values = new ArrayList<>();
     query.rocket().ifPresent(rocket -> narrow(sql, "rocket = ?", values, rocket.text()));
     query.day().ifPresent(day -> narrow(sql, "day = ?", values, day.text()));
-    List<String> words = words(query);
-    words.stream()
-        .filter(word -> word.matches("[a-z0-9]+"))
-        .forEach(word -> narrow(sql, "doc LIKE ?", values, "%" + word + "%"));
-    sql.append(NEWEST_FIRST);
-    // The database narrows down, letters outside ASCII and field names are looked at here.
-    return database.search(
-        query.limit(),
-        row -> Optional.of(stored(row)).filter(flight -> says(flight.facts(), words)),
-        sql.toString(),
-        values.toArray());
+    sql.append(NEWEST_FIRST).append(" LIMIT ?");
+    values.add(query.limit());
+    return database.list(Records::stored, sql.toString(), values.toArray());
   }
 
   List<Stored> measuredFlights(RecordId rocket, int most) throws SQLException {
@@ -102,51 +89,6 @@ final class Records {
         ORDER BY t DESC, run DESC, part DESC, name DESC LIMIT ?2""",
         rocket.text(),
         most);
-  }
-
-  /**
-   * Some values of every flight, oldest first; the database takes them out of the records, which
-   * costs a tenth of reading those here. Answers how many there were.
-   */
-  int each(List<Column<?>> wanted, Consumer<Stored> reader) throws SQLException {
-    String values =
-        wanted.stream()
-            .map(column -> ", doc ->> '$." + column.name() + ".v'")
-            .collect(Collectors.joining());
-    return database.each(
-        row -> reader.accept(new Stored(new RecordId(row.getString(1)), some(wanted, row))),
-        "SELECT name"
-            + values
-            + " FROM record WHERE kind = 'flight' AND removed = 0 ORDER BY t, run, part, name");
-  }
-
-  private static Facts some(List<Column<?>> wanted, ResultSet row) throws SQLException {
-    Map<String, Facts.Cell> cells = new LinkedHashMap<>();
-    for (int i = 0; i < wanted.size(); i++) {
-      Object value = row.getObject(i + 2);
-      if (value != null) {
-        cells.put(wanted.get(i).name(), Facts.Cell.of(asKept(wanted.get(i), value)));
-      }
-    }
-    return new Facts(cells);
-  }
-
-  /** As the record's text has it: SQLite knows neither yes and no nor lists. */
-  private static Object asKept(Column<?> column, Object value) throws SQLException {
-    return switch (column.storage()) {
-      case FLAG -> value instanceof Number number ? number.intValue() != 0 : value;
-      case INTEGER -> value instanceof Integer number ? number.longValue() : value;
-      case LIST -> list((String) value);
-      case TEXT, NUMBER, REFERENCE -> value;
-    };
-  }
-
-  private static Object list(String json) throws SQLException {
-    try {
-      return Json.read(json);
-    } catch (IOException e) {
-      throw new SQLException("a list that is no JSON", e);
-    }
   }
 
   List<Stored> lastFlightOfEachRocket() throws SQLException {
@@ -224,39 +166,6 @@ final class Records {
       StringBuilder sql, String condition, List<Object> values, String value) {
     sql.append(" AND ").append(condition);
     values.add(value);
-  }
-
-  private static List<String> words(FlightQuery query) {
-    return query.words().stream()
-        .flatMap(text -> Stream.of(text.toLowerCase(Locale.ROOT).split("\\s+")))
-        .filter(word -> !word.isEmpty())
-        .toList();
-  }
-
-  /** True when every word stands in a text of the flight, or in what was typed for any field. */
-  private static boolean says(Facts facts, List<String> words) {
-    List<String> texts =
-        facts.cells().entrySet().stream()
-            .flatMap(entry -> texts(entry.getKey(), entry.getValue()))
-            .map(text -> text.toLowerCase(Locale.ROOT))
-            .toList();
-    return words.stream().allMatch(word -> texts.stream().anyMatch(text -> text.contains(word)));
-  }
-
-  private static Stream<String> texts(String field, Facts.Cell cell) {
-    boolean reference =
-        Kind.FLIGHT
-            .column(field)
-            .filter(column -> column.storage() == Column.Storage.REFERENCE)
-            .isPresent();
-    Stream<String> value =
-        cell
-            .value()
-            .filter(String.class::isInstance)
-            .map(String.class::cast)
-            .filter(text -> !reference)
-            .stream();
-    return Stream.concat(value, cell.typed().stream());
   }
 
   private static Stored stored(ResultSet row) throws SQLException {

@@ -16,7 +16,7 @@ final class Schema {
   static final int APPLICATION_ID = 0x50414453;
 
   /** Version of the tables; those of an older one are built anew from the lines. */
-  static final int VERSION = 5;
+  static final int VERSION = 7;
 
   /** Meta key: a sum over the tables as they were made. */
   private static final String TABLES = "tables";
@@ -130,7 +130,21 @@ final class Schema {
     return LogTables.meta(database, UNFILLED).isPresent();
   }
 
-  /** Within the caller's transaction. */
+  /** From now on, until {@link #endFilling}, a start builds the tables from the journals. */
+  static void beginFilling(Database database) throws SQLException {
+    LogTables.setMeta(database, UNFILLED, "1");
+    database.toFill(); // the change of the mode has the mark on the medium first
+  }
+
+  /** All is on the medium before the mark goes. */
+  static void endFilling(Database database) throws SQLException {
+    database.force();
+    LogTables.setMeta(database, UNFILLED, "1");
+    noteFilled(database);
+    database.toWrite();
+  }
+
+  /** Within the caller's transaction, if there is one. */
   static void noteFilled(Database database) throws SQLException {
     database.run("DELETE FROM meta WHERE key = ?1", UNFILLED);
   }
@@ -138,6 +152,7 @@ final class Schema {
   /** Takes every line out of the tables again. */
   static void empty(Database database) throws SQLException {
     database.begin();
+    SearchRows.empty(database);
     for (String table :
         List.of("cell", "replaced", "record", "op", "run", "journal_file", "bad_line")) {
       database.run("DELETE FROM " + table);

@@ -17,6 +17,7 @@ import padside.units.Reading;
 public final class Summed {
   private static final String BEFORE_SUM = ",\"crc\":\"";
   private static final String AFTER_SUM = "\"}";
+  private static final char REPLACED = '\uFFFD';
   private static final int TAIL = BEFORE_SUM.length() + 8 + AFTER_SUM.length();
 
   private Summed() {}
@@ -41,24 +42,38 @@ public final class Summed {
     if (bytes.remaining() > most) {
       return Reading.refused("longer than " + most + " bytes");
     }
-    try {
-      return read(StandardCharsets.UTF_8.newDecoder().decode(bytes).toString());
-    } catch (CharacterCodingException e) {
-      return Reading.refused("not UTF-8 text");
-    }
+    byte[] whole = new byte[bytes.remaining()];
+    bytes.get(whole);
+    String raw = new String(whole, StandardCharsets.UTF_8);
+    return raw.indexOf(REPLACED) >= 0 && !isText(whole)
+        ? Reading.refused("not UTF-8 text")
+        : read(raw, whole);
   }
 
   static Reading<Map<?, ?>> read(String raw) {
+    return read(raw, raw.getBytes(StandardCharsets.UTF_8));
+  }
+
+  /** What stands for bytes that are no text may also be meant. */
+  private static boolean isText(byte[] bytes) {
+    try {
+      StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes));
+      return true;
+    } catch (CharacterCodingException e) {
+      return false;
+    }
+  }
+
+  private static Reading<Map<?, ?>> read(String raw, byte[] bytes) {
     int end = raw.length() - TAIL;
     if (end <= 0 || !raw.startsWith(BEFORE_SUM, end) || !raw.endsWith(AFTER_SUM)) {
       return Reading.refused("no checksum at its end");
     }
-    String body = raw.substring(0, end);
-    if (!raw.startsWith(sum(body), end + BEFORE_SUM.length())) {
+    if (!raw.startsWith(sum(bytes, bytes.length - TAIL), end + BEFORE_SUM.length())) {
       return Reading.refused("its checksum does not fit");
     }
     try {
-      return Reading.of(Json.readMap(body + "}"));
+      return Reading.of(Json.readMap(raw.substring(0, end) + "}"));
     } catch (StreamConstraintsException e) {
       return Reading.refused(
           "a text longer than " + Json.MAX_TEXT + " characters or too many things inside another");
@@ -69,8 +84,13 @@ public final class Summed {
 
   /** CRC-32C of the bytes in UTF-8, in hex. */
   static String sum(String body) {
+    byte[] bytes = body.getBytes(StandardCharsets.UTF_8);
+    return sum(bytes, bytes.length);
+  }
+
+  private static String sum(byte[] bytes, int length) {
     CRC32C crc = new CRC32C();
-    crc.update(body.getBytes(StandardCharsets.UTF_8));
+    crc.update(bytes, 0, length);
     return HexFormat.of().toHexDigits((int) crc.getValue());
   }
 

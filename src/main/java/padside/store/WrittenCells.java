@@ -13,9 +13,9 @@ import padside.fact.Facts;
 final class WrittenCells {
   private static final String CELLS =
       """
-      SELECT field, run.name, n, value, typed, head FROM cell
-      JOIN record ON record.id = cell.record JOIN run ON run.id = cell.run
-      WHERE record.name = ?1 ORDER BY cell.t, run.name""";
+      SELECT field, run.name, n, value, typed, head FROM every_cell AS cell
+      JOIN run ON run.id = cell.run
+      WHERE cell.record = (SELECT id FROM record WHERE name = ?1) ORDER BY cell.t, run.name""";
 
   private final Database database;
   private final Map<String, List<Written>> cells = new HashMap<>();

@@ -102,16 +102,41 @@ record ParcelFile(Path file, Parcel head, long start, Optional<String> remark, b
 
   /** Reads its lines, sound or not. */
   void read(Taker taker) throws Fault {
-    try (FileChannel channel = open(file);
-        InputStream bytes = Channels.newInputStream(channel.position(start))) {
-      LineInput input = new LineInput(bytes);
-      Optional<byte[]> line = input.next(Exchange.MOST_BYTES);
+    try (Lines lines = lines()) {
+      Optional<byte[]> line = lines.next();
       while (line.isPresent()) {
         taker.line(line.get());
-        line = input.next(Exchange.MOST_BYTES);
+        line = lines.next();
       }
     } catch (IOException e) {
       throw SyncFaults.unreadable(file, e);
+    }
+  }
+
+  /** Its lines, sound or not, one by one. */
+  Lines lines() throws Fault {
+    try {
+      FileChannel channel = open(file);
+      return new Lines(
+          file, new LineInput(Channels.newInputStream(channel.position(start))), channel);
+    } catch (IOException e) {
+      throw SyncFaults.unreadable(file, e);
+    }
+  }
+
+  /** The lines of a file that is open. */
+  record Lines(Path file, LineInput input, FileChannel channel) implements AutoCloseable {
+    Optional<byte[]> next() throws IOException {
+      return input.next(Exchange.MOST_BYTES);
+    }
+
+    @Override
+    public void close() throws Fault {
+      try {
+        channel.close();
+      } catch (IOException e) {
+        throw SyncFaults.unreadable(file, e);
+      }
     }
   }
 

@@ -1,25 +1,16 @@
 package padside.sync;
 
-import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 import padside.fact.Fault;
 import padside.store.Exchange;
 import padside.store.Holdings;
 
 /** Takes what a log lacks out of parcels, a batch at a time. */
 final class Taking {
-  private static final int MOST_BYTES = 4 << 20;
-
   private final Exchange log;
   private final Terms terms;
   private final long of;
   private final Remarks remarks;
-  private final List<String> batch = new ArrayList<>();
-  private HoldingsFound inBatch = new HoldingsFound();
   private Holdings known;
-  private int bytes;
   private long fresh;
   private long later;
 
@@ -39,37 +30,27 @@ final class Taking {
 
   /** Takes the lines the log lacks; every line of the parcel is looked at. */
   void from(ParcelFile parcel) throws Fault {
-    parcel.read(this::line);
-    take();
-  }
-
-  private void line(byte[] line) throws Fault {
-    Optional<JournalName> name = JournalName.of(line);
-    if (name.isPresent() && known.has(name.get().run(), name.get().n())) {
-      return;
-    }
-    name.ifPresent(inBatch::add);
-    batch.add(new String(line, StandardCharsets.UTF_8));
-    bytes += line.length;
-    if (batch.size() == Exchange.MOST_LINES || bytes > MOST_BYTES) {
-      take();
+    try (ParcelBatches batches = ParcelBatches.of(parcel, known)) {
+      ParcelBatches.Batch batch = batches.next();
+      take(batch);
+      while (!batch.last()) {
+        batch = batches.next();
+        take(batch);
+      }
     }
   }
 
-  private void take() throws Fault {
-    if (batch.isEmpty()) {
+  private void take(ParcelBatches.Batch batch) throws Fault {
+    if (batch.lines().count() == 0) {
       return;
     }
-    Exchange.Taken taken = log.take(batch);
+    Exchange.Taken taken = log.take(batch.lines());
     fresh += taken.fresh();
     later += taken.later();
     taken.refused().forEach(remarks::add);
     if (taken.refused().isEmpty()) {
-      known = known.with(inBatch.all());
+      known = known.with(batch.names());
     }
-    batch.clear();
-    inBatch = new HoldingsFound();
-    bytes = 0;
     terms.moved(Terms.Stage.TAKING, Math.min(fresh, of), of);
   }
 

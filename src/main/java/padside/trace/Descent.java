@@ -26,7 +26,6 @@ final class Descent {
    * All of it.
    *
    * @param end height of the last line at the last sample used
-   * @param slopeEnd downward rate there
    */
   record Lines(List<Piece> pieces, double end, double endTime, double endWithin) {}
 

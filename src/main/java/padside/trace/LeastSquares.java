@@ -35,13 +35,32 @@ final class LeastSquares {
     return weights;
   }
 
-  /**
-   * The unknowns.
-   *
-   * @param inverse of the normal equations: times the variance of one value, their covariance
-   * @param misfit weighted sum of the squares left over
-   */
-  record Solution(double[] values, double[][] inverse, double misfit) {}
+  /** The unknowns, and how sure they are. */
+  static final class Solution {
+    private final double[] values;
+    private final double[][] inverse;
+    private final double misfit;
+
+    private Solution(double[] values, double[][] inverse, double misfit) {
+      this.values = values;
+      this.inverse = inverse;
+      this.misfit = misfit;
+    }
+
+    double[] values() {
+      return values;
+    }
+
+    /** Of the normal equations: times the variance of one value, the covariance of the unknowns. */
+    double[][] inverse() {
+      return inverse;
+    }
+
+    /** Weighted sum of the squares left over. */
+    double misfit() {
+      return misfit;
+    }
+  }
 
   /** Nothing where the equations do not decide all unknowns. */
   Optional<Solution> solve() {

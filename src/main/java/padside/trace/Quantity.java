@@ -11,15 +11,9 @@ import padside.units.UnitSystem;
 
 /** What a column of a trace holds. */
 public enum Quantity {
-  TIME(
-      List.of("time", "t", "elapsed", "timestamp", "clock"),
-      List.of("s", "sec", "secs", "second", "seconds", "ms", "msec", "millis", "milliseconds")),
-  HEIGHT(
-      List.of("altitude", "alt", "height", "h", "agl", "asl", "msl"),
-      List.of("ft", "feet", "m", "metres", "meters")),
-  PRESSURE(
-      List.of("pressure", "press", "pres", "baro", "barometer", "p"),
-      List.of("pa", "hpa", "kpa", "mbar", "inhg"));
+  TIME("time t elapsed timestamp clock", "s sec secs second seconds ms msec millis milliseconds"),
+  HEIGHT("altitude alt height h agl asl msl", "ft feet m metres meters"),
+  PRESSURE("pressure press pres baro barometer p", "pa hpa kpa mbar inhg");
 
   /** A column with one of these in its name is of something else. */
   private static final List<String> OTHER =
@@ -50,10 +44,10 @@ public enum Quantity {
   private static final Notation<Length> HEIGHTS = Notations.altitude(UnitSystem.METRIC);
   private static final Notation<Pressure> PRESSURES = Notations.pressure(UnitSystem.METRIC);
 
-  private final List<String> names;
-  private final List<String> bare;
+  private final String names;
+  private final String bare;
 
-  Quantity(List<String> names, List<String> bare) {
+  Quantity(String names, String bare) {
     this.names = names;
     this.bare = bare;
   }
@@ -66,8 +60,12 @@ public enum Quantity {
   /** Whether a column whose name has these words is of this. */
   boolean isNamedBy(List<String> words) {
     return words.stream().noneMatch(OTHER::contains)
-        && (words.stream().anyMatch(names::contains)
-            || (words.size() == 1 && bare.contains(words.get(0))));
+        && (words.stream().anyMatch(word -> isIn(names, word))
+            || (words.size() == 1 && isIn(bare, words.get(0))));
+  }
+
+  private static boolean isIn(String words, String word) {
+    return (" " + words + " ").contains(" " + word + " ");
   }
 
   /** What one of a unit is in SI; empty where it is no unit of this. */

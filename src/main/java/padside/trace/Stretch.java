@@ -1,5 +1,7 @@
 package padside.trace;
 
+import padside.units.Length;
+
 /**
  * Where in a file one flight is.
  *
@@ -11,5 +13,10 @@ package padside.trace;
 public record Stretch(long first, long end, double startS, double heightM) {
   long samples() {
     return end - first;
+  }
+
+  /** How high above the ground it went, about. */
+  public Length height() {
+    return new Length(heightM);
   }
 }

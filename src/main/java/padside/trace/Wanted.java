@@ -38,7 +38,7 @@ public record Wanted(Map<Quantity, Pick> picks, UnitSystem units) {
   /** Reads {@code time=1s,height=3ft}: number of the column and unit, or its header. */
   public static Reading<Wanted> of(String typed, UnitSystem units) {
     Map<Quantity, Pick> picks = new EnumMap<>(Quantity.class);
-    for (String part : typed.split(",")) {
+    for (String part : typed.split(",", -1)) {
       int sign = part.indexOf('=');
       Optional<Quantity> quantity = quantity(sign < 0 ? part : part.substring(0, sign));
       if (sign < 0 || quantity.isEmpty() || part.substring(sign + 1).isBlank()) {

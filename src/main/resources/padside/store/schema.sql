@@ -44,6 +44,7 @@ CREATE TABLE record (
   doc TEXT NOT NULL DEFAULT '{}', -- the cells that show: {"field":{"v":value,"y":typed text}}
   removed INTEGER NOT NULL DEFAULT 0, -- 1: marked as removed, and nobody edited it unseen
   contested INTEGER NOT NULL DEFAULT 0, -- 1: heads of it say different things, or a removal had not seen one
+  whole INTEGER NOT NULL DEFAULT 0, -- 1: one operation made it and none said more; its cells are in doc only
   rocket ANY GENERATED ALWAYS AS (doc ->> '$.rocket.v') STORED, -- as doc has it
   day ANY GENERATED ALWAYS AS (doc ->> '$.day.v') STORED,       -- as doc has it
   lot ANY GENERATED ALWAYS AS (doc ->> '$.lot.v') STORED,       -- as doc has it
@@ -91,9 +92,53 @@ CREATE TABLE replaced (
   PRIMARY KEY (record, field, run, n)
 ) STRICT, WITHOUT ROWID;
 
+-- What a search looks through. Made from record when it is looked for or while nothing else is to
+-- be done, never while something is kept; empty is as good as full.
+CREATE TABLE find_name (
+  id INTEGER PRIMARY KEY,        -- row number; differs from log to log
+  name TEXT NOT NULL UNIQUE      -- id of a record that is looked through, or that one of those names
+) STRICT;
+
+CREATE TABLE find_flight (
+  t INTEGER NOT NULL,            -- as record has it
+  run TEXT NOT NULL,             -- as record has it
+  part INTEGER NOT NULL,         -- as record has it
+  flight INTEGER NOT NULL,       -- a flight that is not removed, by find_name
+  rocket INTEGER,                -- what the flight names, by find_name
+  day INTEGER,                   -- what the flight names, by find_name
+  lot INTEGER,                   -- what the flight names, by find_name
+  booster_lot INTEGER,           -- what the flight names, by find_name
+  device INTEGER,                -- what the flight names, by find_name
+  altimeter INTEGER,             -- what the flight names, by find_name
+  motor TEXT NOT NULL,           -- its motors, folded: without letter case and accents
+  outcome TEXT NOT NULL,         -- what came of it in words, folded
+  text TEXT NOT NULL,            -- whatever else is told of it in words, folded
+  PRIMARY KEY (t, run, part, flight)
+) STRICT, WITHOUT ROWID;
+
+CREATE UNIQUE INDEX find_flight_once ON find_flight (flight);
+
+CREATE TABLE find_note (
+  record INTEGER PRIMARY KEY,    -- a fix or a misfire that is not removed, by find_name
+  flight INTEGER,                -- the flight it was noted for, by find_name
+  open INTEGER NOT NULL,         -- 1: a fix that is not done
+  text TEXT NOT NULL             -- what is told of it, folded
+) STRICT;
+
+CREATE INDEX find_note_of ON find_note (flight);
+
+-- Every cell ever given, those of records that were made whole included.
+CREATE VIEW every_cell AS
+SELECT record, field, run, n, t, value, typed, head FROM cell
+UNION ALL
+SELECT record.id, CAST(each.key AS TEXT), run.id, CAST(substr(record.name, 22) AS INTEGER), record.t,
+       CAST(nullif(each.value -> '$.v', 'null') AS TEXT), CAST(each.value ->> '$.y' AS TEXT), 1
+FROM record JOIN run ON run.name = record.run, json_each(record.doc) AS each
+WHERE record.whole = 1;
+
 -- Every cell nobody has replaced; several for one field are an open conflict.
 CREATE VIEW head AS
 SELECT record.name AS id, record.kind AS kind, cell.field AS field, cell.value AS value,
        cell.typed AS typed, cell.t AS t, run.name || '.' || cell.n AS op
-FROM cell JOIN record ON record.id = cell.record JOIN run ON run.id = cell.run
+FROM every_cell AS cell JOIN record ON record.id = cell.record JOIN run ON run.id = cell.run
 WHERE cell.head = 1;

@@ -38,7 +38,7 @@ class DemoAdviceTest {
             .orElseThrow();
 
     assertThat(preflight.answer(card).ruling().verdict()).isEqualTo(Verdict.MARGINAL);
-    assertThat(sound.record().malfunctioned()).isZero();
+    assertThat(sound.record().burns().failed()).isZero();
     assertThat(sound.left().orElse(1)).isPositive();
     MotorStack same = MotorStack.of(sound.motor());
     assertThat(

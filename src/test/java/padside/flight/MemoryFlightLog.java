@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import padside.clock.Anchor;
@@ -17,6 +18,8 @@ import padside.clock.Moment;
 import padside.fact.Column;
 import padside.fact.Facts;
 import padside.fact.RecordId;
+import padside.search.Found;
+import padside.search.Search;
 import padside.units.TimeSpan;
 
 /** A log that keeps everything in memory, for tests of what stands above the log. */
@@ -243,7 +246,6 @@ public final class MemoryFlightLog implements FlightLog {
     return newestFirst().stream()
         .filter(matches(query.rocket(), Flight.ROCKET))
         .filter(matches(query.day(), Flight.DAY))
-        .filter(flight -> query.words().map(words -> holds(flight, words)).orElse(true))
         .limit(query.limit())
         .toList();
   }
@@ -255,6 +257,42 @@ public final class MemoryFlightLog implements FlightLog {
         .filter(flight -> flight.facts().get(Flight.ROCKET).equals(Optional.of(rocket)))
         .limit(most)
         .toList();
+  }
+
+  @Override
+  public Found<Stored> found(Search search, OutcomeTable outcomes, int most) {
+    PlainScan scan = new PlainScan(this, outcomes);
+    List<Stored> all =
+        newestFirst().stream().filter(flight -> scan.matches(flight, search)).toList();
+    return new Found<>(all.subList(0, Math.min(most, all.size())), all.size());
+  }
+
+  @Override
+  public Stretch pass(Sought sought, Optional<RecordId> after, int most) {
+    List<Passing> all =
+        list(Kind.FLIGHT).stream()
+            .filter(matches(sought.rocket(), Flight.ROCKET))
+            .map(
+                each ->
+                    new Passing(each.id(), some(each, sought.alike()), some(each, sought.own())))
+            .toList();
+    int start = after.map(id -> 1 + all.stream().map(Passing::id).toList().indexOf(id)).orElse(0);
+    int end = Math.min(all.size(), start + most);
+    return new Stretch(
+        all.subList(start, end),
+        end < all.size() ? Optional.of(all.get(end - 1).id()) : Optional.empty());
+  }
+
+  private static Facts some(Stored flight, List<Column<?>> wanted) {
+    Facts some = Facts.none();
+    for (Column<?> column : wanted) {
+      Facts.Cell cell = flight.facts().cells().getOrDefault(column.name(), Facts.Cell.emptied());
+      some =
+          cell.value().isPresent()
+              ? some.with(column.name(), Facts.Cell.of(cell.value().get()))
+              : some;
+    }
+    return some;
   }
 
   @Override
@@ -275,6 +313,19 @@ public final class MemoryFlightLog implements FlightLog {
         .filter(flight -> flight.status() == Flight.Status.FLOWN)
         .forEach(flight -> flight.fired().forEach((lot, n) -> fired.merge(lot, n, Integer::sum)));
     return fired;
+  }
+
+  @Override
+  public Page flown(long after, int most) {
+    List<Flight> all =
+        list(Kind.FLIGHT).stream()
+            .map(MemoryFlightLog::flight)
+            .filter(flight -> flight.status() == Flight.Status.FLOWN)
+            .toList();
+    int end = (int) Math.min(all.size(), after + most);
+    return new Page(
+        all.subList((int) after, end),
+        end < all.size() ? OptionalLong.of(end) : OptionalLong.empty());
   }
 
   @Override
@@ -300,10 +351,6 @@ public final class MemoryFlightLog implements FlightLog {
 
   private static Predicate<Stored> matches(Optional<RecordId> wanted, Column<RecordId> column) {
     return flight -> wanted.isEmpty() || flight.facts().get(column).equals(wanted);
-  }
-
-  private static boolean holds(Stored flight, String words) {
-    return flight.facts().cells().values().toString().contains(words);
   }
 
   private static Flight flight(Stored stored) {

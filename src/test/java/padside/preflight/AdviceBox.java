@@ -27,7 +27,7 @@ public final class AdviceBox {
   private static final List<String> MOTORS =
       List.of("A8-3", "B6-2", "B6-4", "C6-3", "C6-5", "C6-7");
   private static final List<Double> CHUTES_CM = List.of(20.0, 25.0, 38.0, 46.0);
-  private static final Card.LotRecord GOOD = new Card.LotRecord("K1", 3, 0);
+  private static final Card.LotRecord GOOD = CardBuilder.record("K1", 3, 0);
   private static final MotorTable TABLE = table();
   private static final Pattern LEANING =
       Pattern.compile("with the rod leaning ([0-9]+)° toward ([A-Z]+), (into|across) the wind");

@@ -166,7 +166,7 @@ class AdviceTest {
 
   @Test
   void a_lot_with_malfunctions_gives_way_to_one_without_and_is_never_put_first() {
-    Card.LotRecord bad = new Card.LotRecord("K9", 5, 2);
+    Card.LotRecord bad = CardBuilder.record("K9", 5, 2);
     Card card = AdviceBox.on(CardBuilder.small().motor("C6-5").edge(300).lot(bad).build());
 
     assertThat(changes(advise(card)).get(0)).isEqualTo("with C6-5 of lot K1");

@@ -154,6 +154,30 @@ class BoxTest {
 
     assertThat(box().motors())
         .extracting(Box.Stock::record)
-        .containsExactly(new Card.LotRecord("K1", 1, 1));
+        .containsExactly(CardBuilder.record("K1", 1, 1));
+  }
+
+  @Test
+  void a_card_is_told_which_delay_its_rocket_has_been_well_with() throws Fault, IOException {
+    RecordId flown = flight(Flight.Status.FLOWN, "C6-3");
+    Facts late = Facts.none().with(Flight.ROCKET, rocket).with(Flight.EJECTION, "early");
+    log.save(Action.change("debrief", Kind.FLIGHT, flown, late));
+    Flight next =
+        new Flight(
+            new RecordId("test.card"),
+            Facts.none().with(Flight.ROCKET, rocket).with(Flight.MOTOR, "C6-3"));
+    Logbook book = Logbook.read(log, table());
+    Card card = Card.of(next, book, outcomes(), Optional.empty());
+
+    assertThat(card.suits().orElseThrow().words())
+        .isEqualTo("1 of 1 own flight on C6 says delay 5");
+    assertThat(
+            card.withMotors(book.motors().chooseAll("C6-7").value().orElseThrow(), Optional.empty())
+                .suits())
+        .isPresent();
+    assertThat(
+            card.withMotors(book.motors().chooseAll("B6-4").value().orElseThrow(), Optional.empty())
+                .suits())
+        .isEmpty();
   }
 }

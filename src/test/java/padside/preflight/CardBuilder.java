@@ -17,6 +17,8 @@ import padside.flight.Fix;
 import padside.flight.RecoveryDevice;
 import padside.flight.Rocket;
 import padside.flight.Weather;
+import padside.insight.Burns;
+import padside.insight.Delays;
 import padside.motor.MotorStack;
 import padside.motor.MotorTable;
 import padside.units.Angle;
@@ -47,6 +49,7 @@ public final class CardBuilder {
   private boolean fieldKnown = true;
   private Optional<Card.LotRecord> lotRecord = Optional.empty();
   private Optional<Card.LotRecord> boosterRecord = Optional.empty();
+  private Optional<Delays.Suits> suits = Optional.empty();
   private List<OpenCards.Claim> claims = List.of();
   private Optional<Instant> at = Optional.empty();
   private List<Weather> readings = List.of();
@@ -81,6 +84,7 @@ public final class CardBuilder {
         lotRecord,
         boosterRecord,
         Learned.nothing(),
+        suits,
         claims,
         Box.EMPTY,
         at,
@@ -141,6 +145,16 @@ public final class CardBuilder {
 
   public CardBuilder fix(Fix fix) {
     fixes.add(fix);
+    return this;
+  }
+
+  /** Of a lot of which so many were fired and so many of them burst. */
+  public static Card.LotRecord record(String code, int fired, int burst) {
+    return new Card.LotRecord(code, new Burns(fired, 0, burst, burst));
+  }
+
+  public CardBuilder suits(Delays.Suits told) {
+    suits = Optional.of(told);
     return this;
   }
 

@@ -13,9 +13,11 @@ import padside.fact.RecordId;
 import padside.flight.Field;
 import padside.flight.Fix;
 import padside.flight.Flight;
+import padside.flight.FlightLog;
 import padside.flight.Rocket;
 import padside.flight.Ruling;
 import padside.flight.Ruling.Verdict;
+import padside.insight.Delays;
 import padside.units.Bearing;
 import padside.units.Length;
 import padside.units.Mass;
@@ -203,20 +205,35 @@ class PreflightTest {
   void a_lot_with_a_malfunction_is_marginal_and_says_how_many() {
     CardBuilder card = CardBuilder.small().wind(wind(1, 1, 0));
 
-    assertThat(ruling(card.lot(new Card.LotRecord("K7", 6, 0))).verdict()).isEqualTo(Verdict.GO);
-    Ruling ruling = ruling(card.lot(new Card.LotRecord("K7", 6, 1)));
+    assertThat(ruling(card.lot(CardBuilder.record("K7", 6, 0))).verdict()).isEqualTo(Verdict.GO);
+    Ruling ruling = ruling(card.lot(CardBuilder.record("K7", 6, 1)));
     assertThat(ruling.verdict()).isEqualTo(Verdict.MARGINAL);
-    assertThat(ruling.reason()).contains("of lot K7 6 fired, a motor malfunctioned in 1 flight");
+    assertThat(ruling.reason()).contains("lot K7: 1 of 6 burst (1 in 238 to 2 in 3)");
+  }
+
+  @Test
+  void own_flights_say_which_delay_suits_without_a_word_against_the_card() {
+    CardBuilder card = CardBuilder.small().wind(wind(1, 1, 0));
+    FlightLog.Moments off = new FlightLog.Moments(3, 0.4, 0.02);
+    Ruling ruling =
+        ruling(card.suits(new Delays.Suits(new RecordId("test.1"), "C6", 5, 4, 5, off)));
+
+    assertThat(ruling.verdict()).isEqualTo(Verdict.GO);
+    assertThat(ruling.findings())
+        .extracting(Ruling.Finding::sentence)
+        .contains(
+            "4 of 5 own flights on C6 say delay 5; best delay was predicted 0.4 s too short (3"
+                + " flights)");
   }
 
   @Test
   void the_lot_of_a_booster_counts_as_well() {
-    CardBuilder card = CardBuilder.small().wind(wind(1, 1, 0)).lot(new Card.LotRecord("K7", 6, 0));
+    CardBuilder card = CardBuilder.small().wind(wind(1, 1, 0)).lot(CardBuilder.record("K7", 6, 0));
 
-    Ruling ruling = ruling(card.boosterLot(new Card.LotRecord("L2", 9, 2)));
+    Ruling ruling = ruling(card.boosterLot(CardBuilder.record("L2", 9, 2)));
 
     assertThat(ruling.verdict()).isEqualTo(Verdict.MARGINAL);
-    assertThat(ruling.reason()).contains("of lot L2 9 fired, a motor malfunctioned in 2 flights");
+    assertThat(ruling.reason()).contains("lot L2: 2 of 9 burst (1 in 36 to 5 in 8)");
   }
 
   @Test

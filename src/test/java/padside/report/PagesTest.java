@@ -154,7 +154,7 @@ class PagesTest {
     Page report = DemoPages.page(PageKind.FAILURE, "2026-05-30");
 
     assertThat(told(report, "Burn")).isEqualTo("CATO: case burst");
-    assertThat(told(report, "Lot or date code")).isEqualTo("B611");
+    assertThat(told(report, "Lot")).isEqualTo("B611");
     assertThat(told(report, "Maker")).isEmpty();
     assertThat(text(report)).contains("testing body", "Maker: ____");
   }

@@ -24,9 +24,6 @@ import padside.preflight.Advice;
 import padside.preflight.Answer;
 import padside.preflight.Card;
 import padside.preflight.Settings;
-import padside.report.DemoPages;
-import padside.report.PageSource;
-import padside.report.Pages;
 import padside.units.TimeSpan;
 
 /**
@@ -162,30 +159,14 @@ final class Desk {
     log.at(moment());
     while (!saves.isEmpty()) {
       Effect next = saves.remove();
-      if (next instanceof Effect.ReadHistory read) {
-        take(new Event.HistoryRead(read.ticket(), log.history(read.kind(), read.id())));
-        continue;
-      }
-      if (next instanceof Effect.ReadRemoved read) {
-        take(new Event.RemovedRead(read.ticket(), log.removed(read.kind())));
-        continue;
-      }
-      if (next instanceof Effect.MakePage wanted) {
-        take(made(wanted));
+      Optional<Event> read = DeskReading.of(next, log);
+      if (read.isPresent()) {
+        take(read.get());
         continue;
       }
       keep(next);
     }
     return this;
-  }
-
-  private Event made(Effect.MakePage wanted) {
-    try {
-      PageSource source = DemoPages.source(log, wanted.units());
-      return new Event.PageMade(wanted.ticket(), Pages.of(wanted.kind(), wanted.which(), source));
-    } catch (Fault e) {
-      throw new AssertionError("a log in memory cannot fail", e);
-    }
   }
 
   private void keep(Effect next) {
@@ -281,7 +262,7 @@ final class Desk {
     return session.world().log();
   }
 
-  /** What was to be done with other machines so far. */
+  /** What was to be done with other machines and altimeters' files so far. */
   List<Effect> exchanges() {
     return List.copyOf(others);
   }
@@ -289,6 +270,12 @@ final class Desk {
   /** How it stands with other machines is this from now on, the log what it is by now. */
   Desk synced(Sync sync, Optional<String> told) {
     take(new Event.Synced(sync, Optional.of(book(log)), told));
+    return this;
+  }
+
+  /** Tells an answer from outside. */
+  Desk told(Event answer) {
+    take(answer);
     return this;
   }
 
@@ -346,6 +333,7 @@ final class Desk {
           || effect instanceof Effect.SetClock
           || effect instanceof Effect.ReadHistory
           || effect instanceof Effect.ReadRemoved
+          || effect instanceof Effect.FindFlights
           || effect instanceof Effect.MakePage) {
         saves.add(effect);
       } else if (effect instanceof Effect.Check) {
@@ -354,7 +342,9 @@ final class Desk {
           || effect instanceof Effect.Synchronise
           || effect instanceof Effect.TakeStrangers
           || effect instanceof Effect.StopSync
-          || effect instanceof Effect.DropPartner) {
+          || effect instanceof Effect.DropPartner
+          || effect instanceof Effect.ListTraces
+          || effect instanceof Effect.ReadTrace) {
         others.add(effect);
       } else if (effect instanceof Effect.Bell) {
         bells++;
@@ -372,7 +362,7 @@ final class Desk {
         ruling, "UNKNOWN · nothing checks here", Optional.empty(), List.of(), Optional.empty());
   }
 
-  private static Logbook book(MemoryFlightLog log) {
+  static Logbook book(MemoryFlightLog log) {
     try {
       return Logbook.read(log, MOTORS);
     } catch (Fault e) {

@@ -2,8 +2,11 @@ package padside.screen;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import padside.fact.Facts;
+import padside.fact.RecordId;
+import padside.flight.Action;
 import padside.flight.Flight;
 import padside.flight.Kind;
 import padside.flight.MemoryFlightLog;
@@ -67,5 +70,72 @@ class LogScreenTest {
     assertThat(odd.frame())
         .contains("Z9 (could not be read)", "breezy (could not be read)")
         .contains("not predicted · measured 5.5 s");
+  }
+
+  @Test
+  void words_and_filters_find_flights_as_they_are_typed() {
+    desk.press("/outcome:tree kes");
+    Golden.holds("log-find", desk.frame());
+    Golden.holds("log-find-60x20", desk.frame(new Size(60, 20)));
+    Golden.holds("log-find-120x40", desk.frame(new Size(120, 40)));
+
+    assertThat(desk.press("<esc>").frame()).contains("Skylark").doesNotContain("found");
+    assertThat(desk.press("/kes<tab><esc>").frame()).contains("Skylark", "in all");
+  }
+
+  @Test
+  void what_can_be_typed_stands_there_until_something_is() {
+    Golden.holds("log-find-begun-60x20", desk.press("/").frame(new Size(60, 20)));
+    assertThat(desk.press("k").frame()).doesNotContain("outcome:");
+  }
+
+  @Test
+  void a_filter_that_cannot_be_read_is_told_and_the_lines_stay() {
+    desk.press("/kes");
+    assertThat(desk.press(" on:soon").frame())
+        .contains("on: takes a date, a month or a year such as", "Kestrel");
+    Golden.holds("log-find-objection-60x20", desk.frame(new Size(60, 20)));
+    assertThat(desk.press("<backspace><backspace><backspace><backspace>2031").frame())
+        .contains("No flight has all of that. Esc shows all.", "0 found");
+  }
+
+  @Test
+  void an_answer_older_than_the_newest_key_is_passed_over() {
+    desk.holdSaves().press("/kes");
+    assertThat(desk.frame()).contains("looking ...").doesNotContain("Kestrel");
+    long screen = ((RecordList) desk.top()).serials().screen();
+    List<RecordId> wrong = List.of(desk.book().flights().get(0).id());
+    desk.told(new Event.FlightsFound(new Ticket(screen, 2), wrong, 1, desk.book()));
+    assertThat(desk.frame()).contains("looking ...");
+
+    assertThat(desk.answerSaves().frame()).contains("Kestrel", "found").doesNotContain("looking");
+    assertThat(desk.press("<backspace>").frame()).as("typing goes on").contains("Find: ke");
+  }
+
+  @Test
+  void a_flight_too_old_to_be_listed_is_found_opened_and_come_back_from() {
+    MemoryFlightLog log = new MemoryFlightLog();
+    log.has(Kind.FLIGHT, Facts.none().with(Flight.NOTE, "maiden flight, Zoë caught it"));
+    for (int i = 0; i < 700; i++) {
+      log.has(Kind.FLIGHT, Facts.none().with(Flight.NOTE, "flight " + i));
+    }
+    Desk large = Desk.over(log).opening(LogScreen::open);
+    assertThat(large.frame()).contains("the newest 500");
+    assertThat(large.press("/flight").frame()).contains("the newest 200 of 701");
+    assertThat(large.press("<esc>/zoe").frame()).contains("1 found");
+
+    assertThat(large.press("<tab>v").frame()).contains("maiden flight");
+    assertThat(large.press("<esc>").frame()).contains("1 found", "Find: zoe");
+    assertThat(large.press("<esc>").frame()).contains("the newest 500");
+  }
+
+  @Test
+  void what_was_changed_above_the_list_is_found_as_it_is_now() {
+    desk.press("/tree<tab>v");
+    RecordId tree = ((FlightScreen) desk.top()).id();
+    season.log.save(
+        Action.change("", Kind.FLIGHT, tree, Facts.none().with(Flight.LANDED_ON, "grass")));
+
+    assertThat(desk.press("<esc>").frame()).contains("No flight has all of that.");
   }
 }

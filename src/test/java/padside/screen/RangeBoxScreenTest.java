@@ -82,12 +82,13 @@ class RangeBoxScreenTest {
 
   @Test
   void a_lot_is_entered() {
-    desk.press("nc6-3<tab>B77<tab>24<tab>2026-05-01<tab>tin<enter><tab>wet<enter>");
+    desk.press("nc6-3<tab>B77<tab>24<tab>2026-05-01<tab>tin<enter><tab>wet<enter>04 12 24<enter>");
     Lot lot = desk.book().lots().get(2);
 
     assertThat(lot.facts().get(Lot.MOTOR)).contains("C6-3");
     assertThat(lot.left(0)).contains(24);
     assertThat(lot.facts().get(Lot.BOUGHT_ON)).contains("2026-05-01");
+    assertThat(lot.dateCode()).contains("04 12 24");
     assertThat(desk.frame()).contains("> C6-3");
   }
 

@@ -111,6 +111,11 @@ public class LogBenchmark {
   }
 
   @Benchmark
+  public Object past_of_all_flights(OpenLog open) throws Fault {
+    return padside.flight.FlightLog.Past.ofAll(open.log);
+  }
+
+  @Benchmark
   public Object uses_of_gear(OpenLog open) throws Fault {
     return open.log.uses();
   }

@@ -23,7 +23,9 @@ import padside.flight.FlightLog.FlightQuery;
 import padside.flight.FlightLog.Stored;
 import padside.flight.Kind;
 import padside.flight.Lot;
+import padside.flight.OutcomeTable;
 import padside.flight.Rocket;
+import padside.search.Search;
 import padside.units.Bearing;
 import padside.units.Length;
 
@@ -136,11 +138,10 @@ class LogFolderTest {
 
       assertThat(ids(log, FlightQuery.newest(9))).containsExactly(third, second, first);
       assertThat(ids(log, FlightQuery.newest(2))).containsExactly(third, second);
-      assertThat(ids(log, query(Optional.of(red), Optional.empty(), "")))
-          .containsExactly(third, first);
-      assertThat(ids(log, query(Optional.empty(), Optional.of(day), "")))
+      assertThat(ids(log, query(Optional.of(red), Optional.empty()))).containsExactly(third, first);
+      assertThat(ids(log, query(Optional.empty(), Optional.of(day))))
           .containsExactly(third, second);
-      assertThat(ids(log, query(Optional.of(red), Optional.of(day), ""))).containsExactly(third);
+      assertThat(ids(log, query(Optional.of(red), Optional.of(day)))).containsExactly(third);
     }
   }
 
@@ -310,13 +311,15 @@ class LogFolderTest {
     return flight(log, Facts.none().with(Flight.ROCKET, rocket).with(Flight.STATUS, status));
   }
 
-  private static FlightQuery query(
-      Optional<RecordId> rocket, Optional<RecordId> day, String words) {
-    return new FlightQuery(rocket, day, Optional.of(words), 100);
+  private static FlightQuery query(Optional<RecordId> rocket, Optional<RecordId> day) {
+    return new FlightQuery(rocket, day, 100);
   }
 
   private static List<RecordId> found(LogFolder log, String words) throws Fault {
-    return ids(log, query(Optional.empty(), Optional.empty(), words));
+    Search search = Search.read(words).value().orElseThrow();
+    return log.found(search, new OutcomeTable(List.of()), 100).newest().stream()
+        .map(Stored::id)
+        .toList();
   }
 
   private static List<RecordId> ids(LogFolder log, FlightQuery query) throws Fault {

@@ -16,7 +16,7 @@ public final class LogState {
       List.of(
           "SELECT name, kind, t, run, part, removed, doc FROM record ORDER BY name",
           """
-          SELECT record.name, field, run.name, n, cell.t, value, typed, head FROM cell
+          SELECT record.name, field, run.name, n, cell.t, value, typed, head FROM %s AS cell
           JOIN record ON record.id = cell.record JOIN run ON run.id = cell.run
           ORDER BY record.name, field, run.name, n""",
           """
@@ -31,8 +31,10 @@ public final class LogState {
 
   public static List<String> of(Path folder) throws SQLException {
     List<String> rows = new ArrayList<>();
+    boolean older =
+        rows(folder, "SELECT name FROM sqlite_schema WHERE name = 'every_cell'").isEmpty();
     for (String query : EVERYTHING) {
-      rows.addAll(rows(folder, query));
+      rows.addAll(rows(folder, query.formatted(older ? "cell" : "every_cell")));
     }
     return rows;
   }

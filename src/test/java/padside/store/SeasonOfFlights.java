@@ -16,10 +16,10 @@ import padside.flight.Lot;
 import padside.flight.Rocket;
 
 /** Any number of flights, every field filled, on fifty rockets and a hundred lots. */
-final class SeasonOfFlights {
+public final class SeasonOfFlights {
   private SeasonOfFlights() {}
 
-  static List<RecordId> save(FlightLog log, int flights) throws Fault {
+  public static List<RecordId> save(FlightLog log, int flights) throws Fault {
     Random random = new Random(7);
     List<RecordId> rockets = new ArrayList<>();
     List<RecordId> lots = new ArrayList<>();

@@ -26,10 +26,11 @@ import padside.store.FolderCopy;
 import padside.store.LogState;
 
 /**
- * Machines that edit the same records and hear of each other by sticks and bundles that get lost,
- * cut and damaged: in the end all have the same, nothing is lost, and a field has two heads exactly
- * where two edits had not seen each other. What is to be expected is kept beside the logs, as plain
- * sets.
+ * Machines that edit and remove the same records and hear of each other by sticks, bundles and
+ * connections that get lost, cut and damaged: in the end all have the same, nothing is lost, a
+ * field has two heads exactly where two edits had not seen each other, and a record is gone exactly
+ * where a removal had seen all that stands. What is to be expected is kept beside the logs, as
+ * plain sets.
  */
 class ConvergenceTest {
   private static final int HISTORIES = Trials.of("syncs", 60, 900);
@@ -41,6 +42,7 @@ class ConvergenceTest {
   private final AtomicLong exchanges = new AtomicLong();
   private final AtomicLong mishaps = new AtomicLong();
   private final AtomicLong conflicts = new AtomicLong();
+  private final AtomicLong removed = new AtomicLong();
 
   @Test
   void whatever_happens_on_the_way_all_machines_end_with_everything(@TempDir Path folder)
@@ -66,12 +68,19 @@ class ConvergenceTest {
             + mishaps
             + " mishaps, "
             + conflicts
-            + " fields with several heads, all told alike");
+            + " conflicts, all told alike, "
+            + removed
+            + " records removed");
     assertThat(conflicts).hasValueGreaterThan(HISTORIES / 10L);
+    assertThat(removed).hasValueGreaterThan(HISTORIES / 10L);
   }
 
   /** One edit of one field, and which others its machine had seen. */
-  private record Edit(String op, RecordId record, String field, String value, Set<String> seen) {}
+  private record Edit(String op, RecordId record, String field, String value, Set<String> seen) {
+    boolean isRemoval() {
+      return field.equals(Kind.REMOVED.name());
+    }
+  }
 
   private final class History implements AutoCloseable {
     private final Path place;
@@ -97,12 +106,13 @@ class ConvergenceTest {
 
     void run() throws Exception {
       for (int round = 0; round < ROUNDS; round++) {
-        switch (random.nextInt(12)) {
+        switch (random.nextInt(14)) {
           case 0, 1, 2, 3 -> edit(any(cards));
           case 4, 5, 6 -> exchange(any(cards), any(sticks));
           case 7 -> bundle();
           case 8, 9 -> harm(any(sticks));
           case 10 -> restart(any(cards));
+          case 11, 12 -> talk();
           default -> copy();
         }
       }
@@ -118,10 +128,11 @@ class ConvergenceTest {
     private void edit(Card card) throws Exception {
       for (int i = 1 + random.nextInt(3); i > 0; i--) {
         Set<String> seen = card.lines();
-        Column<String> field = any(FIELDS);
-        String value = "value " + random.nextInt(1000);
         boolean fresh = rockets.isEmpty() || random.nextInt(4) == 0;
-        Facts facts = Facts.none().with(field, value);
+        boolean removal = !fresh && random.nextInt(6) == 0;
+        String field = removal ? Kind.REMOVED.name() : any(FIELDS).name();
+        String value = removal ? "true" : "value " + random.nextInt(1000);
+        Facts facts = Facts.none().with(field, Facts.Cell.of(removal ? (Object) true : value));
         Action action =
             fresh
                 ? Action.create("add", Kind.ROCKET, facts)
@@ -130,7 +141,7 @@ class ConvergenceTest {
         Set<String> after = card.lines();
         after.removeAll(seen);
         after.removeIf(op -> op.endsWith(".0"));
-        made.add(new Edit(after.iterator().next(), record, field.name(), value, Set.copyOf(seen)));
+        made.add(new Edit(after.iterator().next(), record, field, value, Set.copyOf(seen)));
         if (fresh) {
           rockets.add(record);
         }
@@ -150,6 +161,36 @@ class ConvergenceTest {
         bundles.add(bundle);
       } else {
         new Bundle(any(bundles)).take(any(cards).exchange(), new Willing());
+      }
+      exchanges.incrementAndGet();
+    }
+
+    /** Two machines over a connection, which now and then breaks or bears false bits. */
+    private void talk() throws Exception {
+      Card near = any(cards);
+      Card far = any(cards);
+      if (near == far) {
+        return;
+      }
+      near.close();
+      far.close();
+      TalkTable table = new TalkTable(near.folder, far.folder, random.nextInt());
+      switch (random.nextInt(3)) {
+        case 0 -> {
+          table.exchange(
+              TalkTable.cut(random.nextInt(3000)),
+              out -> out,
+              new TalkTable.Answering(true, false));
+          mishaps.incrementAndGet();
+        }
+        case 1 -> {
+          table.exchange(
+              out -> out,
+              TalkTable.flipped(20 + random.nextInt(2000), random.nextInt(8)),
+              new TalkTable.Answering(true, false));
+          mishaps.incrementAndGet();
+        }
+        default -> table.sound();
       }
       exchanges.incrementAndGet();
     }
@@ -186,11 +227,16 @@ class ConvergenceTest {
         card.close();
       }
       conflicts.addAndGet(expectedConflicts().size());
+      removed.addAndGet(expectedRemoved().size());
       List<String> state = LogState.of(cards.get(0).folder);
       for (Card card : cards) {
         assertThat(LogState.of(card.folder)).as(card.label).isEqualTo(state);
         assertThat(new TreeSet<>(LogState.rows(card.folder, "SELECT id, field, op FROM head")))
             .isEqualTo(expectedHeads());
+        assertThat(
+                new TreeSet<>(
+                    LogState.rows(card.folder, "SELECT name FROM record WHERE removed = 1")))
+            .isEqualTo(expectedRemoved());
         card.deleteDatabase();
         card.log();
         card.close();
@@ -218,11 +264,34 @@ class ConvergenceTest {
       return heads;
     }
 
+    /** What stands of a removed record although no removal had seen it. */
+    private boolean isUnseen(Edit head, List<Edit> heads) {
+      return !head.isRemoval()
+          && heads.stream()
+              .filter(other -> other.isRemoval() && other.record().equals(head.record()))
+              .noneMatch(removal -> removal.seen().contains(head.op()));
+    }
+
+    private Set<String> expectedRemoved() {
+      Set<String> records = new TreeSet<>();
+      List<Edit> heads = heads();
+      heads.stream().filter(Edit::isRemoval).forEach(each -> records.add(each.record().text()));
+      heads.stream()
+          .filter(each -> isUnseen(each, heads))
+          .forEach(each -> records.remove(each.record().text()));
+      return records;
+    }
+
     private Set<String> expectedConflicts() {
       Set<String> fields = new TreeSet<>();
       List<Edit> heads = heads();
+      Set<String> gone = expectedRemoved();
       for (Edit edit : heads) {
-        if (heads.stream().anyMatch(o -> sameField(edit, o) && !edit.value().equals(o.value()))) {
+        boolean shows = !gone.contains(edit.record().text());
+        if (shows
+            && (edit.isRemoval()
+                || heads.stream()
+                    .anyMatch(o -> sameField(edit, o) && !edit.value().equals(o.value())))) {
           fields.add(edit.record() + " " + edit.field());
         }
       }

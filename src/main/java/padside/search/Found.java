@@ -1,0 +1,16 @@
+package padside.search;
+
+import java.util.List;
+
+/**
+ * What a search came to.
+ *
+ * @param newest of those found, newest first; so many as were asked for at most
+ * @param count of all found
+ */
+public record Found<T>(List<T> newest, int count) {
+  /** Keeps its own list. */
+  public Found {
+    newest = List.copyOf(newest);
+  }
+}
