@@ -270,7 +270,8 @@ class CommandLineTest {
   void what_is_not_in_the_log_is_wrong_input() {
     run("add rocket --log " + folder, "{\"name\": \"Alder\"}");
 
-    for (String line : List.of("flights --rocket birch", "flights --field moor", "check --card 7")) {
+    for (String line :
+        List.of("flights --rocket birch", "flights --field moor", "check --card 7")) {
       Ran ran = run(line + " --log " + folder);
 
       assertThat(ran.err()).as(line).contains("There is no").contains("in this log; ");
