@@ -177,7 +177,8 @@ final class RocketPage {
     if (measured.isEmpty()) {
       return List.of();
     }
-    return List.of(
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(
         new Plot(
             "Altitude flight by flight",
             measured.size() + " of " + flights.size() + " flights were measured.",
@@ -187,6 +188,9 @@ final class RocketPage {
             List.of(
                 new Plot.Series("measured", Plot.Mark.DOT, measured),
                 new Plot.Series("predicted", Plot.Mark.CROSS, predicted))));
+    rows.altitudes(flights.stream().flatMap(flight -> rows.point(flight, "").stream()).toList())
+        .ifPresent(blocks::add);
+    return blocks;
   }
 
   private List<Block> motors() {
