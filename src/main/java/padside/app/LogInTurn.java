@@ -61,9 +61,6 @@ final class LogInTurn implements FlightLog {
 
   @Override
   public Found<Stored> found(Search search, OutcomeTable outcomes, int most) throws Fault {
-    while (lookThrough(outcomes)) {
-      // a part, then whatever else waits
-    }
     return ask(log -> log.found(search, outcomes, most));
   }
 

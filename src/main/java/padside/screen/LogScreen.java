@@ -42,8 +42,9 @@ record LogScreen(long asked, Search search, Optional<String> objection, Optional
    * @param answered the question
    * @param flights the newest
    * @param count of all
+   * @param whole whether all flights were looked through
    */
-  record Found(long answered, List<RecordId> flights, int count) {
+  record Found(long answered, List<RecordId> flights, int count, boolean whole) {
     Found {
       flights = List.copyOf(flights);
     }
@@ -87,7 +88,7 @@ record LogScreen(long asked, Search search, Optional<String> objection, Optional
             asked,
             search,
             objection,
-            Optional.of(new Found(asked, answer.flights(), answer.count())));
+            Optional.of(new Found(asked, answer.flights(), answer.count(), answer.whole())));
   }
 
   /** Whether the lines are the answer to what is typed now. */
@@ -100,15 +101,17 @@ record LogScreen(long asked, Search search, Optional<String> objection, Optional
     if (!search.isAll()) {
       return Optional.of(
           isAnswered() || objection.isPresent()
-              ? found.map(Found::count).map(LogScreen::found).orElse("")
+              ? found.map(LogScreen::found).orElse("")
               : "looking ...");
     }
     return Optional.of("the newest " + world.log().flights().size())
         .filter(any -> world.log().isLarge());
   }
 
-  private static String found(int count) {
-    return count > MOST ? "the newest " + MOST + " of " + count : count + " found";
+  private static String found(Found found) {
+    int count = found.count();
+    return (count > MOST ? "the newest " + MOST + " of " + count : count + " found")
+        + (found.whole() ? "" : " so far");
   }
 
   /** The filters in words. */
@@ -124,7 +127,9 @@ record LogScreen(long asked, Search search, Optional<String> objection, Optional
 
   @Override
   public String nothingFound(String typed) {
-    return isAnswered() ? "No flight has all of that. Esc shows all." : "";
+    return found.filter(answer -> isAnswered() && answer.whole()).isPresent()
+        ? "No flight has all of that. Esc shows all."
+        : "";
   }
 
   @Override

@@ -264,7 +264,7 @@ public final class MemoryFlightLog implements FlightLog {
     PlainScan scan = new PlainScan(this, outcomes);
     List<Stored> all =
         newestFirst().stream().filter(flight -> scan.matches(flight, search)).toList();
-    return new Found<>(all.subList(0, Math.min(most, all.size())), all.size());
+    return new Found<>(all.subList(0, Math.min(most, all.size())), all.size(), true);
   }
 
   @Override
