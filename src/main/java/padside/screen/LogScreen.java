@@ -1,11 +1,16 @@
 package padside.screen;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import padside.fact.RecordId;
+import padside.flight.Day;
 import padside.flight.Flight;
 import padside.flight.Kind;
+import padside.flight.Logbook;
+import padside.flight.Rocket;
 import padside.search.Search;
 import padside.units.Notations;
 import padside.units.Reading;
@@ -34,7 +39,7 @@ record LogScreen(long asked, Search search, Optional<String> objection, Optional
   private static final String FINDABLE = "words, " + Search.Part.list() + " " + Search.OPEN;
 
   /** As many as anybody goes through; further words bring up older ones. */
-  private static final int MOST = 200;
+  private static final int MOST = 100;
 
   /**
    * What was found.
@@ -160,20 +165,37 @@ record LogScreen(long asked, Search search, Optional<String> objection, Optional
 
   @Override
   public List<ListPane.Item> items(World world) {
+    Named named = Named.in(world.log());
     Stream<Flight> lines =
         search.isAll()
             ? world.log().flights().stream()
             : found.map(Found::flights).orElse(List.of()).stream()
-                .flatMap(id -> world.log().flight(id).stream());
-    return lines.map(flight -> item(flight, world)).toList();
+                .flatMap(id -> Optional.ofNullable(named.flights.get(id)).stream());
+    return lines.map(flight -> item(flight, named, world)).toList();
   }
 
-  private static ListPane.Item item(Flight flight, World world) {
+  /**
+   * What lines name, by its id: to look for it among thousands of days, line by line and key by
+   * key, would keep the keys waiting.
+   */
+  private record Named(
+      Map<RecordId, Flight> flights, Map<RecordId, Rocket> rockets, Map<RecordId, Day> days) {
+    static Named in(Logbook log) {
+      Named named = new Named(new HashMap<>(), new HashMap<>(), new HashMap<>());
+      log.found().forEach(each -> named.flights.put(each.id(), each));
+      log.flights().forEach(each -> named.flights.put(each.id(), each));
+      log.rockets().forEach(each -> named.rockets.put(each.id(), each));
+      log.days().forEach(each -> named.days.put(each.id(), each));
+      return named;
+    }
+  }
+
+  private static ListPane.Item item(Flight flight, Named named, World world) {
     return new ListPane.Item(
         flight.id(),
         List.of(
-            FlightText.date(flight, world),
-            FlightText.rocket(flight, world),
+            FlightText.date(flight.day().map(named.days::get)),
+            FlightText.rocket(flight, id -> Optional.ofNullable(named.rockets.get(id))),
             FlightText.motors(flight).orElse("?"),
             FlightText.verdict(flight),
             flight.altitude().map(Notations.altitude(world.settings().units())::show).orElse(""),

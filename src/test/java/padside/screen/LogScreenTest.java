@@ -131,7 +131,7 @@ class LogScreenTest {
     }
     Desk large = Desk.over(log).opening(LogScreen::open);
     assertThat(large.frame()).contains("the newest 500");
-    assertThat(large.press("/flight").frame()).contains("the newest 200 of 701");
+    assertThat(large.press("/flight").frame()).contains("the newest 100 of 701");
     assertThat(large.press("<esc>/zoe").frame()).contains("1 found");
 
     assertThat(large.press("<tab>v").frame()).contains("maiden flight");
