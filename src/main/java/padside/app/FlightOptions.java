@@ -21,6 +21,7 @@ import padside.motor.MotorStack;
 import padside.motor.MotorTable;
 import padside.preflight.Box;
 import padside.preflight.Card;
+import padside.preflight.Learned;
 import padside.preflight.Settings;
 import padside.safety.RuleSets;
 import padside.units.Angle;
@@ -188,6 +189,7 @@ final class FlightOptions {
         List.of(),
         Optional.empty(),
         Optional.empty(),
+        Learned.nothing(),
         Optional.empty(),
         List.of(),
         Box.EMPTY,

@@ -56,7 +56,7 @@ final class FlightsCommand implements Callable<Integer> {
     try (FlightLog open = root.openLogToRead()) {
       Logbook book = Logbook.read(open, Shipped.motors());
       wanted.refuseUnknown(book);
-      Found<FlightLog.Stored> found = open.found(search, Shipped.outcomes(), limit);
+      Found<FlightLog.Stored> found = open.foundAmongAll(search, Shipped.outcomes(), limit);
       List<Flight> flights =
           found.newest().stream().map(stored -> new Flight(stored.id(), stored.facts())).toList();
       output.print(

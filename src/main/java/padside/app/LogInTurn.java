@@ -61,9 +61,6 @@ final class LogInTurn implements FlightLog {
 
   @Override
   public Found<Stored> found(Search search, OutcomeTable outcomes, int most) throws Fault {
-    while (lookThrough(outcomes)) {
-      // a part, then whatever else waits
-    }
     return ask(log -> log.found(search, outcomes, most));
   }
 
@@ -80,6 +77,11 @@ final class LogInTurn implements FlightLog {
   @Override
   public List<Stored> lastFlightOfEachRocket() throws Fault {
     return ask(FlightLog::lastFlightOfEachRocket);
+  }
+
+  @Override
+  public List<Stored> measuredFlights(RecordId rocket, int most) throws Fault {
+    return ask(log -> log.measuredFlights(rocket, most));
   }
 
   @Override

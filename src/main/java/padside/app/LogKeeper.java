@@ -269,7 +269,7 @@ final class LogKeeper {
     return read;
   }
 
-  /** A search waits until all is looked through, and everything else goes between. */
+  /** A search goes on until all is looked through, and everything else goes between. */
   private void find(Effect.FindFlights find) {
     if (searching.isOutdated(find)) {
       return;
@@ -277,7 +277,9 @@ final class LogKeeper {
     try {
       if (searching.more(log.orElseThrow())) {
         goOn(() -> find(find));
-        return;
+        if (!searching.isDue()) {
+          return;
+        }
       }
       Event.FlightsFound found = searching.answer(find, log.orElseThrow(), book.orElseThrow());
       book = Optional.of(found.log());

@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Map;
 import padside.motor.MotorStack;
 import padside.preflight.Card;
+import padside.preflight.DragUsed;
 import padside.preflight.Outlook;
+import padside.units.Length;
 
 /** A predicted flight as the JSON object of {@code predict --json}: SI, units in the names. */
 final class PredictionJson {
@@ -22,6 +24,8 @@ final class PredictionJson {
     json.put("burnout_time_s", flight.burnoutTime().seconds());
     json.put("apogee_m", flight.apogee().metres());
     json.put("time_to_apogee_s", flight.timeToApogee().seconds());
+    json.put("top", top(flight.top()));
+    json.put("drag", drag(flight.drag()));
     json.put("best_delay_s", flight.bestDelay().seconds());
     json.put("delays", delays(flight));
     json.put("ejection", flight.ejection().map(PredictionJson::ejection).orElse(null));
@@ -35,6 +39,30 @@ final class PredictionJson {
         .ifPresent(stack -> json.put("stages", stages(stack)));
     json.put("spread", flight.spread().map(SpreadJson::of).orElse(null));
     json.put("sun", flight.sun().map(PredictionJson::sun).orElse(null));
+    return json;
+  }
+
+  private static Map<String, Object> top(Outlook.Top top) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("height_m", top.height().metres());
+    json.put("low_m", top.low().map(Length::metres).orElse(null));
+    json.put("high_m", top.high().map(Length::metres).orElse(null));
+    return json;
+  }
+
+  private static Map<String, Object> drag(DragUsed drag) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("coefficient", drag.coefficient());
+    json.put("why", drag.why());
+    drag.learned()
+        .ifPresent(
+            learned -> {
+              json.put("learned", learned.middle());
+              json.put("low", learned.low());
+              json.put("high", learned.high());
+              json.put("flights", learned.flights().size());
+              json.put("left_out", learned.odd().size());
+            });
     return json;
   }
 

@@ -20,7 +20,11 @@ import padside.search.Found;
  * newest is answered. The flights found last stay in every reading of the log.
  */
 final class Searching {
+  /** Who waits longer than this is told what was found so far, and again and again. */
+  private static final long PATIENCE_NS = 700_000_000;
+
   private volatile Optional<Ticket> newest = Optional.empty();
+  private volatile long since;
 
   // Only the log's own thread touches these.
   private Optional<OutcomeTable> outcomes = Optional.empty();
@@ -29,6 +33,12 @@ final class Searching {
   /** A question was asked; called on the screens' thread. */
   void asked(Effect.FindFlights find) {
     newest = Optional.of(find.ticket());
+    since = System.nanoTime();
+  }
+
+  /** Whether what was found so far is to be told. */
+  boolean isDue() {
+    return System.nanoTime() - since > PATIENCE_NS;
   }
 
   /** Whether nobody waits for an answer any more. */
@@ -44,9 +54,14 @@ final class Searching {
   /** The answer, with a reading of the log that has what was found. */
   Event.FlightsFound answer(Effect.FindFlights find, FlightLog log, Logbook book) throws Fault {
     Found<FlightLog.Stored> answer = log.found(find.search(), outcomes(), find.most());
+    since = System.nanoTime();
     found = answer.newest().stream().map(FlightLog.Stored::id).toList();
     return new Event.FlightsFound(
-        find.ticket(), found, answer.count(), book.withFound(flights(answer.newest())));
+        find.ticket(),
+        found,
+        answer.count(),
+        answer.whole(),
+        book.withFound(flights(answer.newest())));
   }
 
   /** A reading of the log with the flights found last as they are now. */

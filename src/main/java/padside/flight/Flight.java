@@ -97,8 +97,7 @@ public record Flight(RecordId id, Facts facts) {
   public static final Column<Mass> MASS =
       Column.quantity(
           "mass_kg", "mass without motor as weighed for this flight", Mass::new, Mass::kilograms);
-  public static final Column<Length> ROD =
-      Column.quantity("rod_m", "guided length of rod or rail", Length::new, Length::metres);
+  public static final Column<Length> ROD = length("rod_m", "guided length of rod or rail");
   public static final Column<Angle> TILT =
       Column.quantity("tilt_deg", "rod's angle from vertical", Angle::ofDegrees, Angle::inDegrees);
   public static final Column<Bearing> TILT_TOWARD =
@@ -122,14 +121,9 @@ public record Flight(RecordId id, Facts facts) {
   public static final Column<String> AGAINST =
       Column.text("against", "why it was flown against NO-GO");
   public static final Column<Length> PREDICTED_APOGEE =
-      Column.quantity(
-          "predicted_apogee_m", "predicted apogee above the pad", Length::new, Length::metres);
+      length("predicted_apogee_m", "predicted apogee above the pad");
   public static final Column<TimeSpan> PREDICTED_BEST_DELAY =
-      Column.quantity(
-          "predicted_best_delay_s",
-          "predicted time from burnout to apogee",
-          TimeSpan::new,
-          TimeSpan::seconds);
+      span("predicted_best_delay_s", "predicted time from burnout to apogee");
   public static final Column<Speed> PREDICTED_DESCENT =
       Column.quantity(
           "predicted_descent_mps", "predicted rate of descent", Speed::new, Speed::metresPerSecond);
@@ -140,21 +134,14 @@ public record Flight(RecordId id, Facts facts) {
           Bearing::new,
           Bearing::degrees);
   public static final Column<Length> PREDICTED_DISTANCE =
-      Column.quantity(
-          "predicted_landing_distance_m",
-          "predicted distance of the landing from the pad",
-          Length::new,
-          Length::metres);
+      length("predicted_landing_distance_m", "predicted distance of the landing from the pad");
 
   public static final Column<Length> PREDICTED_SPREAD_LONG =
-      Column.quantity(
+      length(
           "predicted_spread_long_m",
-          "half the longest diameter of the ellipse that nine of ten landings lie in",
-          Length::new,
-          Length::metres);
+          "half the longest diameter of the ellipse that nine of ten landings lie in");
   public static final Column<Length> PREDICTED_SPREAD_SHORT =
-      Column.quantity(
-          "predicted_spread_short_m", "half its shortest diameter", Length::new, Length::metres);
+      length("predicted_spread_short_m", "half its shortest diameter");
   public static final Column<Bearing> PREDICTED_SPREAD_ALONG =
       Column.quantity(
           "predicted_spread_along_deg",
@@ -162,17 +149,18 @@ public record Flight(RecordId id, Facts facts) {
           Bearing::new,
           Bearing::degrees);
   public static final Column<TimeSpan> PREDICTED_EJECTION =
-      Column.quantity(
-          "predicted_ejection_s",
-          "predicted time from lift-off to ejection",
-          TimeSpan::new,
-          TimeSpan::seconds);
+      span("predicted_ejection_s", "predicted time from lift-off to ejection");
   public static final Column<TimeSpan> PREDICTED_ALOFT =
-      Column.quantity(
-          "predicted_aloft_s",
-          "predicted time from lift-off to touchdown",
-          TimeSpan::new,
-          TimeSpan::seconds);
+      span("predicted_aloft_s", "predicted time from lift-off to touchdown");
+
+  public static final Column<Length> PREDICTED_TOP =
+      length("predicted_top_m", "predicted highest point as flown: a charge before apogee ends it");
+  public static final Column<Length> PREDICTED_TOP_LOW =
+      length("predicted_top_low_m", "nineteen of twenty flights go higher than this");
+  public static final Column<Length> PREDICTED_TOP_HIGH =
+      length("predicted_top_high_m", "nineteen of twenty flights stay below this");
+  public static final Column<Double> PREDICTED_DRAG =
+      Column.number("predicted_drag_coefficient", "the drag coefficient these were predicted with");
 
   // At the pad.
   public static final Column<List<String>> TICKED =
@@ -186,25 +174,13 @@ public record Flight(RecordId id, Facts facts) {
   public static final Column<Instant> LIFTOFF_AT =
       Column.instant("liftoff_at", "when it left the pad, ISO 8601 in UTC, by the machine's clock");
   public static final Column<TimeSpan> LIFTOFF_UP =
-      Column.quantity(
-          "liftoff_up_s",
-          "when it left the pad, seconds since the machine was started",
-          TimeSpan::new,
-          TimeSpan::seconds);
+      span("liftoff_up_s", "when it left the pad, seconds since the machine was started");
   public static final Column<String> LIFTOFF_BOOT =
       Column.text("liftoff_boot", "that start of the machine, as its operating system names it");
   public static final Column<TimeSpan> EJECTION_MARK =
-      Column.quantity(
-          "ejection_mark_s",
-          "seconds from lift-off to ejection as marked at the pad",
-          TimeSpan::new,
-          TimeSpan::seconds);
+      span("ejection_mark_s", "seconds from lift-off to ejection as marked at the pad");
   public static final Column<TimeSpan> TOUCHDOWN_MARK =
-      Column.quantity(
-          "touchdown_mark_s",
-          "seconds from lift-off to touchdown as marked at the pad",
-          TimeSpan::new,
-          TimeSpan::seconds);
+      span("touchdown_mark_s", "seconds from lift-off to touchdown as marked at the pad");
   public static final Column<String> BOOST = Column.text("boost", "how it boosted");
   public static final Column<Bearing> BOOST_TOWARD =
       Column.quantity(
@@ -212,8 +188,7 @@ public record Flight(RecordId id, Facts facts) {
   public static final Column<String> BURN = Column.text("burn", "what the motor did");
   public static final Column<String> EJECTION = Column.text("ejection", "when the charge fired");
   public static final Column<TimeSpan> MEASURED_DELAY =
-      Column.quantity(
-          "measured_delay_s", "seconds from burnout to ejection", TimeSpan::new, TimeSpan::seconds);
+      span("measured_delay_s", "seconds from burnout to ejection");
   public static final Column<String> RECOVERY = Column.text("recovery", "how recovery worked");
   public static final Column<String> LANDING = Column.text("landing", "how it came down");
   public static final Column<String> LANDED_ON =
@@ -225,14 +200,9 @@ public record Flight(RecordId id, Facts facts) {
           Bearing::new,
           Bearing::degrees);
   public static final Column<Length> LANDING_DISTANCE =
-      Column.quantity(
-          "landing_distance_m",
-          "distance of the landing from the pad",
-          Length::new,
-          Length::metres);
+      length("landing_distance_m", "distance of the landing from the pad");
   public static final Column<Length> ALTITUDE =
-      Column.quantity(
-          "altitude_m", "highest altitude above the pad as measured", Length::new, Length::metres);
+      length("altitude_m", "highest altitude above the pad as measured");
   public static final Column<String> TRACE =
       Column.text(
           "trace", "an altimeter's line, thinned: form, CRC-32, samples, cm, points, marks, file");
@@ -281,6 +251,10 @@ public record Flight(RecordId id, Facts facts) {
           PREDICTED_SPREAD_ALONG,
           PREDICTED_EJECTION,
           PREDICTED_ALOFT,
+          PREDICTED_TOP,
+          PREDICTED_TOP_LOW,
+          PREDICTED_TOP_HIGH,
+          PREDICTED_DRAG,
           TICKED,
           UNTICKED,
           WENT_ON,
@@ -311,6 +285,14 @@ public record Flight(RecordId id, Facts facts) {
   public static final List<Column<?>> SET_UP =
       List.of(
           ROCKET, FLIER, MOTOR, LOT, BOOSTER_LOT, DEVICE, ALTIMETER, MASS, ROD, TILT, TILT_TOWARD);
+
+  private static Column<Length> length(String name, String meaning) {
+    return Column.quantity(name, meaning, Length::new, Length::metres);
+  }
+
+  private static Column<TimeSpan> span(String name, String meaning) {
+    return Column.quantity(name, meaning, TimeSpan::new, TimeSpan::seconds);
+  }
 
   public Status status() {
     return facts.get(STATUS).orElse(Status.DRAFT);
@@ -384,6 +366,11 @@ public record Flight(RecordId id, Facts facts) {
   /** True while its card is being filled or waits for its turn: it holds what it names. */
   public boolean isOpen() {
     return status() == Status.DRAFT || status() == Status.CARD;
+  }
+
+  /** True when it was flown and somebody measured how high it went. */
+  public boolean isMeasured() {
+    return status() == Status.FLOWN && altitude().filter(top -> top.metres() > 0).isPresent();
   }
 
   /** True when it was flown and nothing of the outcome has been told yet. */

@@ -43,6 +43,9 @@ public interface FlightLog extends Searched, AutoCloseable {
   /** Flights that are not removed, drafts and planned ones included, newest first. */
   List<Stored> flights(FlightQuery query) throws Fault;
 
+  /** A rocket's flown flights whose altitude was measured, the newest first. */
+  List<Stored> measuredFlights(RecordId rocket, int most) throws Fault;
+
   /**
    * Hands over flights that are not removed with some of their values, one after the other and
    * oldest first: for what is made of all of them, however many there are.

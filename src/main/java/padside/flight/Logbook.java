@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import padside.clock.LogClock;
@@ -21,6 +22,7 @@ import padside.motor.MotorType;
  * rocket's last. It never changes; after a save a new one is read.
  *
  * @param past of all flights where it was read whole or there are few, else of those read
+ * @param measuredFlights of each rocket the newest whose altitude was measured, the newest first
  * @param clocks the records of what was told for the clock, the newest last; before them what of
  *     that was taken back
  * @param conflicts of so many records as one goes through in a sitting; further ones come once
@@ -41,6 +43,7 @@ public record Logbook(
     List<Weather> weather,
     List<Flight> flights,
     List<Flight> lastFlights,
+    List<Flight> measuredFlights,
     List<Fix> fixes,
     List<Attempt> attempts,
     List<Sighting> sightings,
@@ -71,6 +74,12 @@ public record Logbook(
 
   private static final int MOST_CONTESTED = 50;
 
+  /** More altitudes of one rocket make its drag hardly better known. */
+  private static final int MOST_MEASURED = 100;
+
+  /** Of so many it is known about as well as the spread of one flight lets it be. */
+  private static final int ENOUGH_MEASURED = 12;
+
   /** Reads the log, and of all its flights what they say of motors and delays. */
   public static Logbook readWhole(FlightLog log, MotorTable table) throws Fault {
     Logbook read = read(log, table);
@@ -96,6 +105,7 @@ public record Logbook(
         log.list(Kind.WEATHER).stream().map(w -> new Weather(w.id(), w.facts())).toList(),
         newest,
         flights(log.lastFlightOfEachRocket()),
+        measured(log, newest),
         log.list(Kind.FIX).stream().map(f -> new Fix(f.id(), f.facts())).toList(),
         log.list(Kind.ATTEMPT).stream().map(a -> new Attempt(a.id(), a.facts())).toList(),
         log.list(Kind.SIGHTING).stream().map(s -> new Sighting(s.id(), s.facts())).toList(),
@@ -136,6 +146,7 @@ public record Logbook(
         weather,
         flights,
         lastFlights,
+        measuredFlights,
         fixes,
         attempts,
         sightings,
@@ -151,6 +162,29 @@ public record Logbook(
     log.removed(Kind.CLOCK).forEach(each -> ids.add(0, each.id()));
     log.list(Kind.CLOCK).forEach(each -> ids.add(each.id()));
     return List.copyOf(ids);
+  }
+
+  /**
+   * The log is asked for more only of rockets of which few measured flights are among the newest.
+   */
+  private static List<Flight> measured(FlightLog log, List<Flight> newest) throws Fault {
+    List<Flight> measured = newest.stream().filter(Flight::isMeasured).toList();
+    if (newest.size() < NEWEST_FLIGHTS) {
+      return measured;
+    }
+    Map<RecordId, List<Flight>> byRocket =
+        measured.stream()
+            .filter(flight -> flight.rocket().isPresent())
+            .collect(Collectors.groupingBy(flight -> flight.rocket().orElseThrow()));
+    List<Flight> all = new ArrayList<>();
+    for (FlightLog.Stored rocket : log.list(Kind.ROCKET)) {
+      List<Flight> known = byRocket.getOrDefault(rocket.id(), List.of());
+      all.addAll(
+          known.size() >= ENOUGH_MEASURED
+              ? known
+              : flights(log.measuredFlights(rocket.id(), ENOUGH_MEASURED)));
+    }
+    return List.copyOf(all);
   }
 
   private static Map<RecordId, Used> used(List<FlightLog.Use> uses, List<Day> days) {
@@ -258,6 +292,14 @@ public record Logbook(
     return lastFlights.stream()
         .filter(flight -> flight.rocket().equals(Optional.of(rocket)))
         .findFirst();
+  }
+
+  /** A rocket's newest flights whose altitude was measured, the newest first. */
+  public List<Flight> measured(RecordId rocket) {
+    return measuredFlights.stream()
+        .filter(flight -> flight.rocket().equals(Optional.of(rocket)))
+        .limit(MOST_MEASURED)
+        .toList();
   }
 
   public List<Fix> openFixes(RecordId rocket) {

@@ -29,6 +29,9 @@ public record Rocket(RecordId id, Facts facts) {
           "diameter_m", "largest outer diameter of the body tube", Length::new, Length::metres);
   public static final Column<Double> DRAG_COEFFICIENT =
       Column.number("drag_coefficient", "drag coefficient on the body tube's frontal area");
+  public static final Column<Boolean> DRAG_FIXED =
+      Column.flag(
+          "drag_fixed", "yes: the coefficient above is taken as it is, whatever flights teach");
   public static final Column<Length> MOUNT =
       Column.quantity("mount_m", "inner diameter of the motor mount", Length::new, Length::metres);
   public static final Column<Length> ROD =
@@ -52,6 +55,7 @@ public record Rocket(RecordId id, Facts facts) {
           BOOSTER_MASS,
           DIAMETER,
           DRAG_COEFFICIENT,
+          DRAG_FIXED,
           MOUNT,
           ROD,
           OWN_LIMIT,
@@ -77,6 +81,11 @@ public record Rocket(RecordId id, Facts facts) {
 
   public Optional<Double> dragCoefficient() {
     return facts.get(DRAG_COEFFICIENT);
+  }
+
+  /** Whether its drag coefficient is as told, whatever its flights teach. */
+  public boolean isDragFixed() {
+    return facts.get(DRAG_FIXED).orElse(false) && dragCoefficient().isPresent();
   }
 
   public Optional<Length> mount() {

@@ -8,8 +8,8 @@ import padside.search.Search;
 /** What of the log looks for flights. */
 interface Searched {
   /**
-   * Looks for flights that are not removed, drafts and planned ones included. What was kept since
-   * the last search is looked through first, which {@link #lookThrough} may have done.
+   * Looks for flights that are not removed, drafts and planned ones included, among what {@link
+   * #lookThrough} has done.
    *
    * @param outcomes whose words may be looked for
    */
@@ -21,5 +21,13 @@ interface Searched {
    */
   default boolean lookThrough(OutcomeTable outcomes) throws Fault {
     return false;
+  }
+
+  /** Looks through all there is, some seconds for the first time in a large log, and finds. */
+  default Found<Stored> foundAmongAll(Search search, OutcomeTable outcomes, int most) throws Fault {
+    while (lookThrough(outcomes)) {
+      // a part at a time
+    }
+    return found(search, outcomes, most);
   }
 }

@@ -54,6 +54,11 @@ public record Drag(
 
   /** {@code 0.62 (0.55 to 0.70) from 7 flights, 1 left out}. */
   public String words() {
+    return String.format(Locale.ROOT, "%.2f %s", middle, from());
+  }
+
+  /** The same without the coefficient itself. */
+  public String from() {
     String from =
         switch (flights.size()) {
           case 0 -> "no flight";
@@ -61,7 +66,6 @@ public record Drag(
           default -> flights.size() + " flights";
         };
     String out = odd.isEmpty() ? "" : ", " + odd.size() + " left out";
-    return String.format(
-        Locale.ROOT, "%.2f (%.2f to %.2f) from %s%s", middle, low, high, from, out);
+    return String.format(Locale.ROOT, "(%.2f to %.2f) from %s%s", low, high, from, out);
   }
 }

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
+import padside.units.Length;
 import padside.units.Speed;
 
 /**
@@ -18,6 +19,7 @@ public final class Dispersion {
   private final double[] apogeeEastM;
   private final double[] apogeeNorthM;
   private final double[] apogeeM;
+  private final double[] highestM;
 
   /** By delay on sale, then by flight. */
   private final double[][] firingAirspeedMps;
@@ -28,6 +30,7 @@ public final class Dispersion {
     apogeeEastM = new double[flights];
     apogeeNorthM = new double[flights];
     apogeeM = new double[flights];
+    highestM = new double[flights];
     firingAirspeedMps = new double[delays][flights];
   }
 
@@ -59,6 +62,7 @@ public final class Dispersion {
     apogeeEastM[flight] = passage.apogeeEastM();
     apogeeNorthM[flight] = passage.apogeeNorthM();
     apogeeM[flight] = passage.apogeeM();
+    highestM[flight] = path.highestM();
     for (int row = 0; row < firingAirspeedMps.length; row++) {
       Optional<double[]> fired = passage.fired(row);
       firingAirspeedMps[row][flight] =
@@ -94,6 +98,14 @@ public final class Dispersion {
   /** Apogee of one flight, above the pad, as if no ejection came first. */
   public double apogeeM(int flight) {
     return apogeeM[flight];
+  }
+
+  /** The height that this share of the flights as flown stay at or below. */
+  public Length highest(double share) {
+    double[] sorted = highestM.clone();
+    Arrays.sort(sorted);
+    int rank = (int) Math.ceil(share * sorted.length) - 1;
+    return new Length(sorted[Math.max(0, Math.min(sorted.length - 1, rank))]);
   }
 
   /**

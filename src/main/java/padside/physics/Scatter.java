@@ -58,6 +58,20 @@ public record Scatter(
     return new Scatter(0, 0, 0, 0, NO_TIME, 0, NO_ANGLE, Double.POSITIVE_INFINITY, NO_ANGLE);
   }
 
+  /** The same for a rocket whose drag differs by another share. */
+  public Scatter withDragShare(double share) {
+    return new Scatter(
+        impulseShare,
+        share,
+        canopyDragShare,
+        delayShare,
+        leastDelayDeviation,
+        windShare,
+        windDirection,
+        gustDeviations,
+        rodTilt);
+  }
+
   private static void requireShare(String what, double share) {
     require(what + " as a share", share, 0.5);
   }

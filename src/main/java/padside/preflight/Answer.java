@@ -74,7 +74,11 @@ public record Answer(
           Flight.PREDICTED_SPREAD_SHORT,
           Flight.PREDICTED_SPREAD_ALONG,
           Flight.PREDICTED_EJECTION,
-          Flight.PREDICTED_ALOFT);
+          Flight.PREDICTED_ALOFT,
+          Flight.PREDICTED_TOP,
+          Flight.PREDICTED_TOP_LOW,
+          Flight.PREDICTED_TOP_HIGH,
+          Flight.PREDICTED_DRAG);
 
   /** What of it is stored with the card; columns it has nothing for are emptied. */
   public Facts facts() {
@@ -96,7 +100,11 @@ public record Answer(
         .with(
             Flight.PREDICTED_EJECTION,
             outlook.flatMap(Outlook::ejection).map(Outlook.Ejection::time))
-        .with(Flight.PREDICTED_ALOFT, outlook.map(Outlook::flightTime));
+        .with(Flight.PREDICTED_ALOFT, outlook.map(Outlook::flightTime))
+        .with(Flight.PREDICTED_TOP, outlook.map(Outlook::top).map(Outlook.Top::height))
+        .with(Flight.PREDICTED_TOP_LOW, outlook.map(Outlook::top).flatMap(Outlook.Top::low))
+        .with(Flight.PREDICTED_TOP_HIGH, outlook.map(Outlook::top).flatMap(Outlook.Top::high))
+        .with(Flight.PREDICTED_DRAG, outlook.map(Outlook::drag).map(DragUsed::coefficient));
   }
 
   /** What a draft stores: no answer, whatever it was told before it changed. */

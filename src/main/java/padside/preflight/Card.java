@@ -33,6 +33,7 @@ import padside.units.Wind;
  * @param readings every look at the weather on its day, in the order they were entered
  * @param lotRecord how the lot of the topmost motors has done so far
  * @param boosterRecord the same of a booster's lot, in a stack
+ * @param learned what the rocket's altitudes teach
  * @param suits the delay that suits by this rocket's own flights on these motors
  * @param claims what it names that another open card of its day holds
  * @param box what could fly in place of its motor and recovery
@@ -55,6 +56,7 @@ public record Card(
     List<Fix> openFixes,
     Optional<LotRecord> lotRecord,
     Optional<LotRecord> boosterRecord,
+    Learned learned,
     Optional<Delays.Suits> suits,
     List<OpenCards.Claim> claims,
     Box box,
@@ -81,7 +83,7 @@ public record Card(
     at = at.map(time -> time.truncatedTo(ChronoUnit.MINUTES));
   }
 
-  /** Looks up what a flight's card refers to. Mass and rod fall back on the rocket's usual ones. */
+  /** Looks up what a flight's card refers to. */
   public static Card of(Flight flight, Logbook book, OutcomeTable outcomes, Optional<Instant> at) {
     LotRecords records = new LotRecords(book, outcomes);
     return withoutBox(flight, records, at).withBox(Box.of(flight, records));
@@ -90,37 +92,74 @@ public record Card(
   /** The same with nothing to choose from: no advice will be asked for. */
   public static Card withoutBox(Flight flight, LotRecords records, Optional<Instant> at) {
     Logbook book = records.book();
+    Card card = asFlown(flight, book).atThePad(flight, records, at);
+    return card.withUnread(Unread.in(flight, card));
+  }
+
+  /**
+   * What decides how a flight goes, without what else the check looks at. Mass and rod fall back on
+   * the rocket's usual ones.
+   */
+  static Card asFlown(Flight flight, Logbook book) {
     Optional<Rocket> rocket = flight.rocket().flatMap(book::rocket);
     Optional<Day> day = flight.day().flatMap(book::day);
-    Optional<MotorStack> motors =
-        flight.motor().flatMap(motor -> book.motors().chooseAll(motor).value());
-    Card card =
-        new Card(
-            rocket,
-            motors,
-            Unread.or(flight.facts(), Flight.MASS, rocket.flatMap(Rocket::mass)),
-            flight.device().flatMap(book::device),
-            Unread.or(flight.facts(), Flight.ROD, rocket.flatMap(Rocket::rod)),
-            flight.facts().get(Flight.TILT).orElse(new Angle(0)),
-            flight.facts().get(Flight.TILT_TOWARD),
-            flight.wind(),
-            flight.day().flatMap(book::latestWeather),
-            flight.day().map(book::weatherOf).orElse(List.of()),
-            day,
-            day.flatMap(Day::field).flatMap(book::field),
-            rocket.map(r -> book.openFixes(r.id())).orElse(List.of()),
-            flight.lot().flatMap(book::lot).map(records::of),
-            motors
-                .filter(MotorStack::isStaged)
-                .flatMap(stack -> flight.boosterLot())
-                .flatMap(book::lot)
-                .map(records::of),
-            rocket.flatMap(r -> motors.flatMap(m -> records.suits(r.id(), m))),
-            OpenCards.beside(flight, book).claims(flight),
-            Box.EMPTY,
-            at,
-            List.of());
-    return card.withUnread(Unread.in(flight, card));
+    return new Card(
+        rocket,
+        flight.motor().flatMap(motor -> book.motors().chooseAll(motor).value()),
+        Unread.or(flight.facts(), Flight.MASS, rocket.flatMap(Rocket::mass)),
+        flight.device().flatMap(book::device),
+        Unread.or(flight.facts(), Flight.ROD, rocket.flatMap(Rocket::rod)),
+        flight.facts().get(Flight.TILT).orElse(new Angle(0)),
+        flight.facts().get(Flight.TILT_TOWARD),
+        flight.wind(),
+        flight.day().flatMap(book::latestWeather),
+        List.of(),
+        day,
+        day.flatMap(Day::field).flatMap(book::field),
+        List.of(),
+        Optional.empty(),
+        Optional.empty(),
+        Learned.nothing(),
+        Optional.empty(),
+        List.of(),
+        Box.EMPTY,
+        Optional.empty(),
+        List.of());
+  }
+
+  private Card atThePad(Flight flight, LotRecords records, Optional<Instant> time) {
+    Logbook book = records.book();
+    return new Card(
+        rocket,
+        motors,
+        mass,
+        device,
+        rod,
+        tilt,
+        tiltToward,
+        wind,
+        weather,
+        flight.day().map(book::weatherOf).orElse(List.of()),
+        day,
+        field,
+        rocket.map(r -> book.openFixes(r.id())).orElse(List.of()),
+        flight.lot().flatMap(book::lot).map(records::of),
+        motors
+            .filter(MotorStack::isStaged)
+            .flatMap(stack -> flight.boosterLot())
+            .flatMap(book::lot)
+            .map(records::of),
+        rocket.map(r -> Learned.of(r.id(), records)).orElse(Learned.nothing()),
+        rocket.flatMap(r -> motors.flatMap(m -> records.suits(r.id(), m))),
+        OpenCards.beside(flight, book).claims(flight),
+        box,
+        time,
+        List.of());
+  }
+
+  /** What the rocket's drag is taken as. */
+  Learned.Taken drag() {
+    return learned.of(rocket);
   }
 
   private Card withUnread(List<String> nouns) {
@@ -140,6 +179,7 @@ public record Card(
         openFixes,
         lotRecord,
         boosterRecord,
+        learned,
         suits,
         claims,
         box,
@@ -147,7 +187,7 @@ public record Card(
         nouns);
   }
 
-  /** The same card for another rocket. */
+  /** The same card for another rocket, of which the log knows no altitude. */
   public Card withRocket(Rocket other) {
     return new Card(
         Optional.of(other),
@@ -165,6 +205,7 @@ public record Card(
         openFixes,
         lotRecord,
         boosterRecord,
+        Learned.nothing(),
         Optional.empty(),
         claims,
         box,
@@ -190,6 +231,7 @@ public record Card(
         openFixes,
         record,
         boosterRecord,
+        learned,
         suits.filter(own -> own.isFor(other)),
         claims,
         box,
@@ -215,6 +257,7 @@ public record Card(
         openFixes,
         lotRecord,
         boosterRecord,
+        learned,
         suits,
         claims,
         box,
@@ -240,6 +283,7 @@ public record Card(
         openFixes,
         lotRecord,
         boosterRecord,
+        learned,
         suits,
         claims,
         box,
@@ -265,6 +309,7 @@ public record Card(
         openFixes,
         lotRecord,
         boosterRecord,
+        learned,
         suits,
         claims,
         box,
@@ -290,6 +335,7 @@ public record Card(
         openFixes,
         lotRecord,
         boosterRecord,
+        learned,
         suits,
         claims,
         box,
@@ -315,6 +361,7 @@ public record Card(
         openFixes,
         lotRecord,
         boosterRecord,
+        learned,
         suits,
         claims,
         other,

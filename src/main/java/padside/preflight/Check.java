@@ -65,7 +65,7 @@ final class Check {
     return flown(
         card,
         flight -> far(flight, card, abandoned),
-        (flight, field) -> FieldLimits.of(flight.launch(), field, scattering, abandoned));
+        (flight, field) -> FieldLimits.of(flight.launch(), field, of(card, scattering), abandoned));
   }
 
   /** The flight as planned under the rules, the field's limit taken from elsewhere. */
@@ -78,7 +78,7 @@ final class Check {
     return flown(
         card,
         flight -> sunlit(flight, card),
-        (flight, field) -> FieldLimits.cautious(flight.launch(), field, few, abandoned));
+        (flight, field) -> FieldLimits.cautious(flight.launch(), field, of(card, few), abandoned));
   }
 
   /**
@@ -131,9 +131,14 @@ final class Check {
   }
 
   private Flown far(Flown flown, Card card, BooleanSupplier abandoned) {
-    Dispersion flights =
-        Dispersion.fly(flown.launch(), scattering.sizes(), scattering.draws(), abandoned);
+    Scattering own = of(card, scattering);
+    Dispersion flights = Dispersion.fly(flown.launch(), own.sizes(), own.draws(), abandoned);
     return sunlit(flown, card).withScattered(flights);
+  }
+
+  /** With what the log leaves open of the drag of the card's rocket. */
+  private static Scattering of(Card card, Scattering usual) {
+    return usual.withDragShare(Math.min(Scattering.MOST_SHARE, card.drag().share()));
   }
 
   private Ruling ruling(Case faced) {

@@ -77,7 +77,7 @@ final class Launches {
     if (!flies) {
       return Optional.empty();
     }
-    double drag = card.rocket().flatMap(Rocket::dragCoefficient).orElse(USUAL_ROCKET_DRAG);
+    double drag = card.drag().drag().coefficient();
     MotorChoice top = stack.orElseThrow().top().motor();
     return Optional.of(
         new Launch(

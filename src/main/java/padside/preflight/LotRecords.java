@@ -12,16 +12,23 @@ import padside.motor.MotorStack;
 /** How each lot of a log has done, as a card is told. */
 public final class LotRecords {
   private final Logbook book;
+  private final OutcomeTable outcomes;
   private final Reliability reliability;
 
   public LotRecords(Logbook book, OutcomeTable outcomes) {
     this.book = book;
+    this.outcomes = outcomes;
     this.reliability = new Reliability(book, outcomes);
   }
 
   /** The log they are of. */
   Logbook book() {
     return book;
+  }
+
+  /** What its words for outcomes mean. */
+  OutcomeTable outcomes() {
+    return outcomes;
   }
 
   /** The delay that suits a rocket on some motors by its own flights. */

@@ -15,6 +15,8 @@ import padside.units.TimeSpan;
  *
  * @param thrustToWeight average thrust over lift-off weight
  * @param apogee of the free flight, above the pad
+ * @param top the highest point as flown
+ * @param drag what the rocket's drag coefficient was taken as, and why
  * @param bestDelay from burnout to apogee of the free flight
  * @param descentRate near the ground; absent when nothing opens
  * @param bearingKnown false when the wind has no direction or a tilted rod leans nobody said where:
@@ -35,6 +37,8 @@ public record Outlook(
     TimeSpan burnoutTime,
     Length apogee,
     TimeSpan timeToApogee,
+    Top top,
+    DragUsed drag,
     TimeSpan bestDelay,
     List<DelayFit> delays,
     Optional<Ejection> ejection,
@@ -66,6 +70,14 @@ public record Outlook(
       Speed speed,
       Speed airspeed,
       Optional<Double> safeShare) {}
+
+  /**
+   * The highest point of the flight as flown: the apogee, unless the charge fires before.
+   *
+   * @param low nineteen of twenty flights like it go higher; absent where no scatter was flown
+   * @param high as many stay below
+   */
+  public record Top(Length height, Optional<Length> low, Optional<Length> high) {}
 
   /** A point of the predicted path; east and north from the pad, height above it. */
   public record PathPoint(TimeSpan time, Length east, Length north, Length height) {}

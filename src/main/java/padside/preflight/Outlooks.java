@@ -13,6 +13,9 @@ import padside.units.TimeSpan;
 
 /** Puts what the flight model answers into this room's own words. */
 final class Outlooks {
+  /** Of the flights so many lie below what is told as low, and above what is told as high. */
+  private static final double TAIL = 0.05;
+
   private Outlooks() {}
 
   /** The outlook of a nominal flight. */
@@ -40,6 +43,8 @@ final class Outlooks {
         flight.burnoutTime(),
         flight.apogee(),
         flight.timeToApogee(),
+        top(flown),
+        card.drag().drag(),
         flight.bestDelay(),
         fits(motor, flown, safe),
         flight
@@ -55,6 +60,13 @@ final class Outlooks {
         flown.path(),
         spread,
         flown.sun().map(Sunlight::inSun));
+  }
+
+  private static Outlook.Top top(Flown flown) {
+    return new Outlook.Top(
+        flown.prediction().highest(),
+        flown.scattered().map(flights -> flights.highest(TAIL)),
+        flown.scattered().map(flights -> flights.highest(1 - TAIL)));
   }
 
   private static List<Outlook.DelayFit> fits(MotorType type, Flown flown, Speed safe) {

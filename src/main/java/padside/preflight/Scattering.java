@@ -29,6 +29,9 @@ record Scattering(Scatter sizes, double inside, List<Draws> stages) {
   /** How many tell where to look for a limit. */
   private static final int ROUGH_FLIGHTS = 32;
 
+  /** Nothing is drawn from further apart. */
+  static final double MOST_SHARE = 0.5;
+
   private static final long SEED = 1;
 
   /** The program's own. */
@@ -47,6 +50,11 @@ record Scattering(Scatter sizes, double inside, List<Draws> stages) {
             sizes.rodTilt().value()),
         RuleSets.house().landingsInsideShare(),
         Stream.of(ROUGH_FLIGHTS, FEW_FLIGHTS, FLIGHTS).map(n -> Draws.of(n, SEED)).toList());
+  }
+
+  /** The same for a rocket whose drag differs by another share. */
+  Scattering withDragShare(double share) {
+    return new Scattering(sizes.withDragShare(share), inside, stages);
   }
 
   /** The same with fewer flights. */

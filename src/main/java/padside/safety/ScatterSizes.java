@@ -4,8 +4,10 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.function.DoubleFunction;
 import padside.units.Angle;
+import padside.units.Length;
 import padside.units.Notations;
 import padside.units.TimeSpan;
+import padside.units.UnitSystem;
 
 /**
  * How far one flight differs from the next, from {@code data/rules/scatter.json}: one standard
@@ -13,6 +15,11 @@ import padside.units.TimeSpan;
  *
  * @param impulseShare of the motor's total impulse
  * @param dragShare of the rocket's drag coefficient
+ * @param dragCoefficientShare how far the drag of a rocket is unknown that no altitude was measured
+ *     of, of its logarithm
+ * @param altimeter how far the reading of an altimeter is off
+ * @param sightedShare how far an altitude is off that no altimeter read
+ * @param oddShare of how many altitudes of one something is wrong
  * @param canopyDragShare of the recovery device's drag coefficient
  * @param delayShare of the delay on the label
  * @param leastDelay for delays whose share is less than this
@@ -25,6 +32,10 @@ public record ScatterSizes(
     String title,
     Sourced<Double> impulseShare,
     Sourced<Double> dragShare,
+    Sourced<Double> dragCoefficientShare,
+    AltimeterError altimeter,
+    Sourced<Double> sightedShare,
+    Sourced<Double> oddShare,
     Sourced<Double> canopyDragShare,
     Sourced<Double> delayShare,
     Sourced<TimeSpan> leastDelay,
@@ -33,11 +44,20 @@ public record ScatterSizes(
     Sourced<Double> gustDeviations,
     Sourced<Angle> rodTilt) {
 
+  /** A share of the reading, and the least it is. */
+  public record AltimeterError(Sourced<Double> share, Sourced<Length> least) {}
+
   static ScatterSizes of(RuleSet rules) {
     return new ScatterSizes(
         rules.title(),
         rules.needed(Figure.IMPULSE_SCATTER_SHARE),
         rules.needed(Figure.DRAG_SCATTER_SHARE),
+        rules.needed(Figure.DRAG_COEFFICIENT_SHARE),
+        new AltimeterError(
+            rules.needed(Figure.ALTIMETER_ERROR_SHARE),
+            rules.needed(Figure.LEAST_ALTIMETER_ERROR_M).map(Length::new)),
+        rules.needed(Figure.SIGHTED_ALTITUDE_ERROR_SHARE),
+        rules.needed(Figure.ODD_ALTITUDE_SHARE),
         rules.needed(Figure.CANOPY_DRAG_SCATTER_SHARE),
         rules.needed(Figure.DELAY_SCATTER_SHARE),
         rules.needed(Figure.LEAST_DELAY_SCATTER_S).map(TimeSpan::new),
@@ -54,6 +74,15 @@ public record ScatterSizes(
     return List.of(
         impulseShare.map(share -> "total impulse " + Shown.percent(share)),
         dragShare.map(share -> "drag of the rocket " + Shown.percent(share)),
+        dragCoefficientShare.map(share -> "drag before an altitude " + Shown.percent(share)),
+        altimeter.share.map(
+            share ->
+                "altimeter %s, at least %s"
+                    .formatted(
+                        Shown.percent(share),
+                        Notations.altitude(UnitSystem.METRIC).show(altimeter.least.value()))),
+        sightedShare.map(share -> "altitude without altimeter " + Shown.percent(share)),
+        oddShare.map(share -> "altitudes noted wrong " + Shown.percent(share)),
         canopyDragShare.map(share -> "drag of the recovery " + Shown.percent(share)),
         delayShare.map(
             share ->

@@ -47,6 +47,7 @@ final class Bookmarks {
   static final String CHECKLIST = "checklist";
   static final String LESSONS = "lots, igniters, delays";
   static final String CONFLICTS = "conflicts";
+  static final String FORETOLD = "predictions";
   static final String SYNC = "synchronise";
   static final String PAGES = "pages";
 
@@ -85,6 +86,7 @@ final class Bookmarks {
       case PACKING -> day().map(day -> PackingScreen.of(day.id(), world));
       case HISTORY -> history();
       case SYNC -> Optional.of(SyncScreen.open());
+      case FORETOLD -> Optional.of(ForetoldScreen.open());
       case PAGES -> Optional.of(PagesScreen.of(day()));
       case LESSONS -> Optional.of(LessonsScreen.open());
       case CONFLICTS -> Optional.of(ConflictScreen.open());

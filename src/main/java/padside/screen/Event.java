@@ -82,8 +82,9 @@ public sealed interface Event {
    *
    * @param flights the newest of them
    * @param count of all
+   * @param whole false where it is told again once more was looked through
    */
-  record FlightsFound(Ticket ticket, List<RecordId> flights, int count, Logbook log)
+  record FlightsFound(Ticket ticket, List<RecordId> flights, int count, boolean whole, Logbook log)
       implements Event {
     public FlightsFound {
       flights = List.copyOf(flights);

@@ -4,7 +4,9 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import padside.fact.Facts;
+import padside.fact.RecordId;
 import padside.flight.Day;
 import padside.flight.Flight;
 import padside.flight.Rocket;
@@ -30,19 +32,24 @@ final class FlightText {
   }
 
   static String rocket(Flight flight, World world) {
+    return rocket(flight, world.log()::rocket);
+  }
+
+  /** The same among rockets found otherwise. */
+  static String rocket(Flight flight, Function<RecordId, Optional<Rocket>> rockets) {
     return flight
         .rocket()
-        .map(id -> world.log().rocket(id).map(Rocket::name).orElse("a removed rocket"))
+        .map(id -> rockets.apply(id).map(Rocket::name).orElse("a removed rocket"))
         .orElse("no rocket named");
   }
 
   static String date(Flight flight, World world) {
-    return flight
-        .day()
-        .flatMap(world.log()::day)
-        .flatMap(Day::date)
-        .map(LocalDate::toString)
-        .orElse("no date");
+    return date(flight.day().flatMap(world.log()::day));
+  }
+
+  /** Of its day, where there is one. */
+  static String date(Optional<Day> day) {
+    return day.flatMap(Day::date).map(LocalDate::toString).orElse("no date");
   }
 
   /** What came of it, or how far it has come. */

@@ -114,6 +114,10 @@ public final class KindFields {
         bearing(Flight.PREDICTED_SPREAD_ALONG, "which points"),
         seconds(Flight.PREDICTED_EJECTION, "Expected ejection"),
         seconds(Flight.PREDICTED_ALOFT, "Expected aloft"),
+        length(Flight.PREDICTED_TOP, "Predicted top", units),
+        length(Flight.PREDICTED_TOP_LOW, "not below", units),
+        length(Flight.PREDICTED_TOP_HIGH, "nor above", units),
+        FormField.of(Flight.PREDICTED_DRAG, "Predicted drag", Notations.number(), ""),
         text(Flight.WENT_ON, "Went on"),
         FormField.of(Flight.TRACE, "Trace", new TraceNotation(units), ""));
   }

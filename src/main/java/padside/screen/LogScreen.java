@@ -1,11 +1,16 @@
 package padside.screen;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import padside.fact.RecordId;
+import padside.flight.Day;
 import padside.flight.Flight;
 import padside.flight.Kind;
+import padside.flight.Logbook;
+import padside.flight.Rocket;
 import padside.search.Search;
 import padside.units.Notations;
 import padside.units.Reading;
@@ -34,7 +39,7 @@ record LogScreen(long asked, Search search, Optional<String> objection, Optional
   private static final String FINDABLE = "words, " + Search.Part.list() + " " + Search.OPEN;
 
   /** As many as anybody goes through; further words bring up older ones. */
-  private static final int MOST = 200;
+  private static final int MOST = 100;
 
   /**
    * What was found.
@@ -42,8 +47,9 @@ record LogScreen(long asked, Search search, Optional<String> objection, Optional
    * @param answered the question
    * @param flights the newest
    * @param count of all
+   * @param whole whether all flights were looked through
    */
-  record Found(long answered, List<RecordId> flights, int count) {
+  record Found(long answered, List<RecordId> flights, int count, boolean whole) {
     Found {
       flights = List.copyOf(flights);
     }
@@ -87,7 +93,7 @@ record LogScreen(long asked, Search search, Optional<String> objection, Optional
             asked,
             search,
             objection,
-            Optional.of(new Found(asked, answer.flights(), answer.count())));
+            Optional.of(new Found(asked, answer.flights(), answer.count(), answer.whole())));
   }
 
   /** Whether the lines are the answer to what is typed now. */
@@ -100,15 +106,17 @@ record LogScreen(long asked, Search search, Optional<String> objection, Optional
     if (!search.isAll()) {
       return Optional.of(
           isAnswered() || objection.isPresent()
-              ? found.map(Found::count).map(LogScreen::found).orElse("")
+              ? found.map(LogScreen::found).orElse("")
               : "looking ...");
     }
     return Optional.of("the newest " + world.log().flights().size())
         .filter(any -> world.log().isLarge());
   }
 
-  private static String found(int count) {
-    return count > MOST ? "the newest " + MOST + " of " + count : count + " found";
+  private static String found(Found found) {
+    int count = found.count();
+    return (count > MOST ? "the newest " + MOST + " of " + count : count + " found")
+        + (found.whole() ? "" : " so far");
   }
 
   /** The filters in words. */
@@ -124,7 +132,9 @@ record LogScreen(long asked, Search search, Optional<String> objection, Optional
 
   @Override
   public String nothingFound(String typed) {
-    return isAnswered() ? "No flight has all of that. Esc shows all." : "";
+    return found.filter(answer -> isAnswered() && answer.whole()).isPresent()
+        ? "No flight has all of that. Esc shows all."
+        : "";
   }
 
   @Override
@@ -155,20 +165,37 @@ record LogScreen(long asked, Search search, Optional<String> objection, Optional
 
   @Override
   public List<ListPane.Item> items(World world) {
+    Named named = Named.in(world.log());
     Stream<Flight> lines =
         search.isAll()
             ? world.log().flights().stream()
             : found.map(Found::flights).orElse(List.of()).stream()
-                .flatMap(id -> world.log().flight(id).stream());
-    return lines.map(flight -> item(flight, world)).toList();
+                .flatMap(id -> Optional.ofNullable(named.flights.get(id)).stream());
+    return lines.map(flight -> item(flight, named, world)).toList();
   }
 
-  private static ListPane.Item item(Flight flight, World world) {
+  /**
+   * What lines name, by its id: to look for it among thousands of days, line by line and key by
+   * key, would keep the keys waiting.
+   */
+  private record Named(
+      Map<RecordId, Flight> flights, Map<RecordId, Rocket> rockets, Map<RecordId, Day> days) {
+    static Named in(Logbook log) {
+      Named named = new Named(new HashMap<>(), new HashMap<>(), new HashMap<>());
+      log.found().forEach(each -> named.flights.put(each.id(), each));
+      log.flights().forEach(each -> named.flights.put(each.id(), each));
+      log.rockets().forEach(each -> named.rockets.put(each.id(), each));
+      log.days().forEach(each -> named.days.put(each.id(), each));
+      return named;
+    }
+  }
+
+  private static ListPane.Item item(Flight flight, Named named, World world) {
     return new ListPane.Item(
         flight.id(),
         List.of(
-            FlightText.date(flight, world),
-            FlightText.rocket(flight, world),
+            FlightText.date(flight.day().map(named.days::get)),
+            FlightText.rocket(flight, id -> Optional.ofNullable(named.rockets.get(id))),
             FlightText.motors(flight).orElse("?"),
             FlightText.verdict(flight),
             flight.altitude().map(Notations.altitude(world.settings().units())::show).orElse(""),
@@ -202,11 +229,14 @@ record LogScreen(long asked, Search search, Optional<String> objection, Optional
 
   @Override
   public List<Binding> ownBindings() {
-    return List.of(DETAILS);
+    return List.of(DETAILS, ForetoldScreen.OPEN);
   }
 
   @Override
   public Optional<Step> press(Key key, RecordList list, World world) {
+    if (ForetoldScreen.OPEN.has(key)) {
+      return Optional.of(list.opening(ForetoldScreen.open(), world));
+    }
     return list.current(world)
         .filter(id -> DETAILS.has(key))
         .map(id -> list.opening(FlightScreen.of(id), world));

@@ -3,6 +3,7 @@ package padside.screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import padside.insight.Drag;
 import padside.preflight.Card;
 import padside.preflight.Outlook;
 import padside.preflight.Spread;
@@ -75,6 +76,8 @@ final class OutlookText {
     row("Flight time", Math.round(outlook.flightTime().seconds()) + " s");
     row("Fastest", Notations.flightSpeed(units).show(outlook.maxSpeed()));
     row("Air", air(outlook.densityAltitude(), units));
+    row("Drag", outlook.drag().words());
+    outlook.drag().learned().map(Drag::odd).orElse(List.of()).forEach(this::odd);
     row("Motor data", outlook.motorData());
     return lines;
   }
@@ -138,6 +141,19 @@ final class OutlookText {
   static String past(Spread.Past past) {
     long of = Math.round(past.share() * 100);
     return (of == 0 ? "under 1" : of) + " to " + past.words();
+  }
+
+  /** An altitude that does not go with the others. */
+  private void odd(Drag.Odd odd) {
+    row(
+        "  left out",
+        height(odd.measured())
+            + ", where "
+            + Notations.altitude(units).showBare(odd.low())
+            + " to "
+            + height(odd.high())
+            + " was likely: "
+            + odd.cause());
   }
 
   private void ejection(Outlook.Ejection ejection) {

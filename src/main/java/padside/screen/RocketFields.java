@@ -45,7 +45,8 @@ final class RocketFields {
                 new CardChoices(world).devices(units),
                 "What it usually comes down on; the range box holds parachutes and streamers."),
             FormField.of(Rocket.FLIER, "Flier", new Texts(""), "Whose it is."),
-            FormField.of(Rocket.NOTE, "Note", new Texts(""), "Anything worth knowing.")));
+            FormField.of(Rocket.NOTE, "Note", new Texts(""), "Anything worth knowing."),
+            fixed()));
   }
 
   private static FormField<Mass> mass(UnitSystem units) {
@@ -90,9 +91,22 @@ final class RocketFields {
             Rocket.DRAG_COEFFICIENT,
             "Drag coefficient",
             Notations.number(),
-            "On the body tube's frontal area; 0.75 is near for a model rocket (NASA Glenn). Blank"
-                + " takes that.")
+            "On the body tube's frontal area; 0.75 is near for a model rocket (NASA Glenn), which"
+                + " blank begins with.")
         .doubtingOutside(Double::doubleValue, 0.2, 2.0);
+  }
+
+  private static FormField<Boolean> fixed() {
+    return FormField.choice(
+        Rocket.DRAG_FIXED,
+        "Drag as typed",
+        new Choices<>(
+            "answer",
+            List.of(
+                new Choices.Option<>(false, "learn", "from its measured altitudes"),
+                new Choices.Option<>(true, "as typed", "whatever its altitudes say"))),
+        "For the drag coefficient. learn: each measured altitude makes the drag better known. as typed: the number above"
+            + " stands.");
   }
 
   private static FormField<Length> mount() {

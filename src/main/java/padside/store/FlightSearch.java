@@ -73,16 +73,17 @@ final class FlightSearch {
 
   /** Takes up a part of what was not looked through yet; false where nothing was. */
   boolean more(OutcomeTable outcomes) throws SQLException {
+    return rows(outcomes).more();
+  }
+
+  private SearchRows rows(OutcomeTable outcomes) {
     if (rows.filter(each -> each.areIn(outcomes)).isEmpty()) {
       rows = Optional.of(new SearchRows(database, outcomes));
     }
-    return rows.get().more();
+    return rows.get();
   }
 
   Found<Stored> find(Search search, OutcomeTable outcomes, int most) throws SQLException {
-    while (more(outcomes)) {
-      // until all is looked through
-    }
     names.refresh();
     Condition condition = condition(search);
     String where = " WHERE " + condition.sql;
@@ -101,7 +102,7 @@ final class FlightSearch {
     for (String name : page) {
       new Records(database).find(Kind.FLIGHT, new RecordId(name)).ifPresent(newest::add);
     }
-    return new Found<>(newest, count);
+    return new Found<>(newest, count, rows(outcomes).areWhole());
   }
 
   private Condition condition(Search search) {

@@ -42,6 +42,11 @@ abstract class LogQueries implements FlightLog {
   }
 
   @Override
+  public List<Stored> measuredFlights(RecordId rocket, int most) throws Fault {
+    return with(log -> new Records(log.database()).measuredFlights(rocket, most));
+  }
+
+  @Override
   public Found<Stored> found(Search search, OutcomeTable outcomes, int most) throws Fault {
     return searching(log -> log.search().find(search, outcomes, most));
   }

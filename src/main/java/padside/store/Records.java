@@ -78,6 +78,19 @@ final class Records {
     return database.list(Records::stored, sql.toString(), values.toArray());
   }
 
+  List<Stored> measuredFlights(RecordId rocket, int most) throws SQLException {
+    return database.list(
+        Records::stored,
+        """
+        SELECT name, doc FROM record INDEXED BY flight_of_rocket
+        WHERE kind = 'flight' AND removed = 0 AND rocket = ?1 AND status = 'flown'
+          AND typeof(doc ->> '$.altitude_m.v') IN ('real', 'integer')
+          AND doc ->> '$.altitude_m.v' > 0
+        ORDER BY t DESC, run DESC, part DESC, name DESC LIMIT ?2""",
+        rocket.text(),
+        most);
+  }
+
   List<Stored> lastFlightOfEachRocket() throws SQLException {
     return database.list(Records::stored, LAST_OF_EACH_ROCKET);
   }

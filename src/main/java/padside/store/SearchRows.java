@@ -24,13 +24,16 @@ final class SearchRows {
   /** Meta key: the row of the operation up to which records are as the rows have them. */
   private static final String UP_TO = "find_op";
 
-  /** Meta key: the row of the record up to which all were taken up; gone once all are. */
+  /** Meta key: the row of the record down to which all were taken up; gone once all are. */
   private static final String TAKEN = "find_record";
 
   private static final String KINDS = "('flight', 'fix', 'attempt')";
 
   private static final String NEXT =
-      SearchText.SELECT + " WHERE id > ?1 AND kind IN " + KINDS + " ORDER BY id LIMIT ?2";
+      SearchText.SELECT
+          + " NOT INDEXED WHERE id < ?1 AND kind IN "
+          + KINDS
+          + " ORDER BY id DESC LIMIT ?2";
 
   private static final String ONE = SearchText.SELECT + " WHERE name = ?1 AND kind IN " + KINDS;
 
@@ -79,15 +82,23 @@ final class SearchRows {
     return outcomes.equals(other);
   }
 
+  /** Whether all records are as the rows have them. */
+  boolean areWhole() throws SQLException {
+    return areKnown() && number(TAKEN).isEmpty() && number(UP_TO).orElse(0L) == last();
+  }
+
+  private boolean areKnown() throws SQLException {
+    return LogTables.meta(database, WORDS).equals(Optional.of(words));
+  }
+
   /** Takes up a part of what is new; false where nothing was. */
   boolean more() throws SQLException {
-    boolean known = LogTables.meta(database, WORDS).equals(Optional.of(words));
-    if (known && number(TAKEN).isEmpty() && number(UP_TO).orElse(0L) == last()) {
+    if (areWhole()) {
       return false;
     }
     database.script("SAVEPOINT find");
     try {
-      if (!known) {
+      if (!areKnown()) {
         begin();
       }
       Optional<Long> taken = number(TAKEN);
@@ -129,7 +140,8 @@ final class SearchRows {
     empty(database);
     LogTables.setMeta(database, WORDS, words);
     LogTables.setMeta(database, UP_TO, String.valueOf(last()));
-    LogTables.setMeta(database, TAKEN, "0");
+    LogTables.setMeta(
+        database, TAKEN, String.valueOf(1 + database.number("SELECT max(id) FROM record")));
   }
 
   /** Nothing is taken up any more; within the caller's transaction. */
@@ -140,8 +152,9 @@ final class SearchRows {
     database.run("DELETE FROM meta WHERE key IN (?1, ?2, ?3)", WORDS, UP_TO, TAKEN);
   }
 
-  private void take(long after) throws SQLException {
-    long[] end = {after};
+  /** The newest first: what is found among them is wanted most. */
+  private void take(long before) throws SQLException {
+    long[] end = {before};
     int rows =
         database.each(
             row -> {
@@ -149,7 +162,7 @@ final class SearchRows {
               put(row);
             },
             NEXT,
-            after,
+            before,
             RECORDS);
     if (rows < RECORDS) {
       database.run("DELETE FROM meta WHERE key = ?1", TAKEN);

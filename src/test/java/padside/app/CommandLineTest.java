@@ -64,6 +64,8 @@ class CommandLineTest {
             "burnout_time_s",
             "apogee_m",
             "time_to_apogee_s",
+            "top",
+            "drag",
             "best_delay_s",
             "delays",
             "ejection",

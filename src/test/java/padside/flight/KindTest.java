@@ -25,6 +25,7 @@ class KindTest {
         .extracting(Column::name)
         .allMatch(
             name ->
-                name.matches(".*_(m|kg|mps|ns|n|s|k|pa|deg)|drag_coefficient|relative_humidity"));
+                name.matches(
+                    ".*_(m|kg|mps|ns|n|s|k|pa|deg)|(predicted_)?drag_coefficient|relative_humidity"));
   }
 }

@@ -251,11 +251,20 @@ public final class MemoryFlightLog implements FlightLog {
   }
 
   @Override
+  public List<Stored> measuredFlights(RecordId rocket, int most) {
+    return flights(FlightQuery.newest(Integer.MAX_VALUE)).stream()
+        .filter(flight -> new Flight(flight.id(), flight.facts()).isMeasured())
+        .filter(flight -> flight.facts().get(Flight.ROCKET).equals(Optional.of(rocket)))
+        .limit(most)
+        .toList();
+  }
+
+  @Override
   public Found<Stored> found(Search search, OutcomeTable outcomes, int most) {
     PlainScan scan = new PlainScan(this, outcomes);
     List<Stored> all =
         newestFirst().stream().filter(flight -> scan.matches(flight, search)).toList();
-    return new Found<>(all.subList(0, Math.min(most, all.size())), all.size());
+    return new Found<>(all.subList(0, Math.min(most, all.size())), all.size(), true);
   }
 
   @Override

@@ -55,6 +55,11 @@ public final class CardBuilder {
   private List<Weather> readings = List.of();
   private final List<Fix> fixes = new ArrayList<>();
 
+  /** The motors of these cards. */
+  static MotorTable table() {
+    return MOTORS;
+  }
+
   public static CardBuilder small() {
     return new CardBuilder();
   }
@@ -78,6 +83,7 @@ public final class CardBuilder {
         fixes,
         lotRecord,
         boosterRecord,
+        Learned.nothing(),
         suits,
         claims,
         Box.EMPTY,

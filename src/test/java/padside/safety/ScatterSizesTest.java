@@ -30,6 +30,19 @@ class ScatterSizesTest {
             size -> assertThat(size.cited()).startsWith("NFPA 1125, from memory: unconfirmed"));
   }
 
+  /** MIT Press 1973, chapters 1 and 4: 0.35 to about 1.0; seen. */
+  @Test
+  void four_deviations_of_drag_are_what_the_textbook_has() {
+    assertThat(4 * sizes.dragCoefficientShare().value())
+        .isCloseTo(Math.log(1.0 / 0.35), within(0.02));
+  }
+
+  /** Contest rules ch. 14: two stations within 10 % of their mean; from memory. */
+  @Test
+  void two_deviations_of_a_sighted_altitude_are_what_contests_allow() {
+    assertThat(2 * sizes.sightedShare().value()).isCloseTo(0.10, within(1e-12));
+  }
+
   /** Common practice, no source. */
   @Test
   void what_has_no_source_says_so() {
@@ -41,7 +54,7 @@ class ScatterSizesTest {
     assertThat(sizes.rodTilt().value().inDegrees()).isCloseTo(1, within(1e-12));
     assertThat(sizes.told())
         .filteredOn(size -> size.source().isEmpty())
-        .hasSize(6)
+        .hasSize(8)
         .allSatisfy(size -> assertThat(size.cited()).startsWith("common practice, no source"));
   }
 
@@ -53,6 +66,10 @@ class ScatterSizesTest {
         .containsExactly(
             "total impulse 5 %",
             "drag of the rocket 10 %",
+            "drag before an altitude 26 %",
+            "altimeter 2 %, at least 1 m",
+            "altitude without altimeter 5 %",
+            "altitudes noted wrong 2 %",
             "drag of the recovery 10 %",
             "delay 10 %, at least 0.75 s",
             "wind 10 %",

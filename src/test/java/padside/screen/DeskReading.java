@@ -39,6 +39,7 @@ final class DeskReading {
         find.ticket(),
         flights.stream().map(Flight::id).toList(),
         found.count(),
+        found.whole(),
         Desk.book(log).withFound(flights));
   }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import padside.preflight.Answer;
+import padside.preflight.DragUsed;
 import padside.preflight.Outlook;
 import padside.preflight.Spread;
 import padside.units.Angle;
@@ -56,6 +57,8 @@ final class FixedFlight {
         new TimeSpan(BURNOUT_S),
         APOGEE,
         new TimeSpan(APOGEE_S),
+        new Outlook.Top(APOGEE, Optional.of(Length.ofFeet(600)), Optional.of(Length.ofFeet(900))),
+        new DragUsed(0.75, "as typed", Optional.empty()),
         new TimeSpan(4.24),
         List.of(fit("3", -1.2, 11.7, 0.71), fit("5", 0.8, 7.6, 0.968), fit("7", 2.8, 26.9, 0.04)),
         Optional.of(

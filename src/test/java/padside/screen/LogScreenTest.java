@@ -105,11 +105,21 @@ class LogScreenTest {
     assertThat(desk.frame()).contains("looking ...").doesNotContain("Kestrel");
     long screen = ((RecordList) desk.top()).serials().screen();
     List<RecordId> wrong = List.of(desk.book().flights().get(0).id());
-    desk.told(new Event.FlightsFound(new Ticket(screen, 2), wrong, 1, desk.book()));
+    desk.told(new Event.FlightsFound(new Ticket(screen, 2), wrong, 1, true, desk.book()));
     assertThat(desk.frame()).contains("looking ...");
 
     assertThat(desk.answerSaves().frame()).contains("Kestrel", "found").doesNotContain("looking");
     assertThat(desk.press("<backspace>").frame()).as("typing goes on").contains("Find: ke");
+  }
+
+  @Test
+  void what_was_found_so_far_is_shown_until_all_is_looked_through() {
+    desk.holdSaves().press("/kes");
+    long screen = ((RecordList) desk.top()).serials().screen();
+    desk.told(new Event.FlightsFound(new Ticket(screen, 3), List.of(), 0, false, desk.book()));
+    assertThat(desk.frame()).contains("0 found so far").doesNotContain("No flight");
+
+    assertThat(desk.answerSaves().frame()).contains("1 found", "Kestrel").doesNotContain("so far");
   }
 
   @Test
@@ -121,7 +131,7 @@ class LogScreenTest {
     }
     Desk large = Desk.over(log).opening(LogScreen::open);
     assertThat(large.frame()).contains("the newest 500");
-    assertThat(large.press("/flight").frame()).contains("the newest 200 of 701");
+    assertThat(large.press("/flight").frame()).contains("the newest 100 of 701");
     assertThat(large.press("<esc>/zoe").frame()).contains("1 found");
 
     assertThat(large.press("<tab>v").frame()).contains("maiden flight");

@@ -50,6 +50,7 @@ class ResumingTest {
           Map.entry("a misfire", ARMED + "mdamp igniter"),
           Map.entry("the log", "l<down>"),
           Map.entry("the log, a word being looked for", "l/ki"),
+          Map.entry("how good predictions were", "lg"),
           Map.entry("all of a flight", "l<down>v<down>"),
           Map.entry("a trace asked for", "l<down>vt"),
           Map.entry("a trace's file being typed", "l<down>vt/media/card/fli"),

@@ -50,7 +50,7 @@ class FlightSearchTest {
             Search search = Search.read(line).value().orElseThrow();
             List<RecordId> expected = new PlainScan(log, OUTCOMES).find(search);
             int most = 1 + random.nextInt(200);
-            Found<Stored> answer = log.found(search, OUTCOMES, most);
+            Found<Stored> answer = log.foundAmongAll(search, OUTCOMES, most);
             assertThat(answer.newest())
                 .as("seed %d, round %d: %s", Trials.seed(), round, line)
                 .extracting(Stored::id)
@@ -67,6 +67,31 @@ class FlightSearchTest {
     }
     Trials.say(asked + " searches, " + found + " of them found something");
     assertThat(found).isGreaterThan(asked / 3);
+  }
+
+  /** So that who looks for one of the last flights need not wait for those of ten years ago. */
+  @Test
+  void the_newest_flights_are_found_while_older_ones_are_still_to_be_looked_through() throws Fault {
+    try (LogFolder log = open()) {
+      RecordId oldest = noted(log, "swan, the oldest");
+      for (int i = 0; i < 450; i++) {
+        noted(log, "tern " + i);
+      }
+      RecordId newest = noted(log, "swan, the newest");
+      Search swan = Search.read("swan").value().orElseThrow();
+
+      assertThat(log.found(swan, OUTCOMES, 9).whole()).isFalse();
+      assertThat(log.lookThrough(OUTCOMES)).isTrue();
+      Found<Stored> first = log.found(swan, OUTCOMES, 9);
+      assertThat(first.newest()).extracting(Stored::id).containsExactly(newest);
+      assertThat(first.whole()).isFalse();
+
+      Found<Stored> all = log.foundAmongAll(swan, OUTCOMES, 9);
+      assertThat(all.newest()).extracting(Stored::id).containsExactly(newest, oldest);
+      assertThat(all.whole()).isTrue();
+      noted(log, "another swan");
+      assertThat(log.found(swan, OUTCOMES, 9).whole()).isFalse();
+    }
   }
 
   @Test
@@ -155,7 +180,7 @@ class FlightSearchTest {
                   new OutcomeTable.Outcome(
                       "burn", "cato_case", "blew up", OutcomeTable.Mark.BURST)));
       Search search = Search.read("blew").value().orElseThrow();
-      assertThat(log.found(search, other, 9).count()).isEqualTo(1);
+      assertThat(log.foundAmongAll(search, other, 9).count()).isEqualTo(1);
       assertThat(found(log, "blew")).isEmpty();
     }
   }
@@ -178,6 +203,6 @@ class FlightSearchTest {
 
   private static List<RecordId> found(LogFolder log, String line) throws Fault {
     Search search = Search.read(line).value().orElseThrow();
-    return log.found(search, OUTCOMES, 100).newest().stream().map(Stored::id).toList();
+    return log.foundAmongAll(search, OUTCOMES, 100).newest().stream().map(Stored::id).toList();
   }
 }

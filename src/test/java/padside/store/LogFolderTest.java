@@ -317,7 +317,7 @@ class LogFolderTest {
 
   private static List<RecordId> found(LogFolder log, String words) throws Fault {
     Search search = Search.read(words).value().orElseThrow();
-    return log.found(search, new OutcomeTable(List.of()), 100).newest().stream()
+    return log.foundAmongAll(search, new OutcomeTable(List.of()), 100).newest().stream()
         .map(Stored::id)
         .toList();
   }
