@@ -77,8 +77,14 @@ final class LogKeeper {
       Optional<Refused> refused,
       Optional<Fault> fault) {}
 
-  void open() {
-    thread.execute(() -> inbox.opened(opened()));
+  /**
+   * Opens the log.
+   *
+   * @param atOnce true to look at no more of it than the first screen shows, and then at the rest
+   */
+  void open(boolean atOnce) {
+    thread.execute(() -> inbox.opened(opened(atOnce)));
+    thread.execute(this::readRest);
     thread.execute(() -> log.ifPresent(LogFolder::layBallast));
   }
 
@@ -215,18 +221,30 @@ final class LogKeeper {
     }
   }
 
-  private Opened opened() {
+  private Opened opened(boolean atOnce) {
     try {
       motors = Shipped.motors();
       LogFolder opened = LogFolder.openOrRead(folder, machine, Folders.temporary());
       log = Optional.of(opened);
       correct(opened);
-      book = Optional.of(read(opened));
+      book = Optional.of(atOnce ? Logbook.firstLook(opened, motors) : read(opened));
       told = refused(opened);
       noticesTold = opened.notices().size();
       return new Opened(book, opened.notices(), told, Optional.empty());
     } catch (Fault fault) {
       return new Opened(Optional.empty(), List.of(), Optional.empty(), Optional.of(fault));
+    }
+  }
+
+  private void readRest() {
+    if (book.isEmpty() || closing || !book.get().isFirstLook()) {
+      return;
+    }
+    try {
+      book = Optional.of(read(log.orElseThrow()));
+      inbox.answer(new Event.PastRead(book.get()));
+    } catch (Fault fault) {
+      inbox.answer(new Event.Noticed(fault.sentence()));
     }
   }
 

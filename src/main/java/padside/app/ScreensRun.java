@@ -115,7 +115,7 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
   /** Waits for the log while the console already shows that it is being opened. */
   private LogKeeper.Opened awaitLog() {
     console.paint(OpeningFrame.of(console.size()));
-    keeper.open();
+    keeper.open(place.read().isEmpty()); // a place may be at any flight
     return inbox.awaitOpened();
   }
 

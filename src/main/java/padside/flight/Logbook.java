@@ -72,6 +72,9 @@ public record Logbook(
   /** How many flights are read; older ones are found by searching. */
   private static final int NEWEST_FLIGHTS = 500;
 
+  /** More than anybody flies on one day. */
+  private static final int FIRST_FLIGHTS = 100;
+
   private static final int MOST_CONTESTED = 50;
 
   /** More altitudes of one rocket make its drag hardly better known. */
@@ -88,7 +91,16 @@ public record Logbook(
 
   /** Reads the log, with the motor types entered there put over the table's. */
   public static Logbook read(FlightLog log, MotorTable table) throws Fault {
-    List<Flight> newest = flights(log.flights(FlightLog.FlightQuery.newest(NEWEST_FLIGHTS)));
+    return read(log, table, NEWEST_FLIGHTS);
+  }
+
+  /** As {@link #read}, of fewer flights: enough for the first screen, and sooner there. */
+  public static Logbook firstLook(FlightLog log, MotorTable table) throws Fault {
+    return read(log, table, FIRST_FLIGHTS);
+  }
+
+  private static Logbook read(FlightLog log, MotorTable table, int flights) throws Fault {
+    List<Flight> newest = flights(log.flights(FlightLog.FlightQuery.newest(flights)));
     List<Day> days = log.list(Kind.DAY).stream().map(d -> new Day(d.id(), d.facts())).toList();
     return new Logbook(
         log.list(Kind.ROCKET).stream().map(r -> new Rocket(r.id(), r.facts())).toList(),
@@ -96,7 +108,7 @@ public record Logbook(
             log.list(Kind.MOTOR).stream().map(m -> new MotorType(m.id(), m.facts())).toList()),
         log.list(Kind.LOT).stream().map(l -> new Lot(l.id(), l.facts())).toList(),
         Map.copyOf(log.firedByLot()),
-        FlightLog.Past.of(newest, newest.size() < NEWEST_FLIGHTS),
+        FlightLog.Past.of(newest, newest.size() < flights),
         used(log.uses(), days),
         log.list(Kind.DEVICE).stream().map(d -> new RecoveryDevice(d.id(), d.facts())).toList(),
         log.list(Kind.ALTIMETER).stream().map(a -> new Altimeter(a.id(), a.facts())).toList(),
@@ -105,7 +117,7 @@ public record Logbook(
         log.list(Kind.WEATHER).stream().map(w -> new Weather(w.id(), w.facts())).toList(),
         newest,
         flights(log.lastFlightOfEachRocket()),
-        measured(log, newest),
+        measured(log, newest, flights),
         log.list(Kind.FIX).stream().map(f -> new Fix(f.id(), f.facts())).toList(),
         log.list(Kind.ATTEMPT).stream().map(a -> new Attempt(a.id(), a.facts())).toList(),
         log.list(Kind.SIGHTING).stream().map(s -> new Sighting(s.id(), s.facts())).toList(),
@@ -124,6 +136,11 @@ public record Logbook(
   /** The same with flights a search found; those among the newest are left out. */
   public Logbook withFound(List<Flight> some) {
     return with(past, some.stream().filter(flight -> newest(flight.id()).isEmpty()).toList());
+  }
+
+  /** Whether there may be more flights than a first look read. */
+  public boolean isFirstLook() {
+    return !past.whole() && flights.size() == FIRST_FLIGHTS;
   }
 
   /** Whether there are flights beside the newest, which a search finds. */
@@ -165,11 +182,12 @@ public record Logbook(
   }
 
   /**
-   * The log is asked for more only of rockets of which few measured flights are among the newest.
+   * The log is asked for more only of rockets of which few measured flights are among the newest,
+   * at a first look only of those on cards.
    */
-  private static List<Flight> measured(FlightLog log, List<Flight> newest) throws Fault {
+  private static List<Flight> measured(FlightLog log, List<Flight> newest, int most) throws Fault {
     List<Flight> measured = newest.stream().filter(Flight::isMeasured).toList();
-    if (newest.size() < NEWEST_FLIGHTS) {
+    if (newest.size() < most) {
       return measured;
     }
     Map<RecordId, List<Flight>> byRocket =
@@ -177,14 +195,27 @@ public record Logbook(
             .filter(flight -> flight.rocket().isPresent())
             .collect(Collectors.groupingBy(flight -> flight.rocket().orElseThrow()));
     List<Flight> all = new ArrayList<>();
-    for (FlightLog.Stored rocket : log.list(Kind.ROCKET)) {
-      List<Flight> known = byRocket.getOrDefault(rocket.id(), List.of());
+    for (RecordId rocket : most < NEWEST_FLIGHTS ? onCards(newest) : rockets(log)) {
+      List<Flight> known = byRocket.getOrDefault(rocket, List.of());
       all.addAll(
           known.size() >= ENOUGH_MEASURED
               ? known
-              : flights(log.measuredFlights(rocket.id(), ENOUGH_MEASURED)));
+              : flights(log.measuredFlights(rocket, ENOUGH_MEASURED)));
     }
     return List.copyOf(all);
+  }
+
+  private static List<RecordId> rockets(FlightLog log) throws Fault {
+    return log.list(Kind.ROCKET).stream().map(FlightLog.Stored::id).toList();
+  }
+
+  /** The rockets somebody is about to fly. */
+  private static List<RecordId> onCards(List<Flight> flights) {
+    return flights.stream()
+        .filter(flight -> flight.status() != Flight.Status.FLOWN)
+        .flatMap(flight -> flight.rocket().stream())
+        .distinct()
+        .toList();
   }
 
   private static Map<RecordId, Used> used(List<FlightLog.Use> uses, List<Day> days) {

@@ -54,7 +54,7 @@ class PageKeeperTest {
       log.save(new Action("save cards", some));
     }
     keeper = new LogKeeper(folder.resolve("log"), machine, inbox);
-    keeper.open();
+    keeper.open(false);
     assertThat(inbox.awaitOpened().fault()).isEmpty();
     pages = new PageKeeper(keeper, new PageMaker(folder.resolve("pages")), inbox);
   }

@@ -104,7 +104,7 @@ class ScreenLoopTest {
   void open() {
     place = new PlaceKeeper(folder, inbox::failed);
     keeper = new LogKeeper(folder, MACHINE, inbox);
-    keeper.open();
+    keeper.open(false);
   }
 
   private World world(Logbook book) {

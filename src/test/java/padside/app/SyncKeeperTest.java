@@ -106,7 +106,7 @@ class SyncKeeperTest {
       other.save(rocket("Kite"));
     }
     keeper = new LogKeeper(here, new ThisMachine(ThisMachine.Clock.TRUSTED), inbox);
-    keeper.open();
+    keeper.open(false);
     assertThat(inbox.awaitOpened().fault()).isEmpty();
     sync = new SyncKeeper(keeper, new Whole(), inbox);
   }
