@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -70,8 +71,10 @@ class ReadmeCommandsIT {
   private void prepare() throws Exception {
     Files.createDirectories(folder.resolve("bin"));
     Files.createDirectories(folder.resolve("stick"));
-    Files.createSymbolicLink(
-        folder.resolve("bin/padside"), Path.of("bin/padside").toAbsolutePath());
+    Path program = folder.resolve("bin/padside");
+    Files.writeString(
+        program, "#!/bin/sh\nexec '" + Path.of("bin/padside").toAbsolutePath() + "' \"$@\"\n");
+    Files.setPosixFilePermissions(program, PosixFilePermissions.fromString("rwxr-xr-x"));
     Files.writeString(
         folder.resolve("old-flights.csv"),
         "Date,Rocket,Motor,Peak ft\n13/06/2019,Old Alder,A8-3,230\n");
