@@ -37,6 +37,7 @@ import picocli.CommandLine.Spec;
       SyncCommand.class,
       DoctorCommand.class,
       DemoCommand.class,
+      ManualCommand.class,
       HelpCommand.class
     },
     footer = {
@@ -105,7 +106,7 @@ final class RootCommand implements Callable<Integer> {
       throw new Fault(
           "no-log",
           "There is no log in " + logFolder() + " yet.",
-          "Begin one with bin/padside, or name another folder with --log.");
+          "Begin one with padside, or name another folder with --log.");
     }
     return logFolder();
   }
