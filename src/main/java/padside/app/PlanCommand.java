@@ -55,7 +55,7 @@ final class PlanCommand implements Callable<Integer> {
     if (day.isEmpty()) {
       output.print(
           PlanJson.nothing(),
-          () -> List.of("No day to plan for; bin/padside opens one with t on the Day screen."));
+          () -> List.of("No day to plan for; padside opens one with t on the Day screen."));
       return Exit.DONE;
     }
     Settings settings = root.settings().settings();

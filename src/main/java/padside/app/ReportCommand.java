@@ -46,7 +46,7 @@ final class ReportCommand implements Callable<Integer> {
   @Parameters(
       index = "0",
       paramLabel = "PAGE",
-      description = "day, rocket, season, motors, failure or cards")
+      description = "day, rocket, season, motors, failure, cards or keys")
   private String kind;
 
   @Parameters(index = "1..*", arity = "0..*", paramLabel = "WHICH", description = "of which")

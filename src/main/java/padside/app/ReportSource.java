@@ -5,6 +5,7 @@ import padside.clock.LogClock;
 import padside.fact.Fault;
 import padside.flight.FlightLog;
 import padside.report.PageSource;
+import padside.screen.KeyCard;
 import padside.units.UnitSystem;
 
 /** What the pages of a log are made of on this machine. */
@@ -14,6 +15,13 @@ final class ReportSource {
   static PageSource of(FlightLog log, UnitSystem units) throws Fault {
     ThisMachine machine = new ThisMachine();
     LocalDate today = machine.today(new LogClock(log.anchors(), log.newest()));
-    return new PageSource(log, Shipped.motors(), Shipped.outcomes(), units, machine.zone(), today);
+    return new PageSource(
+        log,
+        Shipped.motors(),
+        Shipped.outcomes(),
+        units,
+        machine.zone(),
+        today,
+        KeyCard.ofMainScreens());
   }
 }

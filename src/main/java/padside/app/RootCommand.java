@@ -38,6 +38,7 @@ import picocli.CommandLine.Spec;
       SyncCommand.class,
       DoctorCommand.class,
       DemoCommand.class,
+      ManualCommand.class,
       HelpCommand.class
     },
     footer = {
@@ -106,7 +107,7 @@ final class RootCommand implements Callable<Integer> {
       throw new Fault(
           "no-log",
           "There is no log in " + logFolder() + " yet.",
-          "Begin one with bin/padside, or name another folder with --log.");
+          "Begin one with padside, or name another folder with --log.");
     }
     return logFolder();
   }

@@ -116,6 +116,8 @@ public final class HtmlPage {
       return chart(bars.title(), bars.words(), BarsPicture.of(bars));
     } else if (block instanceof Intervals intervals) {
       return chart(intervals.title(), intervals.words(), IntervalsPicture.of(intervals));
+    } else if (block instanceof Keys keys) {
+      return div(each(keys.groups().stream().map(HtmlPage::keys))).withClass("keys");
     }
     Prose prose = (Prose) block;
     String look = prose.weight() == Prose.Weight.NOTICE ? "notice" : leads ? "leads" : "";
@@ -158,6 +160,15 @@ public final class HtmlPage {
             h3(shown(form.title())),
             dl(each(form.entries().stream().map(HtmlPage::entry))).withClass("form"))
         .withClass(form.cut() ? "card cut" : "card");
+  }
+
+  private static DomContent keys(Keys.Group group) {
+    return div(
+        h3(shown(group.screen())),
+        dl(
+            each(
+                group.keys().stream()
+                    .map(key -> div(dt(shown(key.key())), dd(shown(key.does())))))));
   }
 
   private static DomContent entry(Form.Entry entry) {

@@ -65,6 +65,18 @@ public final class TextPage {
       strong(intervals.title());
       plain(intervals.words());
       intervals(intervals);
+    } else if (block instanceof Keys keys) {
+      keys.groups().forEach(this::keys);
+    }
+  }
+
+  private void keys(Keys.Group group) {
+    strong(group.screen());
+    int room = group.keys().stream().mapToInt(each -> each.key().length()).max().orElse(0) + 2;
+    for (Keys.Key each : group.keys()) {
+      String head = "  " + shown(each.key()) + " ".repeat(room - each.key().length());
+      Wrapped.hanging(head, shown(each.does()), width)
+          .forEach(line -> lines.add(TextLine.plain(line)));
     }
   }
 

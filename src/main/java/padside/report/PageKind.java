@@ -11,7 +11,8 @@ public enum PageKind {
   SEASON("Season", "a year, dates such as 2026-03-01..2026-10-31, or all; else the last year"),
   MOTORS("Motors and restock", "a year, dates or all; else all"),
   FAILURE("Failed motor", "a date; else the last failure"),
-  CARDS("Blank cards", "");
+  CARDS("Blank cards", ""),
+  KEYS("Keys and answers", "");
 
   private final String words;
   private final String which;

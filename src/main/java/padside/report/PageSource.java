@@ -17,6 +17,7 @@ import padside.flight.OutcomeTable;
 import padside.insight.Experience;
 import padside.motor.MotorTable;
 import padside.motor.MotorType;
+import padside.page.Keys;
 import padside.units.UnitSystem;
 
 /**
@@ -24,6 +25,7 @@ import padside.units.UnitSystem;
  *
  * @param motors the types that come with the program
  * @param today the date they are made on
+ * @param keys what the keys of the main screens do
  */
 public record PageSource(
     FlightLog log,
@@ -31,7 +33,8 @@ public record PageSource(
     OutcomeTable outcomes,
     UnitSystem units,
     ZoneId zone,
-    LocalDate today) {
+    LocalDate today,
+    Keys keys) {
   private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
 
   Logbook book() throws Fault {

@@ -23,6 +23,7 @@ public final class Pages {
       case MOTORS -> MotorsPage.of(wanted, source);
       case FAILURE -> FailurePage.of(wanted, source);
       case CARDS -> Reading.of(CardsPage.of(source));
+      case KEYS -> Reading.of(KeysPage.of(source));
     };
   }
 }

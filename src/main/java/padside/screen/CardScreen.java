@@ -49,6 +49,9 @@ record CardScreen(Form form, Facts finished, Draft draft, LiveCheck check, Phase
   private static final Binding LEAVE_PLANNED =
       Binding.of("<esc>", "leave", "go back; what was typed stays in the plan");
 
+  /** What the keys of a card do that goes to the pad. */
+  static final List<Binding> TABLE = table(false, true);
+
   /** A new card of a day. */
   static CardScreen create(World world, Day day) {
     return create(world, day, Flight.Status.DRAFT);
@@ -329,12 +332,16 @@ record CardScreen(Form form, Facts finished, Draft draft, LiveCheck check, Phase
 
   @Override
   public List<Binding> bindings() {
-    List<Binding> bindings = new ArrayList<>(List.of(isPlanned() ? KEEP_PLANNED : KEEP));
+    return table(isPlanned(), asksCheck());
+  }
+
+  private static List<Binding> table(boolean planned, boolean asksCheck) {
+    List<Binding> bindings = new ArrayList<>(List.of(planned ? KEEP_PLANNED : KEEP));
     bindings.addAll(List.of(CheckScreen.CHECK, ChartScreen.CHART));
-    if (asksCheck()) {
+    if (asksCheck) {
       bindings.add(TO_PAD);
     }
-    bindings.add(isPlanned() ? LEAVE_PLANNED : LEAVE);
+    bindings.add(planned ? LEAVE_PLANNED : LEAVE);
     bindings.addAll(FormKeys.TABLE);
     return bindings;
   }

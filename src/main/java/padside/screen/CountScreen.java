@@ -3,6 +3,7 @@ package padside.screen;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import padside.fact.RecordId;
 import padside.flight.CheckLine;
 import padside.preflight.PadTimes;
@@ -193,6 +194,15 @@ record CountScreen(RecordId flight, Phase phase, TimeSpan time, Sending sending,
 
   @Override
   public List<Binding> bindings() {
+    return table(phase);
+  }
+
+  /** What its keys do in whatever phase. */
+  static List<Binding> table() {
+    return Stream.of(Phase.values()).flatMap(phase -> table(phase).stream()).distinct().toList();
+  }
+
+  private static List<Binding> table(Phase phase) {
     return switch (phase) {
       case READY -> List.of(COUNT, MISFIRE, SCRUB);
       case HELD -> List.of(COUNT, LEFT, MISFIRE, SCRUB);

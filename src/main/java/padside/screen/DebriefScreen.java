@@ -149,7 +149,11 @@ record DebriefScreen(Flight flight, RecordForm record) implements Screen {
 
   @Override
   public List<Binding> bindings() {
-    List<Binding> table = new ArrayList<>(lost() ? List.of(KEEP, FIND, NEXT) : List.of(KEEP, NEXT));
+    return table(lost());
+  }
+
+  static List<Binding> table(boolean lost) {
+    List<Binding> table = new ArrayList<>(lost ? List.of(KEEP, FIND, NEXT) : List.of(KEEP, NEXT));
     table.addAll(FormKeys.TABLE.subList(1, FormKeys.TABLE.size()));
     table.add(LEAVE);
     table.add(TRACE);

@@ -55,6 +55,7 @@ record MarkScreen(
   private static final Binding DEBRIEF =
       Binding.of("<enter>", "debrief", "what came of it; marks left out stay out");
   private static final Binding DAY = Binding.of("<esc>", "day", "back to the day; marks stay");
+  static final List<Binding> TABLE = List.of(MARK, UNSEEN, BACK, DEBRIEF, DAY);
 
   /** The rocket leaves the rod at this moment. */
   static Step liftOff(RecordId flight, Sending sending, World world) {
@@ -241,7 +242,7 @@ record MarkScreen(
 
   @Override
   public List<Binding> bindings() {
-    return List.of(MARK, UNSEEN, BACK, DEBRIEF, DAY);
+    return TABLE;
   }
 
   @Override

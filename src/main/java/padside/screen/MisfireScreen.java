@@ -27,6 +27,8 @@ record MisfireScreen(RecordForm record) implements Screen {
           "<f2><esc>", "checklist", "back to the checklist; all is kept and the wait goes on");
   private static final Binding NEXT =
       Binding.of("<tab><enter>", "next", "accept the field and go on; Enter in the last is done");
+  static final List<Binding> TABLE =
+      List.of(DONE, NEXT, FormKeys.BACK, FormKeys.UP_DOWN, FormKeys.CLEAR);
 
   /** The key was pressed and the motor did not light: from now on everybody waits. */
   static Step begin(RecordId flight, World world) {
@@ -137,7 +139,7 @@ record MisfireScreen(RecordForm record) implements Screen {
 
   @Override
   public List<Binding> bindings() {
-    return List.of(DONE, NEXT, FormKeys.BACK, FormKeys.UP_DOWN, FormKeys.CLEAR);
+    return TABLE;
   }
 
   @Override

@@ -75,6 +75,7 @@ record PagesScreen(Optional<RecordId> day, ListCursor cursor) implements Screen 
     items.add(item(PageKind.MOTORS, "", "fired, left, to buy for the plan"));
     items.add(item(PageKind.FAILURE, "", "the last one, for who made or tested it"));
     items.add(item(PageKind.CARDS, "", "to fill by pen"));
+    items.add(item(PageKind.KEYS, "", "one sheet for the pad box"));
     for (Rocket rocket : world.log().rockets()) {
       items.add(item(PageKind.ROCKET, rocket.id().text(), rocket.name()));
     }

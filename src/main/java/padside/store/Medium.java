@@ -116,9 +116,12 @@ class Medium {
     }
   }
 
-  /** Bytes that can still be written where a folder lies. */
+  /**
+   * Bytes that can still be written where a folder lies. Java's file stores want a table of mounts,
+   * which a bare system may lack.
+   */
   long room(Path folder) throws IOException {
-    return Files.getFileStore(folder).getUsableSpace();
+    return folder.toFile().getUsableSpace();
   }
 
   private static FileAttribute<?>[] owner(String permissions) {

@@ -111,8 +111,8 @@ record SshFaults(SshPartner partner, String said) {
         return new Fault(
             "sync-not-there",
             "There is no command padside on " + partner.destination() + words() + ".",
-            "Install Padside there, and link bin/padside into a folder where ssh finds commands,"
-                + " such as /usr/local/bin.",
+            "Install Padside there by its package, or link bin/padside into a folder where ssh"
+                + " finds commands, such as /usr/local/bin.",
             fault);
       }
     }

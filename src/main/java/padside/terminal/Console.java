@@ -80,7 +80,7 @@ public final class Console implements AutoCloseable {
       throw new NoTerminalException(
           "The terminal cannot be written to ("
               + e.getMessage()
-              + "); start bin/padside in a terminal window.");
+              + "); start padside in a terminal window.");
     }
   }
 

@@ -41,15 +41,15 @@ public record Tty(Size size, String term, boolean utf8, Optional<String> modes) 
     if (!value.matches("[1-9][0-9]{0,3}")) {
       throw new NoTerminalException(
           value.isEmpty()
-              ? "The screens need a terminal that bin/padside has prepared, and this one is not;"
-                  + " start bin/padside in a terminal window."
+              ? "The screens need a terminal that the command padside has prepared, and this one is not;"
+                  + " start padside in a terminal window."
               : "The terminal's size "
                   + name
                   + "="
                   + value
                   + " is not a number from 1 to "
                   + (MOST_CELLS - 1)
-                  + "; start bin/padside in a terminal window.");
+                  + "; start padside in a terminal window.");
     }
     return Integer.parseInt(value);
   }

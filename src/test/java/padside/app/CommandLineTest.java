@@ -253,7 +253,7 @@ class CommandLineTest {
                     "--log",
                     folder.resolve("none").toString()))
         .isInstanceOf(NoTerminalException.class)
-        .hasMessageContaining("start bin/padside in a terminal window");
+        .hasMessageContaining("start padside in a terminal window");
     assertThat(told.toString()).isEmpty();
   }
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -14,6 +15,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import padside.page.HtmlPage;
 import padside.report.DemoPages;
 import padside.report.PageKind;
@@ -50,9 +52,24 @@ class PagesInBrowserIT {
 
     assertThat(said).doesNotContain("CONSOLE").contains("data-asked=\"0\"");
     assertThat(Files.size(print)).isGreaterThan(2000);
-    assertThat(
-            new String(Files.readAllBytes(print), 0, 5, java.nio.charset.StandardCharsets.US_ASCII))
+    assertThat(new String(Files.readAllBytes(print), 0, 5, StandardCharsets.US_ASCII))
         .isEqualTo("%PDF-");
+  }
+
+  /** Sizes of paper by name as CSS Paged Media 3 has them. */
+  @ParameterizedTest
+  @ValueSource(strings = {"A4", "letter"})
+  void the_keys_are_on_one_sheet(String paper) throws Exception {
+    Path page = folder.resolve("keys.html");
+    Files.writeString(
+        page,
+        HtmlPage.of(DemoPages.any(PageKind.KEYS))
+            .replace("@page { margin", "@page { size: " + paper + "; margin"));
+    Path print = folder.resolve("keys.pdf");
+    browser("--print-to-pdf=" + print, "--no-pdf-header-footer", page.toUri().toString());
+
+    assertThat(Files.readString(print, StandardCharsets.ISO_8859_1).split("/Type /Page\\b"))
+        .hasSize(2);
   }
 
   private String browser(String... options) throws IOException, InterruptedException {

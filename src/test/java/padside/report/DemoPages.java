@@ -13,6 +13,7 @@ import padside.flight.FlightLog;
 import padside.flight.OutcomeTable;
 import padside.motor.MotorTable;
 import padside.page.Page;
+import padside.screen.KeyCard;
 import padside.units.Reading;
 import padside.units.UnitSystem;
 
@@ -37,7 +38,8 @@ public final class DemoPages {
           OutcomeTable.read(outcomes),
           units,
           ZoneId.of("Europe/London"),
-          LocalDate.of(2026, 10, 18));
+          LocalDate.of(2026, 10, 18),
+          KeyCard.ofMainScreens());
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

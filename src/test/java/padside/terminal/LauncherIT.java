@@ -33,8 +33,12 @@ class LauncherIT {
 
   /** Each start tells its status under a number of its own: the screen may show older ones. */
   private String launch() {
+    return launch("sh '" + project.file("bin/padside") + "'");
+  }
+
+  private String launch(String command) {
     starts++;
-    return "sh '" + project.file("bin/padside") + "'; echo " + starts + ": status $?";
+    return command + "; echo " + starts + ": status $?";
   }
 
   private String status(int status) {
@@ -43,7 +47,11 @@ class LauncherIT {
 
   /** Starts the program and answers the screen at its end. */
   private List<String> start() {
-    tmux.enter("clear; " + launch());
+    return ended(launch());
+  }
+
+  private List<String> ended(String launched) {
+    tmux.enter("clear; " + launched);
     return tmux.await(
         "a status",
         lines -> lines.stream().anyMatch(line -> line.matches(starts + ": status [0-9]+")));
@@ -90,6 +98,27 @@ class LauncherIT {
     Files.writeString(project.file("target/classes.jsa"), "cl");
     assertThat(project.run("predict").out()).doesNotContain(use);
     assertThat(start()).contains(PREPARING, use);
+  }
+
+  /** XDG base directory specification 0.8: a path that is not absolute is ignored. */
+  @Test
+  void an_installed_program_archives_in_the_users_cache_until_another_build_is_installed()
+      throws Exception {
+    Path installed = project.install("aarch64");
+    String program = "sh '" + installed.resolve("bin/padside") + "'";
+    Path cache = folder.toRealPath().resolve("cache");
+    String use = "-XX:SharedArchiveFile=" + cache.resolve("padside/classes.jsa");
+    String command = "XDG_CACHE_HOME='" + cache + "' " + program;
+
+    assertThat(ended(launch(command))).contains(PREPARING, use);
+    assertThat(ended(launch(command))).contains(use).doesNotContain(PREPARING);
+    assertThat(ended(launch("HOME='" + folder + "' XDG_CACHE_HOME=cache " + program)))
+        .contains(PREPARING);
+    assertThat(folder.resolve(".cache/padside/classes.jsa")).exists();
+
+    Files.writeString(installed.resolve("build-sum"), "0dd\n");
+    assertThat(ended(launch(command))).contains(PREPARING, use);
+    assertThat(installed.resolve("target")).doesNotExist();
   }
 
   @Test

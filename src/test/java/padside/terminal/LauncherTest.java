@@ -13,6 +13,8 @@ import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** What {@code bin/padside} does and says where no terminal is needed. */
 class LauncherTest {
@@ -123,5 +125,29 @@ class LauncherTest {
     }
     assertThat(project.file("maven.calls")).doesNotExist();
     assertThat(project.run("demo", "--help").out()).endsWith("demo", "--help");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"amd64,x86_64", "x86_64,x86_64", "aarch64,aarch64", "arm,armv7"})
+  void an_installed_program_is_never_built_and_has_sqlite_for_its_machine(
+      String system, String library) throws Exception {
+    Path installed = project.install(system);
+    MadeUpProject.Run run = project.run(installed.resolve("bin/padside"), Map.of(), "predict");
+
+    assertThat(run.err()).isEmpty();
+    assertThat(run.out())
+        .contains("-Dorg.sqlite.lib.path=" + installed.resolve("native").resolve(library))
+        .containsSequence("-jar", installed.resolve("padside.jar").toString(), "predict");
+    assertThat(installed.resolve("target")).doesNotExist();
+  }
+
+  @Test
+  void a_machine_the_package_has_no_sqlite_for_is_told_so() throws Exception {
+    Path installed = project.install("riscv64");
+    MadeUpProject.Run run = project.run(installed.resolve("bin/padside"), Map.of(), "predict");
+
+    assertThat(run.status()).isEqualTo(1);
+    assertThat(run.err())
+        .contains("brings SQLite for amd64, arm64 and armhf", "is for riscv64", "from its sources");
   }
 }

@@ -99,6 +99,23 @@ final class MadeUpProject {
     Files.delete(tools.resolve("mvn"));
   }
 
+  /** As a package lays the program down: built, without sources or anything to build with. */
+  Path install(String system) throws IOException {
+    Path installed = folder.resolve("usr/lib/padside");
+    write(installed.resolve("bin/padside"), Files.readString(Path.of("bin/padside")));
+    write(installed.resolve("padside.jar"), "jar");
+    write(installed.resolve("build-sum"), "5eed\n");
+    for (String machine : List.of("x86_64", "aarch64", "armv7")) {
+      write(installed.resolve("native/" + machine + "/libsqlitejdbc.so"), "SQLite");
+    }
+    Files.writeString(
+        folder.resolve("jdk/release"),
+        "OS_ARCH=\"" + system + "\"\n",
+        java.nio.file.StandardOpenOption.APPEND);
+    removeMaven();
+    return installed;
+  }
+
   /** A Java that prints its arguments, one a line, and archives classes when asked. */
   Path jdk(String name, String version) throws IOException {
     Path home = folder.resolve(name);

@@ -26,7 +26,7 @@ class TtyTest {
   void without_the_launcher_a_sentence_says_what_to_start() {
     assertThatThrownBy(() -> Tty.of(new Properties()))
         .isInstanceOf(NoTerminalException.class)
-        .hasMessageContaining("start bin/padside in a terminal window");
+        .hasMessageContaining("start padside in a terminal window");
   }
 
   @Test
