@@ -3,8 +3,6 @@ package padside.app;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.ExecutionException;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.atomic.AtomicInteger;
 import padside.clock.Anchor;
@@ -31,6 +29,7 @@ final class LogKeeper {
   private final Inbox inbox;
   private final AtomicInteger savesWaiting = new AtomicInteger();
   private final OwnThread thread;
+  private final InTurn turns;
   private final PastReading past = new PastReading();
   private final Searching searching = new Searching();
 
@@ -49,6 +48,7 @@ final class LogKeeper {
     this.machine = machine;
     this.inbox = inbox;
     this.thread = OwnThread.named("log", inbox::failed);
+    this.turns = new InTurn(thread);
   }
 
   /** A question to the log. */
@@ -154,30 +154,13 @@ final class LogKeeper {
    * Does something with the log in its turn; the calling thread, not the screens', waits for it.
    */
   <T> T ask(Asked<T> asked) throws Fault {
-    CompletableFuture<T> answer = new CompletableFuture<>();
-    try {
-      thread.execute(() -> answer(asked, answer));
-      return answer.get();
-    } catch (RejectedExecutionException e) {
-      throw new Fault("log-closed", "The log is being closed.", "Start Padside again.");
-    } catch (ExecutionException e) {
-      if (e.getCause() instanceof Fault fault) {
-        throw fault;
-      }
-      throw new IllegalStateException("asking the log failed", e.getCause());
-    } catch (InterruptedException e) {
-      throw new IllegalStateException("nothing interrupts the threads that ask the log", e);
-    }
-  }
-
-  private <T> void answer(Asked<T> asked, CompletableFuture<T> answer) {
-    try {
-      LogFolder open = log.orElseThrow();
-      answer.complete(asked.of(open));
-      tell(open);
-    } catch (Fault | RuntimeException | Error e) {
-      answer.completeExceptionally(e);
-    }
+    return turns.ask(
+        () -> {
+          LogFolder open = log.orElseThrow();
+          T answer = asked.of(open);
+          tell(open);
+          return answer;
+        });
   }
 
   /** The log read anew, as what came from elsewhere has left it; nothing where that fails. */

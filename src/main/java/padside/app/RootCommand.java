@@ -30,6 +30,7 @@ import picocli.CommandLine.Spec;
       AddCommand.class,
       ImportCommand.class,
       TraceCommand.class,
+      WindCommand.class,
       ExportCommand.class,
       ReportCommand.class,
       BackupCommand.class,

@@ -10,6 +10,7 @@ import java.util.concurrent.TimeUnit;
 import padside.clock.Moment;
 import padside.fact.Fault;
 import padside.flight.Logbook;
+import padside.motor.MotorTable;
 import padside.preflight.Preflight;
 import padside.screen.Bookmark;
 import padside.screen.Effect;
@@ -18,6 +19,7 @@ import padside.screen.Frame;
 import padside.screen.Session;
 import padside.screen.Size;
 import padside.screen.World;
+import padside.store.LogFolder;
 import padside.terminal.Console;
 import padside.terminal.Input;
 import padside.terminal.Looks;
@@ -50,6 +52,9 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
   private boolean left;
 
   private ScreensRun(Path folder, SettingsFile settings, ThisMachine machine) {
+    Thread library = new Thread(LogFolder::readyLibrary, "padside library");
+    library.setDaemon(true);
+    library.start();
     this.settings = settings;
     this.machine = machine;
     Looks looks = noColour() ? Looks.MONOCHROME : settings.looks();
@@ -92,9 +97,10 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
   private static int over(ScreensRun run) {
     Fault failed;
     try (run) {
-      LogKeeper.Opened opened = run.awaitLog();
+      World world = run.awaitLog();
+      LogKeeper.Opened opened = run.inbox.awaitOpened();
       if (opened.fault().isEmpty()) {
-        run.loop(opened);
+        run.loop(world, opened);
         return Exit.DONE;
       }
       failed = opened.fault().get();
@@ -112,33 +118,42 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
     return value != null && !value.isEmpty();
   }
 
-  /** Waits for the log while the console already shows that it is being opened. */
-  private LogKeeper.Opened awaitLog() {
+  /**
+   * Waits for the log while the console already shows that it is being opened, and meanwhile looks
+   * at a screen of an empty one: what that loads the first screen needs too.
+   */
+  private World awaitLog() {
     console.paint(OpeningFrame.of(console.size()));
     keeper.open(place.read().isEmpty()); // a place may be at any flight
-    return inbox.awaitOpened();
+    World world = empty();
+    Session.start(world).view(console.size());
+    return world;
   }
 
-  private void loop(LogKeeper.Opened opened) {
+  private World empty() {
+    return new World(
+        machine.moment(),
+        ZoneId.systemDefault(),
+        settings.settings(),
+        Logbook.empty(new MotorTable(List.of())),
+        Shipped.outcomes(),
+        Shipped.checklist(),
+        Shipped.packing(),
+        console.showsBraille(),
+        Optional.empty(),
+        sync.atStart(),
+        0);
+  }
+
+  private void loop(World world, LogKeeper.Opened opened) {
     checker.prepare();
-    new ScreenLoop(inbox, this).run(start(opened));
+    new ScreenLoop(inbox, this).run(start(world, opened));
   }
 
-  private Session.Turn start(LogKeeper.Opened opened) {
-    Logbook book = opened.book().orElseThrow();
+  private Session.Turn start(World empty, LogKeeper.Opened opened) {
     World world =
-        new World(
-            machine.moment(),
-            ZoneId.systemDefault(),
-            settings.settings(),
-            book,
-            Shipped.outcomes(),
-            Shipped.checklist(),
-            Shipped.packing(),
-            console.showsBraille(),
-            opened.refused(),
-            sync.atStart(),
-            0);
+        empty.opened(
+            machine.moment(), opened.book().orElseThrow(), opened.refused(), sync.atStart());
     Session.Turn turn = resumed(world);
     List<String> told = new ArrayList<>(turn.session().notice().stream().toList());
     told.addAll(settings.told());

@@ -83,6 +83,33 @@ public record Logbook(
   /** Of so many it is known about as well as the spread of one flight lets it be. */
   private static final int ENOUGH_MEASURED = 12;
 
+  /** Of a log in which nothing stands. */
+  public static Logbook empty(MotorTable table) {
+    return new Logbook(
+        List.of(),
+        table,
+        List.of(),
+        Map.of(),
+        FlightLog.Past.of(List.of(), true),
+        Map.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        new LogClock(List.of(), Optional.empty()),
+        List.of(),
+        List.of(),
+        List.of());
+  }
+
   /** Reads the log, and of all its flights what they say of motors and delays. */
   public static Logbook readWhole(FlightLog log, MotorTable table) throws Fault {
     Logbook read = read(log, table);

@@ -49,6 +49,11 @@ public record World(
         machine, zone, settings, newer, outcomes, checklist, packing, braille, refused, sync, turn);
   }
 
+  /** The same with a log that was just opened. */
+  public World opened(Moment now, Logbook book, Optional<Refused> other, Sync partners) {
+    return at(now).with(book).with(other).with(partners);
+  }
+
   World with(Optional<Refused> other) {
     return new World(
         machine, zone, settings, log, outcomes, checklist, packing, braille, other, sync, turn);

@@ -88,6 +88,18 @@ public final class LogFolder extends LogQueries {
   }
 
   /**
+   * Loads the library a log is read with, which the first opening would otherwise wait for; for a
+   * thread that has nothing better to do. What fails here fails and is told there.
+   */
+  public static void readyLibrary() {
+    try (Database database = Database.inMemory()) {
+      database.number("SELECT 1");
+    } catch (SQLException | UnsatisfiedLinkError e) {
+      return; // the opening meets the same and says so
+    }
+  }
+
+  /**
    * Opens the log in a folder, which is made when missing, and takes it for this program.
    *
    * @throws Fault {@code log-folder} when the folder cannot be made or written, {@code log-in-use},
