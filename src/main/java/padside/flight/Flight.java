@@ -193,6 +193,11 @@ public record Flight(RecordId id, Facts facts) {
   public static final Column<String> LANDING = Column.text("landing", "how it came down");
   public static final Column<String> LANDED_ON =
       Column.text("landed_on", "where it lay: grass, tree, water, road, lost");
+
+  /** How it went, each in a word of the outcome table, in the order it happens. */
+  public static final List<Column<String>> ASPECTS =
+      List.of(BOOST, BURN, EJECTION, RECOVERY, LANDING, LANDED_ON);
+
   public static final Column<Bearing> LANDING_BEARING =
       Column.quantity(
           "landing_bearing_deg",

@@ -22,15 +22,6 @@ import padside.units.UnitSystem;
 
 /** The fields of a debrief, the altitude first: on a nominal flight it is all there is to type. */
 final class DebriefFields {
-  private static final List<Column<String>> ASPECTS =
-      List.of(
-          Flight.BOOST,
-          Flight.BURN,
-          Flight.EJECTION,
-          Flight.RECOVERY,
-          Flight.LANDING,
-          Flight.LANDED_ON);
-
   /** A measured altitude this much below or above the predicted one is looked at again. */
   private static final double LOWEST_SHARE = 0.2;
 
@@ -41,7 +32,7 @@ final class DebriefFields {
   /** The outcome hoped for in every aspect: the first word the table has for it. */
   static Facts nominal(OutcomeTable outcomes) {
     Facts facts = Facts.none();
-    for (Column<String> aspect : ASPECTS) {
+    for (Column<String> aspect : Flight.ASPECTS) {
       facts =
           facts.with(
               aspect,

@@ -11,7 +11,6 @@ import padside.units.UnitNotation;
 /** Measured altitude over predicted; on the line from corner to corner the two are the same. */
 final class ForetoldChart {
   private static final int LEFT_OF_AXIS = 6;
-  private static final int ROWS_A_TICK = 3;
   private static final int COLUMNS_A_TICK = 12;
   private static final double ROOM_ABOVE = 1.05;
   private static final String NOTHING = "No altitude of these was both predicted and measured.";
@@ -20,6 +19,7 @@ final class ForetoldChart {
   private final UnitNotation<Length> height;
   private final DotGrid grid;
   private final double topM;
+  private final HeightAxis axis;
 
   private ForetoldChart(Canvas canvas, FormPane.Area area, List<Scores.Top> tops, World world) {
     this.canvas = canvas;
@@ -38,6 +38,7 @@ final class ForetoldChart {
                 .mapToDouble(Length::metres)
                 .max()
                 .orElse(1);
+    this.axis = new HeightAxis(canvas, grid, height, topM);
   }
 
   static void draw(Canvas canvas, FormPane.Area area, Scores scores, World world) {
@@ -60,8 +61,7 @@ final class ForetoldChart {
 
   private DotGrid.Dot dot(double predictedM, double measuredM) {
     return new DotGrid.Dot(
-        (int) Math.round(predictedM / topM * (grid.across() - 1)),
-        (int) Math.round((1 - measuredM / topM) * (grid.down() - 1)));
+        (int) Math.round(predictedM / topM * (grid.across() - 1)), axis.dotDown(measuredM));
   }
 
   private void point(Scores.Top top) {
@@ -74,21 +74,10 @@ final class ForetoldChart {
   }
 
   private void axes() {
+    axis.draw();
     FormPane.Area plot = grid.area();
-    int axis = plot.left() - 1;
-    int foot = plot.top() + plot.height();
-    for (int row = plot.top(); row < foot; row++) {
-      canvas.put(axis, row, "│", Style.LABEL);
-    }
-    canvas.put(axis, foot, "└" + "─".repeat(plot.width()), Style.LABEL);
-    double unitM = height.read("1").value().orElseThrow().metres();
-    double up = RoundStep.atLeast(topM / unitM * ROWS_A_TICK / plot.height());
-    for (double at = up; at * unitM < topM; at += up) {
-      String number = height.showBare(new Length(at * unitM));
-      int row = plot.top() + dot(0, at * unitM).y() / grid.cellDown();
-      canvas.put(axis, row, "┤", Style.LABEL);
-      canvas.put(axis - number.length(), row, number, Style.LABEL);
-    }
+    int foot = axis.foot();
+    double unitM = axis.unitM();
     String predicted = "predicted, " + height.symbol();
     int end = plot.left() + plot.width() - predicted.length();
     double across = RoundStep.atLeast(topM / unitM * COLUMNS_A_TICK / plot.width());

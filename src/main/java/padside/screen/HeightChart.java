@@ -17,7 +17,6 @@ final class HeightChart {
   static final String OTHER = "•";
 
   private static final int LEFT_OF_AXIS = 6;
-  private static final int ROWS_A_TICK = 3;
   private static final int COLUMNS_A_TICK = 10;
 
   private final Canvas canvas;
@@ -90,28 +89,14 @@ final class HeightChart {
   private DotGrid.Dot dot(TimeSpan time, Length high) {
     return new DotGrid.Dot(
         (int) Math.round(time.seconds() / endS * (grid.across() - 1)),
-        (int) Math.round((1 - high.metres() / topM) * (grid.down() - 1)));
+        new HeightAxis(canvas, grid, height, topM).dotDown(high.metres()));
   }
 
   private void axes() {
-    FormPane.Area plot = grid.area();
-    int axis = plot.left() - 1;
-    int foot = plot.top() + plot.height();
-    for (int row = plot.top(); row < foot; row++) {
-      canvas.put(axis, row, "│", Style.LABEL);
-    }
-    canvas.put(axis, foot, "└" + "─".repeat(plot.width()), Style.LABEL);
-    double unitM = height.read("1").value().orElseThrow().metres();
-    double step = RoundStep.atLeast(topM / unitM * ROWS_A_TICK / plot.height());
-    for (double at = step; at * unitM < topM; at += step) {
-      Length high = new Length(at * unitM);
-      String number = height.showBare(high);
-      int row = plot.top() + dot(new TimeSpan(0), high).y() / grid.cellDown();
-      canvas.put(axis, row, "┤", Style.LABEL);
-      canvas.put(axis - number.length(), row, number, Style.LABEL);
-    }
-    canvas.put(axis - height.symbol().length(), foot, height.symbol(), Style.LABEL);
-    times(axis, foot);
+    HeightAxis axis = new HeightAxis(canvas, grid, height, topM);
+    axis.draw();
+    canvas.put(axis.column() - height.symbol().length(), axis.foot(), height.symbol(), Style.LABEL);
+    times(axis.column(), axis.foot());
   }
 
   private void times(int axis, int foot) {

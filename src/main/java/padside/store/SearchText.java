@@ -45,22 +45,13 @@ final class SearchText {
           Fix.DONE_NOTE,
           Attempt.IGNITER);
 
-  private static final List<Column<String>> ASPECTS =
-      List.of(
-          Flight.BOOST,
-          Flight.BURN,
-          Flight.EJECTION,
-          Flight.RECOVERY,
-          Flight.LANDING,
-          Flight.LANDED_ON);
-
   /** Everything that is read of a record; a text that could not be read as it was typed. */
   static final String SELECT =
       """
       SELECT id, name, kind, removed, t, run, part, rocket, day, lot, booster_lot, device, altimeter,
         motor, doc ->> '$.motor.y', doc ->> '$.flight.v', coalesce(doc ->> '$.done.v', 0)\
       """
-          + Stream.concat(ASPECTS.stream(), Stream.of(Flight.STATUS))
+          + Stream.concat(Flight.ASPECTS.stream(), Stream.of(Flight.STATUS))
               .map(column -> ", doc ->> '$." + column.name() + ".v'")
               .collect(Collectors.joining())
           + TEXTS.stream().map(SearchText::shown).collect(Collectors.joining())
@@ -84,7 +75,7 @@ final class SearchText {
   /** What came of a flight in all words there are for it. */
   String outcome(ResultSet row) throws SQLException {
     List<String> codes = new ArrayList<>();
-    for (int i = 0; i <= ASPECTS.size(); i++) {
+    for (int i = 0; i <= Flight.ASPECTS.size(); i++) {
       codes.add(Optional.ofNullable(row.getString(FIRST_FIELD + i)).orElse(""));
     }
     if (told.size() > MOST_KEPT) {
@@ -95,10 +86,10 @@ final class SearchText {
 
   private String outcome(List<String> codes) {
     Map<String, Facts.Cell> cells = new LinkedHashMap<>();
-    IntStream.range(0, ASPECTS.size())
+    IntStream.range(0, Flight.ASPECTS.size())
         .filter(i -> !codes.get(i).isEmpty())
-        .forEach(i -> cells.put(ASPECTS.get(i).name(), Facts.Cell.of(codes.get(i))));
-    cells.put(Flight.STATUS.name(), Facts.Cell.of(codes.get(ASPECTS.size())));
+        .forEach(i -> cells.put(Flight.ASPECTS.get(i).name(), Facts.Cell.of(codes.get(i))));
+    cells.put(Flight.STATUS.name(), Facts.Cell.of(codes.get(Flight.ASPECTS.size())));
     return Folding.of(outcomes.everyWord(new Flight(new RecordId("any"), new Facts(cells))));
   }
 
@@ -113,7 +104,7 @@ final class SearchText {
 
   /** Whatever else is told of it. */
   String text(ResultSet row) throws SQLException {
-    int field = FIRST_FIELD + ASPECTS.size() + 1;
+    int field = FIRST_FIELD + Flight.ASPECTS.size() + 1;
     List<String> said = new ArrayList<>();
     for (int i = 0; i < TEXTS.size(); i++) {
       Optional.ofNullable(row.getString(field + i)).ifPresent(said::add);
