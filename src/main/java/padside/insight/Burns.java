@@ -27,6 +27,12 @@ public record Burns(int told, int untold, int failed, int burst) {
         told + other.told, untold + other.untold, failed + other.failed, burst + other.burst);
   }
 
+  /** What is left when a part is taken out. */
+  Burns without(Burns part) {
+    return new Burns(
+        told - part.told, untold - part.untold, failed - part.failed, burst - part.burst);
+  }
+
   public int fired() {
     return told + untold;
   }

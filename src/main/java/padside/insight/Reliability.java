@@ -1,11 +1,13 @@
 package padside.insight;
 
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.concurrent.atomic.AtomicReference;
 import padside.fact.RecordId;
@@ -26,6 +28,7 @@ public final class Reliability {
   private final Experience known;
   private final Map<String, String> types = new HashMap<>();
   private final Counted counted;
+  private Optional<Summed> summed = Optional.empty();
 
   /** Flights alike in motors and burn. */
   private record Group(
@@ -44,6 +47,21 @@ public final class Reliability {
         case FAILED -> new Burns(fired, 0, flights, 0);
         case BURST -> new Burns(fired, 0, flights, flights);
       };
+    }
+  }
+
+  /**
+   * Motors by type.
+   *
+   * @param besideLot those on the flights that name a lot
+   */
+  private record Summed(
+      SortedMap<String, Burns> byType, Map<RecordId, Map<String, Burns>> besideLot) {
+    void add(Group group, String type, Burns burns) {
+      byType.merge(type, burns, Burns::and);
+      for (RecordId lot : group.lots.keySet()) {
+        besideLot.computeIfAbsent(lot, any -> new HashMap<>()).merge(type, burns, Burns::and);
+      }
     }
   }
 
@@ -134,6 +152,18 @@ public final class Reliability {
     return types;
   }
 
+  /** Counted when first asked for: few ask, and each asks for many lots. */
+  private Summed summed() {
+    if (summed.isEmpty()) {
+      Summed fresh = new Summed(new TreeMap<>(), new HashMap<>());
+      for (Group group : counted.groups) {
+        types(group).forEach((type, motors) -> fresh.add(group, type, group.burns(motors)));
+      }
+      summed = Optional.of(fresh);
+    }
+    return summed.get();
+  }
+
   /** The type of a lot's motors. */
   public String type(Lot lot) {
     return type(lot.motor());
@@ -166,11 +196,7 @@ public final class Reliability {
 
   /** By type, whatever lot and delay, in the order of the alphabet. */
   public Map<String, Burns> byType() {
-    Map<String, Burns> types = new TreeMap<>();
-    for (Group group : counted.groups) {
-      types(group).forEach((type, motors) -> types.merge(type, group.burns(motors), Burns::and));
-    }
-    return new LinkedHashMap<>(types);
+    return Collections.unmodifiableMap(summed().byType);
   }
 
   /** By the maker's date code where that was told, type before it: {@code C6 of 12 03 24}. */
@@ -186,15 +212,17 @@ public final class Reliability {
    * A lot that has failed, against the rest of its type: those fired on flights that name it not.
    */
   public Optional<Contrast> contrast(Lot lot) {
-    String type = type(lot);
-    Burns rest = Burns.NONE;
-    for (Group group : counted.groups) {
-      Integer motors = group.lots.containsKey(lot.id()) ? null : types(group).get(type);
-      rest = motors == null ? rest : rest.and(group.burns(motors));
+    if (!of(lot).isMarked()) {
+      return Optional.empty();
     }
-    return of(lot).isMarked() && rest.told() > 0
-        ? Optional.of(new Contrast(type, of(lot), rest))
-        : Optional.empty();
+    String type = type(lot);
+    Burns rest =
+        summed()
+            .byType
+            .getOrDefault(type, Burns.NONE)
+            .without(
+                summed().besideLot.getOrDefault(lot.id(), Map.of()).getOrDefault(type, Burns.NONE));
+    return rest.told() > 0 ? Optional.of(new Contrast(type, of(lot), rest)) : Optional.empty();
   }
 
   /** Some motors beside others of their type. */

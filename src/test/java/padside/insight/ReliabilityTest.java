@@ -8,7 +8,10 @@ import java.io.IOException;
 import java.io.Reader;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import padside.fact.Facts;
 import padside.fact.Fault;
@@ -22,6 +25,8 @@ import padside.flight.OutcomeTable;
 import padside.motor.MotorTable;
 
 class ReliabilityTest {
+  private static final long SEED = 20261127;
+
   private final MemoryFlightLog log = new MemoryFlightLog();
   private final RecordId k7 = lot("C6-5", "K7", "04 12 24");
   private final RecordId k8 = lot("C6-3", "K8", "04 12 24");
@@ -34,11 +39,16 @@ class ReliabilityTest {
   }
 
   private void flown(String motor, RecordId lot, String burn) {
-    Facts facts =
+    flown(motor, lot, Optional.empty(), burn);
+  }
+
+  private void flown(String motor, RecordId lot, Optional<RecordId> booster, String burn) {
+    Facts one =
         Facts.none()
             .with(Flight.STATUS, Flight.Status.FLOWN)
             .with(Flight.MOTOR, motor)
             .with(Flight.LOT, lot);
+    Facts facts = booster.map(id -> one.with(Flight.BOOSTER_LOT, id)).orElse(one);
     log.has(Kind.FLIGHT, burn.isEmpty() ? facts : facts.with(Flight.BURN, burn));
   }
 
@@ -144,6 +154,30 @@ class ReliabilityTest {
             "The rest of C6: none of 20 failed (at most 1 in 5). By chance alone they differ so"
                 + " much less than once in 100.");
     assertThat(reliability.contrast(book().lot(k8).orElseThrow())).isEmpty();
+  }
+
+  /** A log without the flights that name the lot counts the same rest. */
+  @Test
+  void the_rest_of_a_type_is_what_a_log_without_the_lot_counts() throws Fault, IOException {
+    Random random = new Random(SEED);
+    List<RecordId> lots = List.of(k7, k8, boosters);
+    List<String> motors = List.of("C6-5", "3xC6-5", "C6-0 then C6-7", "B6-0 then C6-3", "D12-5");
+    List<String> burns = List.of("nominal", "weak", "cato_nozzle", "");
+    ReliabilityTest without = new ReliabilityTest();
+    for (int i = 0; i < 300; i++) {
+      String motor = motors.get(random.nextInt(motors.size()));
+      RecordId top = lots.get(random.nextInt(2));
+      Optional<RecordId> low =
+          motor.contains("then") ? Optional.of(lots.get(random.nextInt(3))) : Optional.empty();
+      String burn = burns.get(random.nextInt(burns.size()));
+      flown(motor, top, low, burn);
+      if (!top.equals(k7) && !low.equals(Optional.of(k7))) {
+        without.flown(motor, without.k8, low, burn);
+      }
+    }
+    assertThat(reliability().contrast(book().lot(k7).orElseThrow()).orElseThrow().rest())
+        .as("seed %d", SEED)
+        .isEqualTo(without.reliability().byType().get("C6"));
   }
 
   @Test
