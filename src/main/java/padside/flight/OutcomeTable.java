@@ -60,7 +60,12 @@ public record OutcomeTable(List<Outcome> outcomes) {
   }
 
   public Optional<Outcome> find(String aspect, String code) {
-    return of(aspect).stream().filter(outcome -> outcome.code().equals(code)).findFirst();
+    for (Outcome outcome : outcomes) { // asked a million times for a page of a large log
+      if (outcome.code().equals(code) && outcome.aspect().equals(aspect)) {
+        return Optional.of(outcome);
+      }
+    }
+    return Optional.empty();
   }
 
   /** True of facts in which what is told of an aspect is marked as a malfunction. */

@@ -98,11 +98,11 @@ final class SeasonCount {
 
   /** Takes a flight in if it belongs to these dates. */
   void take(FlightLog.Passing flight) {
-    Shared alike = shared.of(flight.alike());
     Optional<RecordId> day = flight.own().get(Flight.DAY);
     if (!dates.holds(register.date(day))) {
       return;
     }
+    Shared alike = shared.of(flight.alike());
     if (alike.is(Flight.Status.FLOWN)) {
       flown(flight, day, alike);
     } else if (alike.is(Flight.Status.SCRUBBED)) {
