@@ -33,8 +33,9 @@ final class FailureForm {
   private final UnitSystem units;
   private final Reliability reliability;
 
-  FailureForm(Flight flight, Logbook book, PageSource source) {
-    this.reliability = new Reliability(book, source.outcomes());
+  /** Of a flight of the log whose motors the reliability has counted. */
+  FailureForm(Flight flight, Logbook book, PageSource source, Reliability reliability) {
+    this.reliability = reliability;
     this.flight = flight;
     this.facts = flight.facts();
     this.book = book;

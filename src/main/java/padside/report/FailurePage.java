@@ -14,6 +14,7 @@ import padside.flight.FlightLog.Stored;
 import padside.flight.Kind;
 import padside.flight.Logbook;
 import padside.flight.OutcomeTable;
+import padside.insight.Reliability;
 import padside.page.Block;
 import padside.page.Page;
 import padside.page.Prose;
@@ -31,6 +32,9 @@ final class FailurePage {
 
   private static final FlightLog.Sought WANTED =
       FlightLog.Sought.of(Taught.ALIKE, Taught.and(List.of(Flight.DAY), Taught.OWN));
+
+  /** Nobody reports more in one letter. */
+  private static final int MOST = 100;
 
   private FailurePage() {}
 
@@ -93,11 +97,22 @@ final class FailurePage {
   private static Page page(List<RecordId> failed, Logbook book, PageSource source) throws Fault {
     List<Page.Section> sections = new ArrayList<>();
     sections.add(Page.Section.of("", Prose.notice(WHERE)));
-    for (RecordId id : failed) {
+    Reliability reliability = new Reliability(book, source.outcomes());
+    List<RecordId> told = failed.subList(Math.max(0, failed.size() - MOST), failed.size());
+    if (told.size() < failed.size()) {
+      sections.add(
+          Page.Section.of(
+              "",
+              Prose.of(
+                  "The newest %d of %d; dates like 2022-08 tell others."
+                      .formatted(told.size(), failed.size()))));
+    }
+    for (RecordId id : told) {
       Optional<Stored> stored = source.log().find(Kind.FLIGHT, id);
       if (stored.isPresent()) {
         Flight flight = new Flight(id, stored.get().facts());
-        List<Block> blocks = new ArrayList<>(new FailureForm(flight, book, source).forms());
+        List<Block> blocks =
+            new ArrayList<>(new FailureForm(flight, book, source, reliability).forms());
         String motor = flight.motor().orElse("motor not named");
         String date =
             flight

@@ -160,6 +160,28 @@ class PagesTest {
   }
 
   @Test
+  void of_very_many_failed_motors_the_newest_are_told() throws Exception {
+    MemoryFlightLog log = new MemoryFlightLog();
+    for (int i = 1; i <= 102; i++) {
+      log.has(
+          Kind.FLIGHT,
+          Facts.none()
+              .with(Flight.STATUS, Flight.Status.FLOWN)
+              .with(Flight.MOTOR, "C6-5")
+              .with(Flight.BURN, "cato_case")
+              .with(Flight.NOTE, "number " + i + "."));
+    }
+    Page page =
+        Pages.of(PageKind.FAILURE, "all", DemoPages.source(log, UnitSystem.US))
+            .value()
+            .orElseThrow();
+
+    assertThat(text(page))
+        .contains("The newest 100 of 102", "number 3.", "number 102.")
+        .doesNotContain("number 2.");
+  }
+
+  @Test
   void no_cell_of_a_page_drives_a_spreadsheet() throws Exception {
     MemoryFlightLog log = new MemoryFlightLog();
     log.has(Kind.ROCKET, Facts.none().with(Rocket.NAME, "=1+1\u001b[2J"));
