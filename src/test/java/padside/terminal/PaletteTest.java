@@ -13,6 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import padside.Contrast;
+import padside.screen.Ease.Looks;
 import padside.screen.Size;
 import padside.screen.Style;
 
