@@ -42,8 +42,13 @@ public record Ease(Looks looks, Hands hands) {
   }
 
   Ease nextLooks() {
-    Looks[] all = Looks.values();
-    return new Ease(all[(looks.ordinal() + 1) % all.length], hands);
+    Looks next =
+        switch (looks) {
+          case BLACK_ON_WHITE -> Looks.WHITE_ON_BLACK;
+          case WHITE_ON_BLACK -> Looks.MONOCHROME;
+          case MONOCHROME -> Looks.BLACK_ON_WHITE;
+        };
+    return new Ease(next, hands);
   }
 
   Ease otherHands() {

@@ -164,7 +164,7 @@ class PaletteTest {
    */
   private static Contrast inkOf(Look look) {
     if (look.ink() instanceof TextColor.ANSI ansi) {
-      int colour = look.marks().contains(SGR.UNDERLINE) ? CYAN : ansi.ordinal();
+      int colour = look.marks().contains(SGR.UNDERLINE) ? CYAN : number(ansi);
       return console(look.marks().contains(SGR.BOLD) ? colour + BRIGHT : colour);
     }
     return indexed(look.ink());
@@ -172,8 +172,15 @@ class PaletteTest {
 
   private static Contrast paperOf(Look look) {
     return look.paper() instanceof TextColor.ANSI ansi
-        ? console(ansi.ordinal())
+        ? console(number(ansi))
         : indexed(look.paper());
+  }
+
+  /** One of the eight a sequence asks for, such as 2 of {@code 32}. */
+  private static int number(TextColor.ANSI ansi) {
+    String sent = new String(ansi.getForegroundSGRSequence(), StandardCharsets.US_ASCII);
+    assertThat(sent).matches("3[0-7]");
+    return sent.charAt(1) - '0';
   }
 
   private static Contrast console(int number) {
