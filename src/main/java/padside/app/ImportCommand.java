@@ -17,6 +17,7 @@ import padside.flight.FlightLog.Stored;
 import padside.flight.Kind;
 import padside.flight.Logbook;
 import padside.report.Sheet;
+import padside.screen.Ease;
 import padside.screen.Sync;
 import padside.screen.World;
 import padside.units.Reading;
@@ -257,6 +258,7 @@ final class ImportCommand implements Callable<Integer> {
         Shipped.checklist(),
         Shipped.packing(),
         false,
+        Ease.usual(),
         Optional.empty(),
         Sync.none(),
         0);

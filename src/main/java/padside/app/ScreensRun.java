@@ -13,6 +13,8 @@ import padside.flight.Logbook;
 import padside.motor.MotorTable;
 import padside.preflight.Preflight;
 import padside.screen.Bookmark;
+import padside.screen.Ease;
+import padside.screen.Ease.Looks;
 import padside.screen.Effect;
 import padside.screen.Event;
 import padside.screen.Frame;
@@ -22,7 +24,6 @@ import padside.screen.World;
 import padside.store.LogFolder;
 import padside.terminal.Console;
 import padside.terminal.Input;
-import padside.terminal.Looks;
 import padside.terminal.Tty;
 import padside.units.PrintableText;
 
@@ -57,7 +58,7 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
     library.start();
     this.settings = settings;
     this.machine = machine;
-    Looks looks = noColour() ? Looks.MONOCHROME : settings.looks();
+    Looks looks = shown(settings.ease());
     this.console = Console.open(Tty.of(System.getProperties()), looks, inbox::input);
     this.keeper = new LogKeeper(folder, machine, inbox);
     this.checker = new Checker(() -> Checker.Check.of(new Preflight(settings.settings())), inbox);
@@ -112,6 +113,10 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
     return Exit.FAULT;
   }
 
+  private static Looks shown(Ease ease) {
+    return noColour() ? Looks.MONOCHROME : ease.looks();
+  }
+
   /** The convention of no-color.org: set and not empty. */
   private static boolean noColour() {
     String value = System.getenv("NO_COLOR");
@@ -140,6 +145,7 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
         Shipped.checklist(),
         Shipped.packing(),
         console.showsBraille(),
+        settings.ease(),
         Optional.empty(),
         sync.atStart(),
         0);
@@ -199,6 +205,8 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
       checker.check(check);
     } else if (effect instanceof Effect.Bell) {
       console.bell();
+    } else if (effect instanceof Effect.Use use) {
+      console.use(shown(use.ease()));
     } else if (effect instanceof Effect.Quit) {
       place.forget();
       keeper.finish();

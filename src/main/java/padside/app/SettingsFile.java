@@ -13,8 +13,8 @@ import java.util.Optional;
 import java.util.Properties;
 import java.util.TreeSet;
 import padside.preflight.Settings;
+import padside.screen.Ease;
 import padside.sync.SshPartner;
-import padside.terminal.Looks;
 import padside.units.Notations;
 import padside.units.Speed;
 import padside.units.UnitSystem;
@@ -29,7 +29,7 @@ import padside.units.UnitSystem;
  */
 record SettingsFile(
     Settings settings,
-    Looks looks,
+    Ease ease,
     ThisMachine.Clock clock,
     Optional<Path> secondBackup,
     List<String> ssh,
@@ -39,11 +39,12 @@ record SettingsFile(
   private static final String OWN_LIMIT = "own-limit";
   private static final String ROD_DIVISOR = "rod-divisor";
   private static final String LOOKS = "looks";
+  private static final String HANDS = "hands";
   private static final String SECOND_BACKUP = "backup.second";
   private static final String CLOCK = "clock";
   private static final String SSH = "sync.ssh";
   private static final List<String> KNOWN =
-      List.of(UNITS, RULES, OWN_LIMIT, ROD_DIVISOR, LOOKS, CLOCK, SECOND_BACKUP, SSH);
+      List.of(UNITS, RULES, OWN_LIMIT, ROD_DIVISOR, LOOKS, HANDS, CLOCK, SECOND_BACKUP, SSH);
 
   /** The flier's, from where the environment says they are kept. */
   static SettingsFile own() {
@@ -62,7 +63,7 @@ record SettingsFile(
       SettingsFile usual = new Lines(file, new Properties()).read();
       return new SettingsFile(
           usual.settings,
-          usual.looks,
+          usual.ease,
           usual.clock,
           usual.secondBackup,
           usual.ssh,
@@ -90,14 +91,18 @@ record SettingsFile(
               lines.getProperty(RULES, Settings.standard().ruleSet()).strip(),
               ownLimit(units),
               rodDivisor());
-      Looks looks = word(LOOKS, Looks.class, Looks.BLACK_ON_WHITE);
+      Ease usual = Ease.usual();
+      Ease ease =
+          new Ease(
+              word(LOOKS, Ease.Looks.class, usual.looks()),
+              word(HANDS, Ease.Hands.class, usual.hands()));
       ThisMachine.Clock clock = word(CLOCK, ThisMachine.Clock.class, ThisMachine.Clock.ASK);
       for (String name : new TreeSet<>(lines.stringPropertyNames())) {
         if (!KNOWN.contains(name)) {
           tell(name, "is no setting; known are " + String.join(", ", KNOWN));
         }
       }
-      return new SettingsFile(settings, looks, clock, secondBackup(), ssh(), List.copyOf(told));
+      return new SettingsFile(settings, ease, clock, secondBackup(), ssh(), List.copyOf(told));
     }
 
     /** Words apart by blanks, as no shell looks at them. */

@@ -85,6 +85,9 @@ public sealed interface Effect {
   /** Show a line above the footer until the next key; the session itself does it. */
   record Tell(String line) implements Effect {}
 
+  /** Show and work the screens so from now on; the session does its own part of it. */
+  record Use(Ease ease) implements Effect {}
+
   /** Put a card to the check; only the newest of a screen is answered. */
   record Check(Ticket ticket, Card card) implements Effect {}
 

@@ -6,12 +6,13 @@ import padside.form.Form;
 
 /** The keys every form has in common. */
 final class FormKeys {
-  static final Binding NEXT = Binding.of("<tab><enter>", "next", "accept the field and go on");
-  static final Binding BACK = Binding.of("<s-tab>", "back", "accept the field and go back");
+  static final Binding NEXT =
+      Binding.of("<tab><enter><pagedown>", "next", "accept the field and go on");
+  static final Binding BACK = Binding.of("<s-tab><pageup>", "back", "accept the field and go back");
   static final Binding UP_DOWN =
       Binding.of(
           "<down><up>", "", "through a list where the field has one, else through the fields");
-  static final Binding CLEAR = Binding.of("<c-u>", "", "empty the field");
+  static final Binding CLEAR = Binding.of("<c-u><f11>", "", "empty the field");
 
   /** For footers and help, in this order. */
   static final List<Binding> TABLE = List.of(NEXT, BACK, UP_DOWN, CLEAR);

@@ -5,7 +5,9 @@ import java.util.List;
 /** Asked before leaving from anywhere; leaving loses nothing, so one key does. */
 record QuitQuestion() implements Screen {
   private static final Binding LEAVE =
-      Binding.of("q<enter><c-c>y", "quit", "leave Padside; all that was typed is kept");
+      Binding.of("q<enter><c-c><f10>y ", "quit", "leave Padside; all that was typed is kept");
+  private static final Binding SHELL = Binding.of("z", "shell", Everywhere.PUT_ASIDE.meaning());
+  private static final Binding ANEW = Binding.of("l", "", Everywhere.REPAINT.meaning());
   private static final Binding STAY = Binding.of("<esc>n", "stay", "back to the screen");
 
   @Override
@@ -13,6 +15,12 @@ record QuitQuestion() implements Screen {
     if (event instanceof Event.Pressed pressed) {
       if (LEAVE.has(pressed.key())) {
         return Step.stay(this).and(new Effect.Quit());
+      }
+      if (SHELL.has(pressed.key())) {
+        return Step.close().and(new Effect.PutAside());
+      }
+      if (ANEW.has(pressed.key())) {
+        return Step.close().and(new Effect.Repaint());
       }
       if (STAY.has(pressed.key())) {
         return Step.close();
@@ -38,6 +46,6 @@ record QuitQuestion() implements Screen {
 
   @Override
   public List<Binding> bindings() {
-    return List.of(LEAVE, STAY);
+    return List.of(LEAVE, SHELL, STAY, ANEW);
   }
 }

@@ -76,7 +76,7 @@ record RefusedScreen(Form form, Ticket asks) implements Screen {
     return refused.elsewhere().map(folder -> "Kept in " + folder + " meanwhile.").orElse(waits)
         + until
         + " It is tried again every "
-        + Math.round(Session.TRYING_AGAIN.seconds())
+        + Math.round(Due.TRYING_AGAIN.seconds())
         + " s. Or name a folder on another medium to keep it in meanwhile.";
   }
 

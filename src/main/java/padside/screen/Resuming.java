@@ -2,7 +2,6 @@ package padside.screen;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /** Opens the screens again that were open when the program ended without being left. */
 final class Resuming {
@@ -23,9 +22,7 @@ final class Resuming {
   static Session.Turn at(List<Bookmark> marks, World world) {
     Screen day = DayScreen.open(world);
     Screen first = marks.isEmpty() ? day : day.at(marks.get(0));
-    Resuming resuming =
-        new Resuming(
-            new Session(List.of(first), world, Optional.empty(), List.of(), Optional.empty()));
+    Resuming resuming = new Resuming(new Session(List.of(first), world));
     marks.forEach(resuming::open);
     resuming.openClock();
     resuming.openPad();
@@ -52,9 +49,9 @@ final class Resuming {
   private void open(Screen screen, World next) {
     List<Screen> screens = new ArrayList<>(session.stack());
     screens.set(screens.size() - 1, session.top().covered(next.turn()));
-    Session there = new Session(screens, next, Optional.empty(), List.of(), Optional.empty());
+    Session there = new Session(screens, next);
     effects.addAll(there.opening(screen, screens));
-    session = new Session(screens, next, Optional.empty(), List.of(), Optional.empty());
+    session = new Session(screens, next);
   }
 
   private Session.Turn told(List<Bookmark> marks) {

@@ -15,14 +15,15 @@ import padside.units.TimeSpan;
  * @param held keys pressed while a screen that was left waits for its last save: the screen below
  *     would take them for a log that lacks it, so they follow once it is kept
  * @param typed when a key was pressed last, while what it typed may not have been sent to be kept
+ * @param steady the key pressed last
  */
 public record Session(
     List<Screen> stack,
     World world,
     Optional<String> notice,
     List<Event.Pressed> held,
-    Optional<TimeSpan> typed) {
-  private static final Key QUIT = Key.control('c');
+    Optional<TimeSpan> typed,
+    Steady steady) {
   private static final TimeSpan MINUTE = new TimeSpan(60);
 
   /** A pause in typing: short enough that all is on the medium a second after the last key. */
@@ -30,20 +31,6 @@ public record Session(
 
   /** Waits are told in whole milliseconds. */
   private static final double CLOCK_STEP_S = 0.001;
-
-  /** How often the medium is tried again while it takes nothing. */
-  static final TimeSpan TRYING_AGAIN = new TimeSpan(5);
-
-  private static final Key PUT_ASIDE = Key.control('z');
-  private static final Key REPAINT = Key.control('l');
-  private static final List<Binding> EVERYWHERE =
-      List.of(
-          Binding.of("<c-c>", "", "leave Padside, from anywhere; all that was typed is kept"),
-          Binding.of("<c-z>", "", "to the shell for a while; its fg brings Padside back"),
-          Binding.of("<c-l>", "", "paint the whole screen anew"));
-
-  private static final Key HELP = Key.function(1);
-  private static final Key HELP_TOO = new Key("?");
 
   /** The session after an event and what is to be done outside. */
   public record Turn(Session session, List<Effect> effects) {
@@ -75,6 +62,11 @@ public record Session(
     held = List.copyOf(held);
   }
 
+  /** Screens nobody pressed a key on. */
+  Session(List<Screen> stack, World world) {
+    this(stack, world, Optional.empty(), List.of(), Optional.empty(), Steady.none());
+  }
+
   /**
    * The Day screen over a log, over it the question for the time where it is to be asked, and over
    * that what a flight in the air or a misfire asks for, which does not wait.
@@ -83,7 +75,7 @@ public record Session(
     List<Screen> screens = new ArrayList<>(List.of(DayScreen.open(world)));
     ClockScreen.atStart(world).ifPresent(screens::add);
     PadReturn.screen(world).ifPresent(screens::add);
-    return new Session(screens, world, Optional.empty(), List.of(), Optional.empty());
+    return new Session(screens, world);
   }
 
   /** As {@link #start}, with the screens of bookmarks open again as far as they can be. */
@@ -101,7 +93,7 @@ public record Session(
 
   /** The session with a line to tell. */
   public Session telling(String line) {
-    return new Session(stack, world, Optional.of(line), held, typed);
+    return new Session(stack, world, Optional.of(line), held, typed, steady);
   }
 
   /** The session with a fault shown over everything. */
@@ -128,6 +120,9 @@ public record Session(
 
   private Turn taken(Event event) {
     if (event instanceof Event.Pressed pressed) {
+      if (world.ease().cold() && steady.bounces(pressed, top().takesText())) {
+        return new Turn(steady(pressed), List.of());
+      }
       return waits() && !passes(pressed.key()) ? holding(pressed) : now(pressed);
     }
     Session now = seeing(event);
@@ -181,7 +176,7 @@ public record Session(
   }
 
   private static boolean passes(Key key) {
-    return key.equals(QUIT) || key.equals(REPAINT);
+    return Everywhere.QUIT.has(key) || Everywhere.REPAINT.has(key);
   }
 
   private Turn holding(Event.Pressed pressed) {
@@ -191,8 +186,15 @@ public record Session(
   }
 
   private Turn now(Event.Pressed pressed) {
-    Session then = new Session(stack, world.next(pressed.at()), Optional.empty(), held, typed);
-    Turn turn = watching(then.pressed(pressed).after(due(pressed.at())), pressed.at());
+    Session then =
+        new Session(
+            stack,
+            world.next(pressed.at()),
+            Optional.empty(),
+            held,
+            typed,
+            steady.pressed(pressed));
+    Turn turn = watching(then.pressed(pressed).after(Due.by(pressed.at(), world)), pressed.at());
     boolean typing = turn.session.stack.stream().anyMatch(Screen::takesText);
     return new Turn(
         turn.session.typed(Optional.of(pressed.at().up()).filter(any -> typing)), turn.effects);
@@ -233,7 +235,7 @@ public record Session(
         paused
             ? then.typed(Optional.empty()).toEveryScreen(new Event.Paused())
             : then.toEveryScreen(new Event.Ticked());
-    return watching(turn.after(due(now)), now);
+    return watching(turn.after(Due.by(now, world)), now);
   }
 
   /**
@@ -241,7 +243,7 @@ public record Session(
    * where that is due by now.
    */
   public TimeSpan untilTick(Moment now) {
-    double most = world.refused().isPresent() ? TRYING_AGAIN.seconds() : MINUTE.seconds();
+    double most = world.refused().isPresent() ? Due.TRYING_AGAIN.seconds() : MINUTE.seconds();
     double own = Math.min(most, top().untilTick(world).orElse(MINUTE).seconds());
     double wait =
         MisfireWait.running(world).stream()
@@ -255,26 +257,6 @@ public record Session(
 
   private Optional<Double> untilPause() {
     return typed.map(last -> last.seconds() + PAUSE_S - world.moment().up().seconds());
-  }
-
-  /**
-   * What is due while the world moves on, whatever screen is looked at: a bell when the wait after
-   * a misfire ends, and another try where the medium takes nothing.
-   */
-  private List<Effect> due(Moment later) {
-    List<Effect> due = new ArrayList<>();
-    if (MisfireWait.endsBetween(world, later)) {
-      due.add(new Effect.Bell());
-    }
-    if (world.refused().isPresent() && tries(later) > tries(world.moment())) {
-      due.add(new Effect.TryAgain());
-    }
-    return due;
-  }
-
-  /** How many tries would have been made since the machine was started. */
-  private static long tries(Moment moment) {
-    return (long) (moment.up().seconds() / TRYING_AGAIN.seconds());
   }
 
   Screen top() {
@@ -292,16 +274,16 @@ public record Session(
 
   private Turn pressed(Event.Pressed pressed) {
     Key key = pressed.key();
-    if (key.equals(REPAINT)) {
+    if (Everywhere.REPAINT.has(key)) {
       return new Turn(this, List.of(new Effect.Repaint()));
     }
-    if (key.equals(PUT_ASIDE)) {
+    if (Everywhere.PUT_ASIDE.has(key)) {
       Turn turn = toEveryScreen(new Event.Leaving());
       List<Effect> effects = new ArrayList<>(turn.effects);
       effects.add(new Effect.PutAside());
       return new Turn(turn.session, effects);
     }
-    if (key.equals(QUIT)) {
+    if (Everywhere.QUIT.has(key)) {
       return top() instanceof QuitQuestion ? step(topmost(), pressed) : askingToQuit();
     }
     if (key.equals(RefusedScreen.KEY)
@@ -309,17 +291,26 @@ public record Session(
         && !(top() instanceof RefusedScreen)) {
       return new Turn(over(RefusedScreen.of(world)), List.of());
     }
-    boolean help = key.equals(HELP) || (key.equals(HELP_TOO) && !top().takesText());
+    Optional<Ease> eased = Everywhere.eased(key, world.ease());
+    if (eased.isPresent()) {
+      return eased(eased.get());
+    }
+    boolean help = Everywhere.HELP.has(key) && (key.character().isEmpty() || !top().takesText());
     if (help && !(top() instanceof HelpScreen)) {
       return new Turn(over(HelpScreen.of(top().title(world), keys())), List.of());
     }
     return step(topmost(), pressed);
   }
 
+  private Turn eased(Ease ease) {
+    Session then = in(world.with(ease)).telling(ease.words());
+    return new Turn(then, List.of(new Effect.Use(ease)));
+  }
+
   /** Those of the screen on top, then those that mean the same everywhere. */
   private List<Binding> keys() {
     List<Binding> keys = new ArrayList<>(top().bindings());
-    keys.addAll(EVERYWHERE);
+    keys.addAll(Everywhere.TABLE);
     return keys;
   }
 
@@ -352,7 +343,9 @@ public record Session(
     }
     Optional<String> told = told(effects);
     effects.removeIf(Effect.Tell.class::isInstance);
-    return new Turn(new Session(screens, world, told.or(() -> notice), held, typed), effects);
+    World then = Everywhere.used(effects).map(world::with).orElse(world);
+    return new Turn(
+        new Session(screens, then, told.or(() -> notice), held, typed, steady), effects);
   }
 
   private static Optional<String> told(List<Effect> effects) {
@@ -372,20 +365,24 @@ public record Session(
   }
 
   private Session in(World other) {
-    return new Session(stack, other, notice, held, typed);
+    return new Session(stack, other, notice, held, typed, steady);
   }
 
   private Session holding(List<Event.Pressed> keys) {
-    return new Session(stack, world, notice, keys, typed);
+    return new Session(stack, world, notice, keys, typed, steady);
+  }
+
+  private Session steady(Event.Pressed pressed) {
+    return new Session(stack, world, notice, held, typed, steady.pressed(pressed));
   }
 
   private Session typed(Optional<TimeSpan> last) {
-    return new Session(stack, world, notice, held, last);
+    return new Session(stack, world, notice, held, last, steady);
   }
 
   private Session over(Screen screen) {
     List<Screen> more = new ArrayList<>(stack);
     more.add(screen);
-    return new Session(more, world, notice, held, typed);
+    return new Session(more, world, notice, held, typed, steady);
   }
 }

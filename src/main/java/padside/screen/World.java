@@ -18,6 +18,7 @@ import padside.preflight.Settings;
  * @param checklist the lines shipped with the program
  * @param packing what goes along whatever is flown
  * @param braille whether the terminal shows the Unicode braille patterns
+ * @param ease how screens are shown and worked
  * @param refused why the medium takes nothing now; mostly absent
  * @param sync how it stands with other machines
  * @param turn counts the keys pressed, so that every screen opened can have a number of its own
@@ -31,6 +32,7 @@ public record World(
     Checklist checklist,
     PackingTable packing,
     boolean braille,
+    Ease ease,
     Optional<Refused> refused,
     Sync sync,
     long turn) {
@@ -46,7 +48,8 @@ public record World(
 
   World with(Logbook newer) {
     return new World(
-        machine, zone, settings, newer, outcomes, checklist, packing, braille, refused, sync, turn);
+        machine, zone, settings, newer, outcomes, checklist, packing, braille, ease, refused, sync,
+        turn);
   }
 
   /** The same with a log that was just opened. */
@@ -56,12 +59,20 @@ public record World(
 
   World with(Optional<Refused> other) {
     return new World(
-        machine, zone, settings, log, outcomes, checklist, packing, braille, other, sync, turn);
+        machine, zone, settings, log, outcomes, checklist, packing, braille, ease, other, sync,
+        turn);
   }
 
   World with(Sync other) {
     return new World(
-        machine, zone, settings, log, outcomes, checklist, packing, braille, refused, other, turn);
+        machine, zone, settings, log, outcomes, checklist, packing, braille, ease, refused, other,
+        turn);
+  }
+
+  World with(Ease other) {
+    return new World(
+        machine, zone, settings, log, outcomes, checklist, packing, braille, other, refused, sync,
+        turn);
   }
 
   /** Words that say something is kept, or what stands for them while the medium takes nothing. */
@@ -71,11 +82,13 @@ public record World(
 
   World at(Moment later) {
     return new World(
-        later, zone, settings, log, outcomes, checklist, packing, braille, refused, sync, turn);
+        later, zone, settings, log, outcomes, checklist, packing, braille, ease, refused, sync,
+        turn);
   }
 
   World next(Moment later) {
     return new World(
-        later, zone, settings, log, outcomes, checklist, packing, braille, refused, sync, turn + 1);
+        later, zone, settings, log, outcomes, checklist, packing, braille, ease, refused, sync,
+        turn + 1);
   }
 }

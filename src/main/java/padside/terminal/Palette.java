@@ -3,6 +3,7 @@ package padside.terminal;
 import com.googlecode.lanterna.SGR;
 import com.googlecode.lanterna.TextColor;
 import com.googlecode.lanterna.TextColor.ANSI;
+import padside.screen.Ease.Looks;
 import padside.screen.Style;
 
 /**

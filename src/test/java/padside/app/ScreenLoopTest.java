@@ -17,6 +17,7 @@ import padside.fact.Fault;
 import padside.flight.Logbook;
 import padside.preflight.Settings;
 import padside.screen.Bookmark;
+import padside.screen.Ease;
 import padside.screen.Effect;
 import padside.screen.Event;
 import padside.screen.Faulty;
@@ -117,6 +118,7 @@ class ScreenLoopTest {
         Shipped.checklist(),
         Shipped.packing(),
         true,
+        Ease.usual(),
         Optional.empty(),
         Sync.none(),
         0);

@@ -14,17 +14,12 @@ import nu.validator.client.EmbeddedValidator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import padside.Contrast;
 import padside.report.DemoPages;
 import padside.report.PageKind;
 
-/** The pages as HTML, held against the standard's checker and the contrast of WCAG 2. */
+/** The pages as HTML, held against the standard's checker and the contrast of WCAG 2.1. */
 class HtmlPageTest {
-  /** WCAG 2.2, success criterion 1.4.6: enhanced contrast of text. */
-  private static final double ENHANCED = 7;
-
-  /** WCAG 2.2, success criterion 1.4.11: what a drawing needs to be understood. */
-  private static final double OF_DRAWINGS = 3;
-
   private static final Pattern COLOURS = Pattern.compile(":root \\{([^}]*)\\}");
   private static final Pattern COLOUR = Pattern.compile("--(\\w+): #([0-9a-f]{6});");
 
@@ -131,10 +126,14 @@ class HtmlPageTest {
       }
       String paper = colours.get("paper");
       for (String ink : List.of("ink", "quiet", "mark", "amiss")) {
-        note(faint, ink, contrast(colours.get(ink), paper), ENHANCED);
+        note(faint, ink, contrast(colours.get(ink), paper), Contrast.ENHANCED);
       }
-      note(faint, "ink in a notice", contrast(colours.get("ink"), colours.get("notice")), ENHANCED);
-      note(faint, "line", contrast(colours.get("line"), paper), OF_DRAWINGS);
+      note(
+          faint,
+          "ink in a notice",
+          contrast(colours.get("ink"), colours.get("notice")),
+          Contrast.ENHANCED);
+      note(faint, "line", contrast(colours.get("line"), paper), Contrast.OF_DRAWINGS);
     }
 
     assertThat(found).isEqualTo(3);
@@ -155,20 +154,7 @@ class HtmlPageTest {
         .isCloseTo(4.54, org.assertj.core.api.Assertions.within(0.01));
   }
 
-  /** WCAG 2.2, contrast ratio: (L1 + 0.05) / (L2 + 0.05). */
   private static double contrast(String one, String other) {
-    double a = luminance(one);
-    double b = luminance(other);
-    return (Math.max(a, b) + 0.05) / (Math.min(a, b) + 0.05);
-  }
-
-  /** WCAG 2.2, relative luminance. */
-  private static double luminance(String colour) {
-    return 0.2126 * linear(colour, 0) + 0.7152 * linear(colour, 2) + 0.0722 * linear(colour, 4);
-  }
-
-  private static double linear(String colour, int at) {
-    double share = Integer.parseInt(colour.substring(at, at + 2), 16) / 255.0;
-    return share <= 0.04045 ? share / 12.92 : Math.pow((share + 0.055) / 1.055, 2.4);
+    return Contrast.of(one).with(Contrast.of(other));
   }
 }

@@ -56,6 +56,7 @@ final class Desk {
   private final List<Effect> others = new ArrayList<>();
   private boolean holdsSaves;
   private boolean holdsChecks;
+  private Optional<Ease> used = Optional.empty();
   private boolean quit;
   private int keys;
   private int bells;
@@ -76,6 +77,7 @@ final class Desk {
         CHECKLIST,
         PACKING,
         braille,
+        Ease.usual(),
         Optional.empty(),
         Sync.none(),
         0);
@@ -105,7 +107,7 @@ final class Desk {
     World world = session.world().next(moment());
     List<Screen> stack = new ArrayList<>(session.stack());
     stack.add(opener.apply(world));
-    session = new Session(stack, world, Optional.empty(), List.of(), Optional.empty());
+    session = new Session(stack, world);
     return this;
   }
 
@@ -318,6 +320,11 @@ final class Desk {
     return this;
   }
 
+  /** The looks and hands the terminal was told last. */
+  Optional<Ease> used() {
+    return used;
+  }
+
   boolean hasQuit() {
     return quit;
   }
@@ -346,6 +353,8 @@ final class Desk {
           || effect instanceof Effect.ListTraces
           || effect instanceof Effect.ReadTrace) {
         others.add(effect);
+      } else if (effect instanceof Effect.Use use) {
+        used = Optional.of(use.ease());
       } else if (effect instanceof Effect.Bell) {
         bells++;
       } else if (effect instanceof Effect.Quit) {

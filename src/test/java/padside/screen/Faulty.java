@@ -24,7 +24,13 @@ public final class Faulty {
   private static Session over(Session session, Screen screen) {
     List<Screen> stack = new ArrayList<>(session.stack());
     stack.add(screen);
-    return new Session(stack, session.world(), session.notice(), session.held(), session.typed());
+    return new Session(
+        stack,
+        session.world(),
+        session.notice(),
+        session.held(),
+        session.typed(),
+        session.steady());
   }
 
   private record Broken(boolean drawable) implements Screen {

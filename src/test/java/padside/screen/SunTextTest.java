@@ -42,6 +42,7 @@ class SunTextTest {
             seen.checklist(),
             seen.packing(),
             seen.braille(),
+            seen.ease(),
             Optional.empty(),
             Sync.none(),
             0);

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
+import padside.screen.Ease.Looks;
 import padside.screen.Frame;
 import padside.screen.Key;
 import padside.screen.Size;

@@ -11,6 +11,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import padside.screen.Ease.Looks;
 import padside.screen.Frame;
 import padside.screen.Size;
 import padside.screen.Style;

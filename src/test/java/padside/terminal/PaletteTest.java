@@ -1,10 +1,10 @@
 package padside.terminal;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
 import com.googlecode.lanterna.SGR;
 import com.googlecode.lanterna.TextColor;
+import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
@@ -12,24 +12,32 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import padside.Contrast;
+import padside.screen.Ease.Looks;
 import padside.screen.Size;
 import padside.screen.Style;
 
-/**
- * Contrast after the Web Content Accessibility Guidelines 2.1: relative luminance and contrast
- * ratio as defined there, 7 to 1 as success criterion 1.4.6 asks for (from memory).
- */
+/** What each style looks like, by the colours terminals make of the numbers they are sent. */
 class PaletteTest {
-  private static final double ENHANCED_CONTRAST = 7;
+  /**
+   * The text console's own sixteen colours, in the order of the numbers they are asked for by
+   * (Linux kernel, drivers/tty/vt/vt.c, default_red, default_grn, default_blu; from memory).
+   */
+  private static final int[] RED = {
+    0x00, 0xaa, 0x00, 0xaa, 0x00, 0xaa, 0x00, 0xaa, 0x55, 0xff, 0x55, 0xff, 0x55, 0xff, 0x55, 0xff
+  };
+
+  private static final int[] GREEN = {
+    0x00, 0x00, 0xaa, 0x55, 0x00, 0x00, 0xaa, 0xaa, 0x55, 0x55, 0xff, 0xff, 0x55, 0x55, 0xff, 0xff
+  };
+  private static final int[] BLUE = {
+    0x00, 0x00, 0x00, 0x00, 0xaa, 0xaa, 0xaa, 0xaa, 0x55, 0x55, 0x55, 0x55, 0xff, 0xff, 0xff, 0xff
+  };
+  private static final int CYAN = 6;
+  private static final int BRIGHT = 8;
 
   private static Stream<Palette> coloured() {
     return Arrays.stream(Palette.values()).filter(palette -> palette != Palette.MONOCHROME);
-  }
-
-  @Test
-  void the_contrast_of_black_on_white_is_21() {
-    assertThat(contrast(new int[] {0, 0, 0}, new int[] {255, 255, 255}))
-        .isEqualTo(21, within(1e-9));
   }
 
   @ParameterizedTest
@@ -39,9 +47,9 @@ class PaletteTest {
         .allSatisfy(
             style -> {
               Look look = palette.look(style);
-              assertThat(contrast(ink(look), rgb(look.paper())))
+              assertThat(ink(look).with(paper(look)))
                   .as(palette + " " + style)
-                  .isGreaterThanOrEqualTo(ENHANCED_CONTRAST);
+                  .isGreaterThanOrEqualTo(Contrast.ENHANCED);
             });
   }
 
@@ -53,8 +61,8 @@ class PaletteTest {
     assertThat(Style.values())
         .allSatisfy(
             style ->
-                assertThat(rgb(palette.look(style).paper()))
-                    .isIn(new int[] {0, 0, 0}, new int[] {255, 255, 255}));
+                assertThat(paperOf(palette.look(style)))
+                    .isIn(Contrast.of("000000"), Contrast.of("ffffff")));
   }
 
   @ParameterizedTest
@@ -74,6 +82,28 @@ class PaletteTest {
     List<Style> verdicts = List.of(Style.GO, Style.MARGINAL, Style.NO_GO, Style.UNKNOWN);
 
     assertThat(verdicts.stream().map(verdict -> shape(palette, verdict))).doesNotHaveDuplicates();
+  }
+
+  /**
+   * The text console has no mark but brightness and paper; there the sign at the line of the
+   * cursor, and the words of an objection, tell them apart ({@code ToldWithoutColourTest}).
+   */
+  @ParameterizedTest
+  @EnumSource(
+      value = Palette.class,
+      names = {"BLACK_ON_WHITE", "WHITE_ON_BLACK", "MONOCHROME"})
+  void field_focus_and_objection_differ_without_colour(Palette palette) {
+    List<Style> styles = List.of(Style.PLAIN, Style.FIELD, Style.FOCUS, Style.OBJECTION);
+
+    assertThat(styles.stream().map(style -> shape(palette, style))).doesNotHaveDuplicates();
+  }
+
+  @ParameterizedTest
+  @EnumSource(Palette.class)
+  void a_field_differs_from_text_and_from_the_one_with_the_cursor_without_colour(Palette palette) {
+    List<Style> styles = List.of(Style.PLAIN, Style.FIELD, Style.FOCUS);
+
+    assertThat(styles.stream().map(style -> shape(palette, style))).doesNotHaveDuplicates();
   }
 
   @ParameterizedTest
@@ -119,35 +149,57 @@ class PaletteTest {
         + look.marks().stream().filter(mark -> mark != SGR.REVERSE).sorted().toList();
   }
 
+  /** The characters' colour, or what the paper's becomes where the two change places. */
+  private static Contrast ink(Look look) {
+    return look.marks().contains(SGR.REVERSE) ? paperOf(look) : inkOf(look);
+  }
+
+  private static Contrast paper(Look look) {
+    return look.marks().contains(SGR.REVERSE) ? inkOf(look) : paperOf(look);
+  }
+
   /**
-   * On the text console bold is the bright colour and underline is cyan (kernel, vt.c; from
-   * memory).
+   * On the text console bold is the bright colour and underline is cyan (Linux kernel,
+   * drivers/tty/vt/vt.c, build_attr; from memory).
    */
-  private static int[] ink(Look look) {
+  private static Contrast inkOf(Look look) {
     if (look.ink() instanceof TextColor.ANSI ansi) {
-      TextColor.ANSI drawn = look.marks().contains(SGR.UNDERLINE) ? TextColor.ANSI.CYAN : ansi;
-      return rgb(
-          look.marks().contains(SGR.BOLD) ? TextColor.ANSI.valueOf(drawn + "_BRIGHT") : drawn);
+      int colour = look.marks().contains(SGR.UNDERLINE) ? CYAN : number(ansi);
+      return console(look.marks().contains(SGR.BOLD) ? colour + BRIGHT : colour);
     }
-    return rgb(look.ink());
+    return indexed(look.ink());
   }
 
-  private static int[] rgb(TextColor color) {
-    return new int[] {color.getRed(), color.getGreen(), color.getBlue()};
+  private static Contrast paperOf(Look look) {
+    return look.paper() instanceof TextColor.ANSI ansi
+        ? console(number(ansi))
+        : indexed(look.paper());
   }
 
-  private static double contrast(int[] one, int[] other) {
-    double lighter = Math.max(luminance(one), luminance(other));
-    double darker = Math.min(luminance(one), luminance(other));
-    return (lighter + 0.05) / (darker + 0.05);
+  /** One of the eight a sequence asks for, such as 2 of {@code 32}. */
+  private static int number(TextColor.ANSI ansi) {
+    String sent = new String(ansi.getForegroundSGRSequence(), StandardCharsets.US_ASCII);
+    assertThat(sent).matches("3[0-7]");
+    return sent.charAt(1) - '0';
   }
 
-  private static double luminance(int[] rgb) {
-    return 0.2126 * linear(rgb[0]) + 0.7152 * linear(rgb[1]) + 0.0722 * linear(rgb[2]);
+  private static Contrast console(int number) {
+    return new Contrast(RED[number], GREEN[number], BLUE[number]);
   }
 
-  private static double linear(int channel) {
-    double share = channel / 255.0;
-    return share <= 0.03928 ? share / 12.92 : Math.pow((share + 0.055) / 1.055, 2.4);
+  /**
+   * The cube of xterm's 256 colours, 16 to 231: six levels of each channel (xterm, 256colres.pl:
+   * {@code level ? level * 40 + 55 : 0}; from memory). The number is that of the sequence sent.
+   */
+  private static Contrast indexed(TextColor color) {
+    String sent = new String(color.getForegroundSGRSequence(), StandardCharsets.US_ASCII);
+    int number = Integer.parseInt(sent.replaceFirst("^38;5;", ""));
+    assertThat(number).as("themes change the others").isBetween(16, 231);
+    int cell = number - 16;
+    return new Contrast(level(cell / 36), level(cell / 6 % 6), level(cell % 6));
+  }
+
+  private static int level(int step) {
+    return step == 0 ? 0 : step * 40 + 55;
   }
 }

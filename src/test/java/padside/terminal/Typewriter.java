@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
+import padside.screen.Ease.Looks;
 import padside.screen.Size;
 
 /** A console over two streams: types bytes in, collects what it tells and what it writes. */

@@ -1,0 +1,57 @@
+package padside.screen;
+
+/** How screens are shown and worked: the flier's choice, to be changed while they are looked at. */
+public record Ease(Looks looks, Hands hands) {
+  /** How the screens are coloured. */
+  public enum Looks {
+    /** Best in bright sun. */
+    BLACK_ON_WHITE,
+    /** Best at dusk and in the dark. */
+    WHITE_ON_BLACK,
+    /** The terminal's own two colours with bold, underline and reverse. */
+    MONOCHROME
+  }
+
+  /** How steady the fingers are. */
+  public enum Hands {
+    /** As many lines as fit. */
+    WARM,
+    /** Lines apart, one key for every answer, and no key counts twice at once. */
+    COLD
+  }
+
+  /** What is usual. */
+  public static Ease usual() {
+    return new Ease(Looks.BLACK_ON_WHITE, Hands.WARM);
+  }
+
+  /** True where fingers are cold. */
+  boolean cold() {
+    return hands == Hands.COLD;
+  }
+
+  /** What was chosen, in one line. */
+  String words() {
+    String shown =
+        switch (looks) {
+          case BLACK_ON_WHITE -> "Black on white, for the sun";
+          case WHITE_ON_BLACK -> "White on black, for dusk";
+          case MONOCHROME -> "No colours";
+        };
+    return shown + "; " + (cold() ? "cold hands." : "warm hands.");
+  }
+
+  Ease nextLooks() {
+    Looks next =
+        switch (looks) {
+          case BLACK_ON_WHITE -> Looks.WHITE_ON_BLACK;
+          case WHITE_ON_BLACK -> Looks.MONOCHROME;
+          case MONOCHROME -> Looks.BLACK_ON_WHITE;
+        };
+    return new Ease(next, hands);
+  }
+
+  Ease otherHands() {
+    return new Ease(looks, cold() ? Hands.WARM : Hands.COLD);
+  }
+}
