@@ -121,10 +121,7 @@ public record Logbook(
     return read(log, table, NEWEST_FLIGHTS);
   }
 
-  /**
-   * As {@link #read}, sooner: of a long log fewer flights, and neither what all flights say nor how
-   * often things flew, which the first screen does not tell.
-   */
+  /** As {@link #read}, without what the first screen of a long log does not tell. */
   public static Logbook firstLook(FlightLog log, MotorTable table) throws Fault {
     return read(log, table, FIRST_FLIGHTS);
   }
