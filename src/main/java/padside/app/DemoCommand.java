@@ -39,6 +39,6 @@ final class DemoCommand implements Callable<Integer> {
       spec.commandLine().getOut().println("The made-up season is in " + season);
       return Exit.DONE;
     }
-    return ScreensRun.overSeason(season);
+    return ScreensRun.overSeason(season, root.where());
   }
 }

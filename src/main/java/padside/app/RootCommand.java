@@ -57,9 +57,22 @@ final class RootCommand implements Callable<Integer> {
       description = "the log's folder (padside/log in the user's data folder)")
   private Path folder;
 
+  @Option(
+      names = "--window",
+      scope = ScopeType.INHERIT,
+      description =
+          "open the screens in a window of their own, where Ctrl-+ and Ctrl-- make letters larger"
+              + " and smaller, Ctrl-0 as at first")
+  private boolean window;
+
   @Override
   public Integer call() throws Fault {
-    return ScreensRun.over(folderOr(Folders.of(System.getenv()).log()));
+    return ScreensRun.over(folderOr(Folders.of(System.getenv()).log()), where());
+  }
+
+  /** Where the screens are to be shown. */
+  ScreensRun.Where where() {
+    return ScreensRun.Where.of(window);
   }
 
   /** The folder named, else another. */

@@ -23,8 +23,10 @@ import padside.screen.Size;
 import padside.screen.World;
 import padside.store.LogFolder;
 import padside.terminal.Console;
+import padside.terminal.Display;
 import padside.terminal.Input;
 import padside.terminal.Tty;
+import padside.terminal.Window;
 import padside.units.PrintableText;
 
 /**
@@ -41,7 +43,7 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
   private final Thread signalled = new Thread(this::leaveInGoodOrder, "padside signalled");
   private final ThisMachine machine;
   private final SettingsFile settings;
-  private final Console console;
+  private final Display display;
   private final LogKeeper keeper;
   private final Checker checker;
   private final PlaceKeeper place;
@@ -52,14 +54,17 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
   /** True once the flier left by a key, and no signal ends the program. */
   private boolean left;
 
-  private ScreensRun(Path folder, SettingsFile settings, ThisMachine machine) {
+  private ScreensRun(Path folder, SettingsFile settings, ThisMachine machine, Where where) {
     Thread library = new Thread(LogFolder::readyLibrary, "padside library");
     library.setDaemon(true);
     library.start();
     this.settings = settings;
     this.machine = machine;
     Looks looks = shown(settings.ease());
-    this.console = Console.open(Tty.of(System.getProperties()), looks, inbox::input);
+    this.display =
+        where == Where.WINDOW
+            ? Window.open(looks, inbox::input)
+            : Console.open(Tty.of(System.getProperties()), looks, inbox::input);
     this.keeper = new LogKeeper(folder, machine, inbox);
     this.checker = new Checker(() -> Checker.Check.of(new Preflight(settings.settings())), inbox);
     this.place = new PlaceKeeper(folder, inbox::failed);
@@ -72,16 +77,31 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
     Runtime.getRuntime().addShutdownHook(signalled);
   }
 
+  /** Where the screens are shown. */
+  enum Where {
+    TERMINAL,
+    WINDOW;
+
+    /** In a window where that is asked for, and where there is no terminal made ready for it. */
+    static Where of(boolean window) {
+      return window || !Tty.isReady(System.getProperties()) ? WINDOW : TERMINAL;
+    }
+  }
+
   /** Opens the screens on the flier's own log. */
   static int overOwnLog() {
     Folders folders = Folders.of(System.getenv());
-    return over(folders.log());
+    return over(folders.log(), Where.of(false));
   }
 
   /** Opens the screens on a log of the flier's, backed up afterwards; returns the exit status. */
-  static int over(Path folder) {
+  static int over(Path folder, Where where) {
+    return ToldInWindow.during(where, () -> overBackedUp(folder, where));
+  }
+
+  private static int overBackedUp(Path folder, Where where) {
     SettingsFile settings = SettingsFile.own();
-    ScreensRun run = new ScreensRun(folder, settings, new ThisMachine(settings.clock()));
+    ScreensRun run = new ScreensRun(folder, settings, new ThisMachine(settings.clock()), where);
     int status = over(run);
     if (status == Exit.DONE && run.keeper.saved() && run.left) {
       LeavingBackup.tell(folder, settings);
@@ -90,9 +110,10 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
   }
 
   /** Opens the screens on the made-up season, whose dates no clock has to fit. */
-  static int overSeason(Path folder) {
-    SettingsFile settings = SettingsFile.own();
-    return over(new ScreensRun(folder, settings, new ThisMachine(ThisMachine.Clock.TRUSTED)));
+  static int overSeason(Path folder, Where where) {
+    ThisMachine machine = new ThisMachine(ThisMachine.Clock.TRUSTED);
+    return ToldInWindow.during(
+        where, () -> over(new ScreensRun(folder, SettingsFile.own(), machine, where)));
   }
 
   private static int over(ScreensRun run) {
@@ -124,14 +145,14 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
   }
 
   /**
-   * Waits for the log while the console shows that it is being opened, and meanwhile looks at a
-   * screen of an empty one: what that loads the first screen needs too.
+   * Waits for the log while it is shown that it is being opened, and meanwhile looks at a screen of
+   * an empty one: what that loads the first screen needs too.
    */
   private World awaitLog() {
     keeper.open(place.read().isEmpty()); // a place may be at any flight
-    console.paint(OpeningFrame.of(console.size()));
+    display.paint(OpeningFrame.of(display.size()));
     World world = empty();
-    Session.start(world).view(console.size());
+    Session.start(world).view(display.size());
     return world;
   }
 
@@ -144,7 +165,7 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
         Shipped.outcomes(),
         Shipped.checklist(),
         Shipped.packing(),
-        console.showsBraille(),
+        display.showsBraille(),
         settings.ease(),
         Optional.empty(),
         sync.atStart(),
@@ -173,7 +194,7 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
   private Session.Turn resumed(World world) {
     try {
       Session.Turn turn = Session.resume(world, place.read());
-      turn.session().view(console.size());
+      turn.session().view(display.size());
       return turn;
     } catch (RuntimeException | StackOverflowError bug) {
       return new Session.Turn(Session.start(world), List.of());
@@ -187,15 +208,15 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
 
   @Override
   public Size size() {
-    return console.size();
+    return display.size();
   }
 
   @Override
   public void paint(Frame frame, boolean all) {
     if (all) {
-      console.repaint(frame);
+      display.repaint(frame);
     } else {
-      console.paint(frame);
+      display.paint(frame);
     }
   }
 
@@ -204,9 +225,9 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
     if (effect instanceof Effect.Check check) {
       checker.check(check);
     } else if (effect instanceof Effect.Bell) {
-      console.bell();
+      display.bell();
     } else if (effect instanceof Effect.Use use) {
-      console.use(shown(use.ease()));
+      display.use(shown(use.ease()));
     } else if (effect instanceof Effect.Quit) {
       place.forget();
       keeper.finish();
@@ -236,7 +257,7 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
   @Override
   public void putAside() {
     double before = machine.uptimeSeconds();
-    console.putAside();
+    display.putAside();
     if (machine.uptimeSeconds() - before < LEAST_ASIDE_S) {
       inbox.answer(
           new Event.Noticed(
@@ -246,7 +267,7 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
 
   @Override
   public void takeAgain() {
-    console.takeAgain();
+    display.takeAgain();
   }
 
   /** A signal ends the program: as when the terminal hangs up, what is half typed is kept first. */
@@ -263,7 +284,7 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
 
   @Override
   public void close() {
-    console.close();
+    display.close();
     sync.close();
     traces.close();
     pages.close();

@@ -30,7 +30,7 @@ import padside.screen.Size;
  * goes away: {@link Input.HungUp} is told instead. A signal that ends the program gives the
  * terminal back first.
  */
-public final class Console implements AutoCloseable {
+public final class Console implements Display {
   private static final int OUTPUT_BYTES = 32_768;
   private static final long SHUTDOWN_PATIENCE_MS = 1000;
 
@@ -93,22 +93,22 @@ public final class Console implements AutoCloseable {
     reader.start();
   }
 
-  /** The terminal's size as last heard. */
+  @Override
   public Size size() {
     return size;
   }
 
-  /** Whether it shows the Unicode braille patterns, so that charts can be drawn with them. */
+  @Override
   public boolean showsBraille() {
     return Glyphs.of(tty).has('\u28ff');
   }
 
-  /** Shows a frame, writing only what differs from the one before. */
+  @Override
   public void paint(Frame frame) {
     draw(() -> painter.paint(frame, refreshType()));
   }
 
-  /** Shows a frame, writing all of it, whatever the terminal shows at present. */
+  @Override
   public void repaint(Frame frame) {
     draw(
         () -> {
@@ -117,7 +117,7 @@ public final class Console implements AutoCloseable {
         });
   }
 
-  /** Changes the colours from the next frame on. */
+  @Override
   public void use(Looks looks) {
     draw(
         () -> {
@@ -130,6 +130,7 @@ public final class Console implements AutoCloseable {
    * Gives the terminal back and stops the program until the shell brings it back; returns then. The
    * next frame is written whole. Where no shell could bring it back it returns at once.
    */
+  @Override
   public void putAside() {
     draw(
         () -> {
@@ -153,6 +154,7 @@ public final class Console implements AutoCloseable {
   }
 
   /** After {@link Input.BroughtBack}: the next frame is written whole, on a screen of its own. */
+  @Override
   public void takeAgain() {
     draw(
         () -> {
@@ -162,7 +164,7 @@ public final class Console implements AutoCloseable {
         });
   }
 
-  /** Sounds the terminal's bell. */
+  @Override
   public void bell() {
     draw(terminal::bell);
   }

@@ -20,6 +20,11 @@ public record Tty(Size size, String term, boolean utf8, Optional<String> modes) 
     this(size, term, utf8, Optional.empty());
   }
 
+  /** Whether the launcher has made a terminal ready and told of it. */
+  public static boolean isReady(Properties properties) {
+    return properties.containsKey("padside.columns");
+  }
+
   /**
    * Reads the properties the launcher passes on.
    *
