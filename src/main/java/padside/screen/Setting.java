@@ -11,7 +11,7 @@ import padside.fact.Facts;
 import padside.form.Choices;
 import padside.form.FormField;
 import padside.form.Texts;
-import padside.safety.RuleSets;
+import padside.preflight.Settings;
 import padside.units.Notation;
 import padside.units.Notations;
 import padside.units.Reading;
@@ -57,7 +57,7 @@ public record Setting(
           "Safety code",
           "The code every card is held against; yours is the one where you fly.",
           "us-model",
-          units -> choices("safety code", RuleSets.names()),
+          units -> choices("safety code", Settings.ruleSets()),
           true);
 
   public static final Setting OWN_LIMIT =

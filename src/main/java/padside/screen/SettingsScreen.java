@@ -147,6 +147,12 @@ record SettingsScreen(
   }
 
   @Override
+  public String purpose() {
+    return "What holds for every card and screen: units, safety code, your own limits, how the"
+        + " screens look. It is kept in a file that can be edited too.";
+  }
+
+  @Override
   public List<Binding> bindings() {
     return Stream.concat(Stream.of(KEEP, LEAVE), FormKeys.TABLE.stream()).toList();
   }
