@@ -91,7 +91,7 @@ public record Setting(
       words(
           "hands",
           "Hands",
-          "Cold ones have lines apart and answers by one key; F12 changes it anywhere.",
+          "Cold ones have lines apart and no key counts twice at once; F12 changes it anywhere.",
           Ease.usual().hands(),
           true);
 
