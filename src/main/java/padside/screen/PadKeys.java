@@ -10,6 +10,7 @@ enum PadKeys {
   ARM("a", "arm", "go on to the count; asks once where lines are open or the check says NO-GO"),
   WIND("w", "wind", "read the wind anew: Enter keeps it on the day and on the card"),
   MISFIRE("m", "misfire", "the motor did not light: everybody waits"),
+  LARGE("v", "large", "verdict, wind and limit in large figures; any key comes back"),
   CHECK("<f3>", "check", "the whole check with its sources"),
   CHART("<f4>", "", "the landing chart and the height over time"),
   LIST("l", "list", "change the checklist: its lines, this rocket's own"),

@@ -69,6 +69,12 @@ public record World(
         turn);
   }
 
+  World with(Settings other) {
+    return new World(
+        machine, zone, other, log, outcomes, checklist, packing, braille, ease, refused, sync,
+        turn);
+  }
+
   World with(Ease other) {
     return new World(
         machine, zone, settings, log, outcomes, checklist, packing, braille, other, refused, sync,

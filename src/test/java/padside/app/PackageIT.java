@@ -66,7 +66,11 @@ class PackageIT {
         .isDirectoryRecursivelyContaining("glob:**/man/man1/padside.1.gz")
         .isDirectoryRecursivelyContaining("glob:**/bash-completion/completions/padside")
         .isDirectoryRecursivelyContaining("glob:**/zsh/vendor-completions/_padside")
+        .isDirectoryRecursivelyContaining("glob:**/icons/hicolor/scalable/apps/padside.svg")
         .isDirectoryRecursivelyContaining("glob:**/doc/padside/copyright");
+    assertThat(tree.resolve("usr/share/applications/padside.desktop"))
+        .content()
+        .contains("Exec=padside --window\n", "Terminal=false\n", "Icon=padside\n");
   }
 
   @Test
