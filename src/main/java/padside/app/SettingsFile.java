@@ -25,6 +25,7 @@ import padside.units.UnitSystem;
  *
  * @param secondBackup where a second backup goes
  * @param ssh the program, and its own options, by which other machines are reached
+ * @param wind the wind meter that is read while screens run
  * @param told a sentence for every line that was not taken
  */
 record SettingsFile(
@@ -33,6 +34,7 @@ record SettingsFile(
     ThisMachine.Clock clock,
     Optional<Path> secondBackup,
     List<String> ssh,
+    Optional<WindSource> wind,
     List<String> told) {
   private static final String UNITS = "units";
   private static final String RULES = "rules";
@@ -43,8 +45,21 @@ record SettingsFile(
   private static final String SECOND_BACKUP = "backup.second";
   private static final String CLOCK = "clock";
   private static final String SSH = "sync.ssh";
+  private static final String WIND = "wind.source";
+  private static final String WIND_MINUTES = "wind.minutes";
   private static final List<String> KNOWN =
-      List.of(UNITS, RULES, OWN_LIMIT, ROD_DIVISOR, LOOKS, HANDS, CLOCK, SECOND_BACKUP, SSH);
+      List.of(
+          UNITS,
+          RULES,
+          OWN_LIMIT,
+          ROD_DIVISOR,
+          LOOKS,
+          HANDS,
+          CLOCK,
+          SECOND_BACKUP,
+          SSH,
+          WIND,
+          WIND_MINUTES);
 
   /** The flier's, from where the environment says they are kept. */
   static SettingsFile own() {
@@ -67,6 +82,7 @@ record SettingsFile(
           usual.clock,
           usual.secondBackup,
           usual.ssh,
+          usual.wind,
           List.of("The settings file " + file + " cannot be read; the usual settings stand."));
     }
     return new Lines(file, lines).read();
@@ -102,7 +118,38 @@ record SettingsFile(
           tell(name, "is no setting; known are " + String.join(", ", KNOWN));
         }
       }
-      return new SettingsFile(settings, ease, clock, secondBackup(), ssh(), List.copyOf(told));
+      return new SettingsFile(
+          settings, ease, clock, secondBackup(), ssh(), wind(), List.copyOf(told));
+    }
+
+    private Optional<WindSource> wind() {
+      int minutes = windMinutes();
+      try {
+        return value(WIND)
+            .map(
+                typed ->
+                    typed.equalsIgnoreCase(WindSource.SIMULATED)
+                        ? Optional.<Path>empty()
+                        : Optional.of(Folders.typed(typed)))
+            .map(place -> new WindSource(place, minutes));
+      } catch (InvalidPathException e) {
+        tell(WIND, "is no name of a device, file or pipe: " + e.getReason());
+        return Optional.empty();
+      }
+    }
+
+    private int windMinutes() {
+      Optional<String> typed = value(WIND_MINUTES);
+      Optional<Integer> minutes =
+          typed
+              .filter(text -> text.matches("\\d{1,2}"))
+              .map(Integer::valueOf)
+              .filter(number -> number >= 1 && number <= WindSource.MOST_MINUTES);
+      if (typed.isPresent() && minutes.isEmpty()) {
+        String most = " to " + WindSource.MOST_MINUTES + ", like " + WindSource.USUAL_MINUTES;
+        tell(WIND_MINUTES, "is \"" + typed.get() + "\"; write whole minutes from 1" + most);
+      }
+      return minutes.orElse(WindSource.USUAL_MINUTES);
     }
 
     /** Words apart by blanks, as no shell looks at them. */

@@ -158,6 +158,9 @@ final class CardFields {
       String name = form.fields().get(i).name();
       boolean blank = form.entries().get(i).typed().isBlank();
       boolean wanted = blank ? isNeeded(name) : name.equals(WIND) && form.doubt(i).isPresent();
+      if (name.equals(WIND) && ByWire.isOn(facts, world)) {
+        wanted = ByWire.taken(world).isEmpty();
+      }
       boolean lot =
           Stream.of(Flight.LOT, Flight.BOOSTER_LOT)
               .anyMatch(each -> name.equals(each.name()) && lots.wants(each, facts, world));
@@ -176,6 +179,9 @@ final class CardFields {
 
   /** Doubts the wind of the day's last reading once that was taken too long ago. */
   private static Rule<Wind> stale(Facts facts, World world) {
+    if (ByWire.isOn(facts, world)) {
+      return Rule.none();
+    }
     Optional<Weather> latest = facts.get(Flight.DAY).flatMap(world.log()::latestWeather);
     return wind ->
         latest

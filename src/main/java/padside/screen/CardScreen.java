@@ -42,6 +42,7 @@ record CardScreen(Form form, Facts finished, Draft draft, LiveCheck check, Phase
       Binding.of("<f2>", "keep card", "keep the card with the check's answer and go back");
   private static final Binding TO_PAD =
       Binding.of("<f5>", "pad", "keep the card and go on to the pad");
+  private static final Binding BY_WIRE = Binding.of(ByWire.KEY, "", ByWire.MEANING);
   private static final Binding KEEP_PLANNED =
       Binding.of("<f2>", "keep", "keep the flight in the plan and go back");
   private static final Binding LEAVE =
@@ -125,12 +126,22 @@ record CardScreen(Form form, Facts finished, Draft draft, LiveCheck check, Phase
     if (TO_PAD.has(key) && asksCheck()) {
       return keep(Phase.CHECKING_FOR_PAD, world);
     }
+    if (BY_WIRE.has(key) && asksCheck()) {
+      return byWire(world);
+    }
     if (LEAVE.has(key)) {
       return kept(CardForm.facts(form)).in(Phase.LEAVING).settled(world);
     }
     return FormKeys.press(form, key)
         .map(next -> edited(next, key, world).settled(world))
         .orElse(Step.stay(this));
+  }
+
+  private Step byWire(World world) {
+    return ByWire.text(world)
+        .map(text -> form.set(CardFields.WIND, text).to(form.at()))
+        .map(next -> with(next).in(Phase.FILLING).kept(CardForm.facts(next)).settled(world))
+        .orElseGet(() -> Step.stay(this).and(new Effect.Tell(ByWire.refusal(world))));
   }
 
   private Turn edited(Form next, Key key, World world) {
@@ -207,7 +218,7 @@ record CardScreen(Form form, Facts finished, Draft draft, LiveCheck check, Phase
   private Card card(World world) {
     Form shown = CardForm.left(form.accepted(), finished, draft.record(), world);
     RecordId id = draft.record().orElse(new RecordId("being filled"));
-    Flight flight = new Flight(id, CardForm.facts(shown));
+    Flight flight = new Flight(id, ByWire.standing(CardForm.facts(shown), world));
     Optional<Instant> now = Optional.of(world.now()).filter(any -> !isPlanned());
     return Card.of(flight, world.log(), world.outcomes(), now);
   }
@@ -245,8 +256,10 @@ record CardScreen(Form form, Facts finished, Draft draft, LiveCheck check, Phase
     if ((phase != Phase.CHECKING && !forPad) || waits) {
       return new Turn(this, List.of());
     }
-    Facts facts = asks ? finished.with(answered()) : finished;
-    boolean wind = form.touched(CardFields.WIND) && asks;
+    Facts blows = ByWire.standing(finished, world);
+    Facts facts = asks ? blows.with(answered()) : finished;
+    boolean wire = ByWire.isOn(finished, world);
+    boolean wind = (wire || form.touched(CardFields.WIND)) && asks;
     List<Action.Change> reading = wind ? CardStart.reading(facts, world) : List.of();
     Draft.Kept sent = draft.keep("keep card", facts, reading);
     Phase saving = forPad ? Phase.SAVING_FOR_PAD : Phase.SAVING;
@@ -281,6 +294,24 @@ record CardScreen(Form form, Facts finished, Draft draft, LiveCheck check, Phase
   public boolean leaving() {
     // On the way to the pad, too, so that keys pressed early are the checklist's.
     return phase == Phase.LEAVING || phase == Phase.SAVING_FOR_PAD;
+  }
+
+  /** The form with the meter's wind of now where the card goes by it. */
+  Form shown(World world) {
+    return ByWire.isOn(CardForm.facts(form), world)
+        ? ByWire.text(world).map(text -> form.showing(CardFields.WIND, text)).orElse(form)
+        : form;
+  }
+
+  /** How old the meter's wind is that the card goes by, or the meter's beside a typed one. */
+  Optional<Line> wire(World world) {
+    Facts facts = CardForm.facts(form);
+    if (!asksCheck()) {
+      return Optional.empty();
+    }
+    return ByWire.isOn(facts, world)
+        ? Optional.of(ByWire.brief(world))
+        : ByWire.beside(facts, world);
   }
 
   @Override
@@ -339,7 +370,7 @@ record CardScreen(Form form, Facts finished, Draft draft, LiveCheck check, Phase
     List<Binding> bindings = new ArrayList<>(List.of(planned ? KEEP_PLANNED : KEEP));
     bindings.addAll(List.of(CheckScreen.CHECK, ChartScreen.CHART));
     if (asksCheck) {
-      bindings.add(TO_PAD);
+      bindings.addAll(List.of(TO_PAD, BY_WIRE));
     }
     bindings.add(planned ? LEAVE_PLANNED : LEAVE);
     bindings.addAll(FormKeys.TABLE);

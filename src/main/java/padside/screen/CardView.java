@@ -37,7 +37,8 @@ final class CardView {
         world,
         new FormPane.Area(divider + 2, 1, columns - divider - 3, rows - 3));
     canvas.put(2, rows - 3, card.state(world), Style.LABEL);
-    FormPane.draw(canvas, card.form(), new FormPane.Area(0, 2, formWidth, rows - 6));
+    wire(canvas, card, world, new FormPane.Area(2, 1, formWidth - 2, 1));
+    FormPane.draw(canvas, card.shown(world), new FormPane.Area(0, 2, formWidth, rows - 6));
   }
 
   private static void above(Canvas canvas, CardScreen card, World world) {
@@ -46,8 +47,23 @@ final class CardView {
     int top = CheckPane.verdict(canvas, card.check(), new FormPane.Area(0, 1, columns, 3));
     Line brief = brief(card.check(), columns - 2, world.settings().units());
     canvas.put(1, top, brief.text(), brief.style());
-    canvas.put(2, rows - 3, card.state(world), Style.LABEL);
-    FormPane.draw(canvas, card.form(), new FormPane.Area(0, top + 1, columns - 1, rows - top - 4));
+    String state = card.state(world);
+    canvas.put(2, rows - 3, state, Style.LABEL);
+    int left = 2 + state.length() + 2;
+    wire(canvas, card, world, new FormPane.Area(left, rows - 3, columns - left - 2, 1));
+    FormPane.draw(
+        canvas, card.shown(world), new FormPane.Area(0, top + 1, columns - 1, rows - top - 4));
+  }
+
+  private static void wire(Canvas canvas, CardScreen card, World world, FormPane.Area area) {
+    card.wire(world)
+        .ifPresent(
+            line ->
+                canvas.put(
+                    area.left(),
+                    area.top(),
+                    Paragraph.cut(line.text(), area.width()),
+                    line.style()));
   }
 
   /** What would help is worth more than the flight that had better not be. */

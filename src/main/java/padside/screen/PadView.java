@@ -32,7 +32,7 @@ final class PadView {
       CheckPane.draw(canvas, pad.check(), world, area);
     }
     int row = wide ? 1 : CheckPane.verdict(canvas, pad.check(), new FormPane.Area(0, 1, width, 3));
-    row = wind(canvas, row, pad, card, world);
+    row = wind(canvas, new FormPane.Area(0, row, width, 1), pad, card, world);
     PadList list = pad.list(card, world);
     lines(
         canvas,
@@ -43,10 +43,26 @@ final class PadView {
   }
 
   /** The wind the check looks at and how old it is, or the wind being typed; the row below. */
-  private static int wind(Canvas canvas, int row, PadScreen pad, Flight card, World world) {
+  private static int wind(
+      Canvas canvas, FormPane.Area area, PadScreen pad, Flight card, World world) {
+    int row = area.top();
+    int width = area.width();
     if (pad.wind().isPresent()) {
       return typing(canvas, row, pad.wind().get());
     }
+    if (ByWire.isOn(card.facts(), world)) {
+      Line line = ByWire.line(world);
+      canvas.put(LEFT, row, Paragraph.cut(line.text(), width - LEFT), line.style());
+      return row + 1;
+    }
+    int next = typed(canvas, row, card, world);
+    Optional<Line> beside = ByWire.beside(card.facts(), world);
+    beside.ifPresent(
+        line -> canvas.put(LEFT, next, Paragraph.cut(line.text(), width - LEFT), line.style()));
+    return next + (beside.isPresent() ? 1 : 0);
+  }
+
+  private static int typed(Canvas canvas, int row, Flight card, World world) {
     String wind =
         card.wind().map(Notations.wind(world.settings().units())::show).orElse("no wind read");
     Optional<Duration> age =

@@ -26,6 +26,7 @@ import padside.screen.Key;
 import padside.screen.Session;
 import padside.screen.Size;
 import padside.screen.Sync;
+import padside.screen.WireWind;
 import padside.screen.World;
 import padside.store.LogFolder;
 import padside.terminal.Input;
@@ -121,6 +122,7 @@ class ScreenLoopTest {
         Ease.usual(),
         Optional.empty(),
         Sync.none(),
+        WireWind.none(),
         0);
   }
 
