@@ -130,12 +130,12 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
   }
 
   /**
-   * Waits for the log while the console already shows that it is being opened, and meanwhile looks
-   * at a screen of an empty one: what that loads the first screen needs too.
+   * Waits for the log while the console shows that it is being opened, and meanwhile looks at a
+   * screen of an empty one: what that loads the first screen needs too.
    */
   private World awaitLog() {
-    console.paint(OpeningFrame.of(console.size()));
     keeper.open(place.read().isEmpty()); // a place may be at any flight
+    console.paint(OpeningFrame.of(console.size()));
     World world = empty();
     Session.start(world).view(console.size());
     return world;

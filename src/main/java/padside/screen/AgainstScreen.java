@@ -129,6 +129,17 @@ record AgainstScreen(Question question, Form form, Optional<Ticket> sent, Facts 
   }
 
   @Override
+  public String purpose() {
+    return "Asks in one sentence why this is done against an answer or with lines left "
+        + "open; the log keeps the reason beside the flight.";
+  }
+
+  @Override
+  public List<Mark> marks() {
+    return Mark.OF_FORMS;
+  }
+
+  @Override
   public List<Binding> bindings() {
     return List.of(question.keep(), question.leave());
   }

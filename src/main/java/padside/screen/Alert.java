@@ -29,6 +29,12 @@ record Alert(String title, String sentence, String nextStep) implements Screen {
   }
 
   @Override
+  public String purpose() {
+    return "Something outside the program failed. It says what, what was seen and what to "
+        + "do; the screen below is as it was.";
+  }
+
+  @Override
   public List<Binding> bindings() {
     return List.of(DISMISS);
   }

@@ -58,6 +58,11 @@ record AltimeterShelf() implements Shelf {
   }
 
   @Override
+  public String purpose() {
+    return "The altimeters that go along, with when each flew last.";
+  }
+
+  @Override
   public String empty() {
     return "No altimeters yet. n adds one.";
   }

@@ -362,6 +362,17 @@ record CardScreen(Form form, Facts finished, Draft draft, LiveCheck check, Phase
   }
 
   @Override
+  public String purpose() {
+    return "The card of one flight: what flies, on which motor, under what, in which wind. "
+        + "Every field is kept as it is left, and the check answers while you type.";
+  }
+
+  @Override
+  public List<Mark> marks() {
+    return Mark.OF_CARDS;
+  }
+
+  @Override
   public List<Binding> bindings() {
     return table(isPlanned(), asksCheck());
   }

@@ -105,6 +105,12 @@ record ChartScreen(LiveCheck check, boolean profile) implements Screen {
   }
 
   @Override
+  public String purpose() {
+    return "Where flights like this one come down on the field, or how high they are when. "
+        + "The same picture as the card's check, drawn.";
+  }
+
+  @Override
   public List<Binding> bindings() {
     return List.of(BACK, profile ? TO_CHART : TO_HEIGHT, CheckScreen.CHECK);
   }

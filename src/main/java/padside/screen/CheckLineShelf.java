@@ -95,6 +95,12 @@ record CheckLineShelf(Optional<RecordId> rocket) implements Shelf {
   }
 
   @Override
+  public String purpose() {
+    return "The lines read at the pad: those that come with the program and your own. One "
+        + "may belong to a single rocket.";
+  }
+
+  @Override
   public String empty() {
     return "No line yet. n adds one.";
   }

@@ -86,6 +86,17 @@ record CheckScreen(LiveCheck check, int scroll) implements Screen {
   }
 
   @Override
+  public String purpose() {
+    return "Every rule the check went by, with its source and how sure that source is, and "
+        + "what would help. It advises; the flier decides.";
+  }
+
+  @Override
+  public List<Mark> marks() {
+    return Mark.OF_CHECK;
+  }
+
+  @Override
   public List<Binding> bindings() {
     return List.of(BACK, ChartScreen.CHART, DOWN, UP, PAGE_DOWN, PAGE_UP, HOME);
   }

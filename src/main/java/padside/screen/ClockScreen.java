@@ -253,6 +253,17 @@ record ClockScreen(Form form, Then then, Optional<String> doubted, Optional<Tick
   }
 
   @Override
+  public String purpose() {
+    return "Is the clock right? Times and ages of readings are told by it; where the "
+        + "network vouches for it nobody is asked.";
+  }
+
+  @Override
+  public List<Mark> marks() {
+    return Mark.OF_FORMS;
+  }
+
+  @Override
   public List<Binding> bindings() {
     return List.of(RIGHT, LEAVE, HISTORY, FormKeys.CLEAR);
   }

@@ -171,6 +171,12 @@ record ConflictScreen(int index, Optional<HistoryScreen.Subject> last) implement
   }
 
   @Override
+  public String purpose() {
+    return "Two machines said different things of one record, neither knowing of the other. "
+        + "One question each; nothing is lost whatever you choose.";
+  }
+
+  @Override
   public List<Binding> bindings() {
     return List.of(CHOOSE, LATER, BEFORE, HISTORY, UNDO, BACK);
   }

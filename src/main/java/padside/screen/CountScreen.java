@@ -193,6 +193,12 @@ record CountScreen(RecordId flight, Phase phase, TimeSpan time, Sending sending,
   }
 
   @Override
+  public String purpose() {
+    return "The count before the key: five seconds that any key holds. After lift-off the "
+        + "same key marks what happens.";
+  }
+
+  @Override
   public List<Binding> bindings() {
     return table(phase);
   }

@@ -272,6 +272,17 @@ record DayScreen(ListCursor cursor, Optional<Ticket> gone) implements Screen {
   }
 
   @Override
+  public String purpose() {
+    return "One day at one field: its wind, its cards in the order they were begun, what "
+        + "the check said and what came of each. Everything begins here.";
+  }
+
+  @Override
+  public List<Mark> marks() {
+    return Mark.OF_DAYS;
+  }
+
+  @Override
   public List<Binding> bindings() {
     List<Binding> table = new ArrayList<>();
     for (DayKeys key : DayKeys.values()) {

@@ -148,6 +148,17 @@ record DebriefScreen(Flight flight, RecordForm record) implements Screen {
   }
 
   @Override
+  public String purpose() {
+    return "What came of the flight, while it is remembered: outcome, altitude, condition, "
+        + "what to mend. Fields may stay empty.";
+  }
+
+  @Override
+  public List<Mark> marks() {
+    return Mark.OF_FORMS;
+  }
+
+  @Override
   public List<Binding> bindings() {
     return table(lost());
   }

@@ -65,6 +65,12 @@ record DeviceShelf() implements Shelf {
   }
 
   @Override
+  public String purpose() {
+    return "The parachutes and streamers in the range box. Their size and what they were "
+        + "measured to fall at decide drift.";
+  }
+
+  @Override
   public String empty() {
     return "No parachutes or streamers yet. n adds one.";
   }

@@ -5,7 +5,9 @@ import java.util.Optional;
 
 /** The keys that mean the same on every screen, typing or not. */
 final class Everywhere {
-  static final Binding HELP = Binding.of("<f1>?", "", "what the keys of this screen do");
+  static final Binding HELP =
+      Binding.of(
+          "<f1>?", "", "what this screen is for and what its keys do; ? where nothing is typed");
   static final Binding QUIT =
       Binding.of("<c-c><f10>", "", "leave Padside, from anywhere; all that was typed is kept");
   static final Binding PUT_ASIDE =
@@ -17,7 +19,7 @@ final class Everywhere {
       Binding.of("<f12>", "", "cold hands: lines apart, answers by one key; again, warm ones");
 
   /** For help, in this order, below the screen's own. */
-  static final List<Binding> TABLE = List.of(LOOKS, HANDS, QUIT, PUT_ASIDE, REPAINT);
+  static final List<Binding> TABLE = List.of(HELP, LOOKS, HANDS, QUIT, PUT_ASIDE, REPAINT);
 
   private Everywhere() {}
 

@@ -70,6 +70,12 @@ record FieldsScreen() implements Shelf {
   }
 
   @Override
+  public String purpose() {
+    return "The places to fly. The edges as paced from the pad are what the check holds the "
+        + "landings against.";
+  }
+
+  @Override
   public String empty() {
     return "No fields yet. n adds one: without edges the check cannot tell whether a landing stays"
         + " inside.";

@@ -111,6 +111,12 @@ record FixShelf(RecordId rocket) implements Shelf {
   }
 
   @Override
+  public String purpose() {
+    return "What is to be mended on this rocket before it flies; an open fix is a line of "
+        + "its checklist.";
+  }
+
+  @Override
   public String empty() {
     return "Nothing to mend. n notes something.";
   }

@@ -94,6 +94,12 @@ record FleetScreen() implements Shelf {
   }
 
   @Override
+  public String purpose() {
+    return "The rockets. Mass, diameter, fins and mount are what the flight model needs; "
+        + "whatever is missing it says so on the card.";
+  }
+
+  @Override
   public String empty() {
     return "No rockets yet. n adds one.";
   }

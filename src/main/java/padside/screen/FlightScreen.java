@@ -142,6 +142,11 @@ record FlightScreen(RecordId id, int first) implements Screen {
   }
 
   @Override
+  public String purpose() {
+    return "All that the log has of one flight, and the keys to go on with any part of it.";
+  }
+
+  @Override
   public List<Binding> bindings() {
     return List.of(
         DEBRIEF,

@@ -155,6 +155,12 @@ record ForetoldScreen(int index, boolean chart) implements Screen {
   }
 
   @Override
+  public String purpose() {
+    return "How good the predictions were: measured altitudes beside those foretold, over "
+        + "all flights that have both.";
+  }
+
+  @Override
   public List<Binding> bindings() {
     return List.of(BACK, UP, DOWN, TURN);
   }

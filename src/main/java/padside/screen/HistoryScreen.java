@@ -301,6 +301,12 @@ record HistoryScreen(
   }
 
   @Override
+  public String purpose() {
+    return "Everything ever done to this record, the newest last. Any of it can be taken "
+        + "back, and that too.";
+  }
+
+  @Override
   public List<Binding> bindings() {
     return List.of(UNDO, REDO, BACK, DOWN, UP, MOVE);
   }

@@ -82,6 +82,17 @@ record LessonsScreen(int first) implements Screen {
   }
 
   @Override
+  public String purpose() {
+    return "What all flights teach of lots, igniters and delays. Shares of few flights are "
+        + "wide: the line beside each shows how wide.";
+  }
+
+  @Override
+  public List<Mark> marks() {
+    return Mark.OF_LESSONS;
+  }
+
+  @Override
   public List<Binding> bindings() {
     return List.of(BACK, DOWN, UP, PAGE_DOWN, PAGE_UP, HOME);
   }

@@ -208,6 +208,12 @@ record LogScreen(long asked, Search search, Optional<String> objection, Optional
   }
 
   @Override
+  public String purpose() {
+    return "Every flight, the newest first. Words, names, dates and filters such as "
+        + "malfunction find them in all of the log.";
+  }
+
+  @Override
   public String empty() {
     return "No flights yet. A flight begins with its card, on the Day screen.";
   }

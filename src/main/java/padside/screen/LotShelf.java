@@ -104,6 +104,11 @@ record LotShelf(Map<RecordId, Integer> corrections) implements Shelf {
   }
 
   @Override
+  public String purpose() {
+    return "The motors in the range box by lot: what is left counts down as cards are flown.";
+  }
+
+  @Override
   public String empty() {
     return "No motors yet. n adds a lot: the motors of one designation bought together.";
   }

@@ -244,6 +244,12 @@ record MarkScreen(
   }
 
   @Override
+  public String purpose() {
+    return "The flight in the air: Space marks lift-off, ejection and touchdown, each give "
+        + "or take 0.2 s of a hand.";
+  }
+
+  @Override
   public List<Binding> bindings() {
     return TABLE;
   }

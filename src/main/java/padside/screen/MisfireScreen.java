@@ -138,6 +138,17 @@ record MisfireScreen(RecordForm record) implements Screen {
   }
 
   @Override
+  public String purpose() {
+    return "Nothing fired. It waits with you until anybody may go near, keeps what was "
+        + "found, and goes back to the pad or scrubs the card.";
+  }
+
+  @Override
+  public List<Mark> marks() {
+    return Mark.OF_FORMS;
+  }
+
+  @Override
   public List<Binding> bindings() {
     return TABLE;
   }

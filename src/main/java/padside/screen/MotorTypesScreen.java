@@ -65,6 +65,12 @@ record MotorTypesScreen() implements Shelf {
   }
 
   @Override
+  public String purpose() {
+    return "The motor types known, each with where its numbers come from. One that is "
+        + "missing can be added by hand.";
+  }
+
+  @Override
   public String empty() {
     return "No motor types. n adds one.";
   }

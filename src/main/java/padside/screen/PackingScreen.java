@@ -132,6 +132,16 @@ record PackingScreen(
   }
 
   @Override
+  public String purpose() {
+    return "What goes along to fly the plan of this day. Ticks are kept with the day.";
+  }
+
+  @Override
+  public List<Mark> marks() {
+    return Mark.OF_LISTS;
+  }
+
+  @Override
   public List<Binding> bindings() {
     return List.of(TICK, BACK, ListCursor.MOVE);
   }

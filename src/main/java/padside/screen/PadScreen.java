@@ -270,6 +270,17 @@ record PadScreen(
   }
 
   @Override
+  public String purpose() {
+    return "At the pad: the check stays on top, the checklist is read line by line, then "
+        + "the count. Nothing here fires a motor.";
+  }
+
+  @Override
+  public List<Mark> marks() {
+    return Mark.OF_PADS;
+  }
+
+  @Override
   public List<Binding> bindings() {
     if (wind.isPresent()) {
       return PadWind.TABLE;

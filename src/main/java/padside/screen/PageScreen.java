@@ -107,6 +107,11 @@ record PageScreen(
   }
 
   @Override
+  public String purpose() {
+    return "A page as text; written, it can be opened in a browser and printed.";
+  }
+
+  @Override
   public List<Binding> bindings() {
     return List.of(WRITE, DOWN, HistoryScreen.BACK, UP);
   }

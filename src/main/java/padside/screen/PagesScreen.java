@@ -126,6 +126,17 @@ record PagesScreen(Optional<RecordId> day, ListCursor cursor) implements Screen 
   }
 
   @Override
+  public String purpose() {
+    return "Pages worth keeping: day sheets, a rocket's history, the season, blank cards, "
+        + "the sheet of keys.";
+  }
+
+  @Override
+  public List<Mark> marks() {
+    return Mark.OF_LISTS;
+  }
+
+  @Override
   public List<Binding> bindings() {
     return List.of(OPEN, ListCursor.FIND, RecordList.BACK, ListCursor.MOVE, FOUND);
   }

@@ -261,6 +261,17 @@ record PlanScreen(
   }
 
   @Override
+  public String purpose() {
+    return "The flights meant for a day, held against the range box while there is time to "
+        + "buy. A planned flight becomes a card by one key.";
+  }
+
+  @Override
+  public List<Mark> marks() {
+    return Mark.OF_PLANS;
+  }
+
+  @Override
   public List<Binding> bindings() {
     return asked.isPresent() ? List.of(PlanKeys.REMOVE.binding(), KEEP) : PlanKeys.table();
   }

@@ -45,6 +45,11 @@ record QuitQuestion() implements Screen {
   }
 
   @Override
+  public String purpose() {
+    return "Leaving. All that was typed is kept either way.";
+  }
+
+  @Override
   public List<Binding> bindings() {
     return List.of(LEAVE, SHELL, STAY, ANEW);
   }

@@ -207,6 +207,18 @@ record RecordForm(Sheet sheet, Form form, Draft draft, boolean leaving) implemen
   }
 
   @Override
+  public String purpose() {
+    return "What the log knows of this "
+        + sheet.noun()
+        + ". Every field is kept as it is left; what you do not know may stay empty.";
+  }
+
+  @Override
+  public List<Mark> marks() {
+    return Mark.OF_FORMS;
+  }
+
+  @Override
   public List<Binding> bindings() {
     List<Binding> table = new ArrayList<>(List.of(NEXT));
     table.addAll(FormKeys.TABLE.subList(1, FormKeys.TABLE.size()));

@@ -304,6 +304,16 @@ record RecordList(
   }
 
   @Override
+  public String purpose() {
+    return shelf.purpose();
+  }
+
+  @Override
+  public List<Mark> marks() {
+    return Mark.OF_LISTS;
+  }
+
+  @Override
   public List<Binding> bindings() {
     if (asked.isPresent()) {
       return List.of(REMOVE, KEEP);

@@ -86,6 +86,12 @@ record RefusedScreen(Form form, Ticket asks) implements Screen {
   }
 
   @Override
+  public String purpose() {
+    return "The medium takes nothing at the moment. What you type waits here and is tried "
+        + "again every 5 seconds, or goes to another folder.";
+  }
+
+  @Override
   public List<Binding> bindings() {
     return List.of(KEEP, AGAIN, BACK);
   }

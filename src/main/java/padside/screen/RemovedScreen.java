@@ -114,6 +114,17 @@ record RemovedScreen(
   }
 
   @Override
+  public String purpose() {
+    return "What was removed. Nothing ever leaves the log: any of it can be brought back as "
+        + "it was.";
+  }
+
+  @Override
+  public List<Mark> marks() {
+    return Mark.OF_LISTS;
+  }
+
+  @Override
   public List<Binding> bindings() {
     return List.of(BRING_BACK, BACK, HistoryScreen.OPEN, ListCursor.MOVE);
   }

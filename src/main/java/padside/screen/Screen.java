@@ -20,6 +20,14 @@ interface Screen {
     return Optional.empty();
   }
 
+  /** What it is for, in one or two sentences, for the help page. */
+  String purpose();
+
+  /** The signs it shows that do not speak for themselves. */
+  default List<Mark> marks() {
+    return List.of();
+  }
+
   /** What its keys do. */
   List<Binding> bindings();
 

@@ -301,7 +301,7 @@ public record Session(
     }
     boolean help = Everywhere.HELP.has(key) && (key.character().isEmpty() || !top().takesText());
     if (help && !(top() instanceof HelpScreen)) {
-      return new Turn(over(HelpScreen.of(top().title(world), keys())), List.of());
+      return new Turn(over(HelpScreen.of(top(), world, Everywhere.TABLE)), List.of());
     }
     return step(topmost(), pressed);
   }
@@ -309,13 +309,6 @@ public record Session(
   private Turn eased(Ease ease) {
     Session then = in(world.with(ease)).telling(ease.words());
     return new Turn(then, List.of(new Effect.Use(ease)));
-  }
-
-  /** Those of the screen on top, then those that mean the same everywhere. */
-  private List<Binding> keys() {
-    List<Binding> keys = new ArrayList<>(top().bindings());
-    keys.addAll(Everywhere.TABLE);
-    return keys;
   }
 
   private Turn askingToQuit() {

@@ -17,6 +17,9 @@ interface Shelf {
   /** The title bar's text. */
   String title(World world);
 
+  /** What the list is for, in one or two sentences. */
+  String purpose();
+
   /** One line above the headings, such as the groups of the range box. */
   default String banner(World world) {
     return "";

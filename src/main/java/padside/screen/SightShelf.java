@@ -221,6 +221,12 @@ record SightShelf(RecordId flight) implements Shelf {
   }
 
   @Override
+  public String purpose() {
+    return "Lines of sight to one flight, taken from places on the field: where to look for "
+        + "it, or how high it went.";
+  }
+
+  @Override
   public String empty() {
     return "No line of sight yet. n adds one: where you stood, and where you saw it go down.";
   }

@@ -262,6 +262,12 @@ record SyncScreen(ListCursor cursor, Optional<Form> adding, Optional<RecordId> a
   }
 
   @Override
+  public String purpose() {
+    return "Other machines that keep this log: sticks, folders and machines by ssh. An "
+        + "exchange only adds; it goes on while you work.";
+  }
+
+  @Override
   public List<Binding> bindings() {
     return adding.isPresent()
         ? List.of(GO, NOT, FormKeys.CLEAR)

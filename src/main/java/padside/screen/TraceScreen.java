@@ -278,6 +278,12 @@ record TraceScreen(
   }
 
   @Override
+  public String purpose() {
+    return "Takes an altimeter's file into the flight: apogee, ejection and descent as it "
+        + "measured them, shown before they are kept.";
+  }
+
+  @Override
   public List<Binding> bindings() {
     if (asking.isPresent()) {
       return List.of(GO, NOT, FormKeys.CLEAR);

@@ -8,6 +8,11 @@ interface Unseen extends Screen {
   default void draw(Canvas canvas, World world) {}
 
   @Override
+  default String purpose() {
+    return "";
+  }
+
+  @Override
   default List<Binding> bindings() {
     return List.of();
   }

@@ -218,7 +218,7 @@ class BadLuckIT {
     pad.seesVerdict("UNKNOWN");
     assertOnly(safe, pad.tmux().lines());
     pad.press("F1");
-    pad.sees("Keys: Card");
+    pad.sees("Help: Card");
     assertOnly(safe, pad.tmux().lines());
   }
 

@@ -37,6 +37,7 @@ class FirstLookTest {
     assertThat(rest.flights()).hasSize(flights);
     assertThat(rest.flights().subList(0, 100)).isEqualTo(first.flights());
     assertThat(rest.past().whole()).isTrue();
+    assertThat(rest.past().burns().values()).containsExactly(flights);
     keeper.close();
   }
 

@@ -55,6 +55,11 @@ public final class Faulty {
     }
 
     @Override
+    public String purpose() {
+      return "Breaks.";
+    }
+
+    @Override
     public Optional<padside.units.TimeSpan> untilTick(World world) {
       return Optional.empty();
     }

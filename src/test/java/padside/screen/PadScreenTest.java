@@ -303,7 +303,8 @@ class PadScreenTest {
 
   @Test
   void every_key_is_told() {
-    String help = pad().press("?").frame(NARROW);
+    Desk desk = pad().press("?");
+    String help = desk.frame(NARROW) + desk.press("<pagedown>").frame(NARROW);
 
     for (PadKeys key : PadKeys.values()) {
       assertThat(help).contains(key.binding().meaning().substring(0, 20));

@@ -29,10 +29,10 @@ class ResumingTest {
   private static final String SINCE_OPENED = "(all|draft) kept|kept( when you go on)?";
 
   private static final String PAD = "nher<enter><f5>";
-  private static final String ARMED = PAD + "<enter><enter><enter><enter>a";
+  static final String ARMED = PAD + "<enter><enter><enter><enter>a";
 
   /** Keys from the Day screen to every kind of screen, and to spots on it. */
-  private static final Map<String, String> PLACES =
+  static final Map<String, String> PLACES =
       Map.ofEntries(
           Map.entry("a line of the day", "<home><down>"),
           Map.entry("a card with a rocket being looked for", "nher"),
@@ -90,7 +90,7 @@ class ResumingTest {
 
   private final Meadow meadow = meadow();
 
-  private static Meadow meadow() {
+  static Meadow meadow() {
     Meadow meadow = new Meadow().withMorning().withWeather("6g9 SW", Duration.ofMinutes(4));
     for (RecordId rocket : List.of(meadow.heron, meadow.kite)) {
       meadow.log.has(
@@ -151,7 +151,7 @@ class ResumingTest {
             Stream.concat(names(), forms).collect(Collectors.toSet()));
   }
 
-  private static Desk inTheAir() {
+  static Desk inTheAir() {
     return meadow().desk().press(ARMED + " ").running(Duration.ofSeconds(6)).press(" ");
   }
 
