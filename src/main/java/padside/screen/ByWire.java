@@ -86,7 +86,7 @@ final class ByWire {
         .flatMap(text -> notation.read(text).value().map(wind -> Place.wind().put(wind, text)));
   }
 
-  /** The same as text: {@code 6g9 mph SW by wire}. */
+  /** The same as text: {@code 6g9 mph 225 by wire}. */
   static Optional<String> text(World world) {
     return world.wire().counting(world).map(notation(world)::showByWire);
   }
@@ -111,12 +111,12 @@ final class ByWire {
     return Weather.windIn(facts).map(wind -> notation(world).show(wind) + behind);
   }
 
-  /** The wind of now with its age, or why there is none. */
-  static Line line(World world) {
+  /** The wind of now, behind a word, with its age; or why there is none. */
+  static Line line(String before, World world) {
     WireWind wire = world.wire();
     Style style = wire.isSilent(world) ? Style.OBJECTION : Style.STRONG;
     return text(world)
-        .map(text -> new Line(text + " · " + wire.age(world) + wire.doubt(), style))
+        .map(text -> new Line(before + text + " · " + wire.age(world) + wire.doubt(), style))
         .orElseGet(
             () ->
                 new Line(
@@ -138,7 +138,7 @@ final class ByWire {
     return typed
         .filter(own -> wire.counting(world).filter(other -> differs(own, other)).isPresent())
         .flatMap(own -> text(world))
-        .map(text -> new Line(text + ", " + wire.age(world) + ": F6 takes it", Style.OBJECTION));
+        .map(text -> new Line("F6 takes " + text + " · " + wire.age(world), Style.OBJECTION));
   }
 
   /** The same for a card of today. */

@@ -175,7 +175,7 @@ final class DayView {
     Optional<Weather> latest = world.log().latestWeather(day.id());
     String air = latest.map(read -> air(read, world)).orElse("");
     if (ByWire.isOn(day, world)) {
-      Line wire = ByWire.line(world);
+      Line wire = ByWire.line("Wind ", world);
       inOrder(canvas, wire, Line.plain(air));
       return;
     }

@@ -16,6 +16,8 @@ final class PadView {
   private static final int PART_WIDTH = 7;
   private static final int WIDE = 110;
   private static final int LIST_WIDTH = 62;
+  private static final int TYPED_WIDTH = 18;
+  private static final int WIRE_WIDTH = 27;
 
   private PadView() {}
 
@@ -51,7 +53,7 @@ final class PadView {
       return typing(canvas, row, pad.wind().get());
     }
     if (ByWire.isOn(card.facts(), world)) {
-      Line line = ByWire.line(world);
+      Line line = ByWire.line("", world);
       canvas.put(LEFT, row, Paragraph.cut(line.text(), width - LEFT), line.style());
       return row + 1;
     }
@@ -79,7 +81,7 @@ final class PadView {
   }
 
   private static int typing(Canvas canvas, int row, Form form) {
-    int width = 18;
+    int width = Math.max(TYPED_WIDTH, Math.min(WIRE_WIDTH, form.entry().typed().length() + 1));
     String label = "Wind ";
     canvas.put(LEFT, row, label, Style.LABEL);
     canvas.fill(LEFT + label.length(), row, width, Style.FOCUS);

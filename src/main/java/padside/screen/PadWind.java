@@ -35,7 +35,7 @@ final class PadWind {
                 Notations.wind(world.settings().units()),
                 Rule.none(),
                 wire.isPresent()
-                    ? "Enter goes by the meter; or type like 6g9 SW, calm, B3 W."
+                    ? "Enter goes by the meter; or type one like 6g9 SW."
                     : "Like 6g9 SW, calm or B3 W; Enter keeps it as read now.")),
         card.facts().with(wire.orElse(Facts.none())));
   }

@@ -1,6 +1,7 @@
 package padside.units;
 
 import java.util.Comparator;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -158,9 +159,14 @@ public final class WindNotation implements Notation<Wind> {
     return show(value, "g", " ");
   }
 
-  /** As it is told by a meter: {@code 6g9 mph SW by wire}. */
+  /** As it is told by a meter: {@code 6g9 mph 225 by wire}. */
   public String showByWire(Wind value) {
-    return showShort(value) + BY_WIRE;
+    String speeds = showShort(new Wind(value.mean(), value.gust(), Optional.empty()));
+    return speeds + value.from().map(WindNotation::threeDigits).orElse("") + BY_WIRE;
+  }
+
+  private static String threeDigits(Bearing from) {
+    return String.format(Locale.ROOT, " %03d", Math.round(from.degrees()) % 360);
   }
 
   /** Whether a wind written like this came by wire. */
