@@ -24,6 +24,8 @@ final class ByWire {
 
   static final String MEANING = "go by the wind meter, not by what was typed";
 
+  static final Binding TAKE = Binding.of(KEY, "", MEANING);
+
   /** A meter that says otherwise by less is none to look at; common practice, no source. */
   private static final double MATTERS_MPS = 1.0;
 

@@ -42,7 +42,6 @@ record CardScreen(Form form, Facts finished, Draft draft, LiveCheck check, Phase
       Binding.of("<f2>", "keep card", "keep the card with the check's answer and go back");
   private static final Binding TO_PAD =
       Binding.of("<f5>", "pad", "keep the card and go on to the pad");
-  private static final Binding BY_WIRE = Binding.of(ByWire.KEY, "", ByWire.MEANING);
   private static final Binding KEEP_PLANNED =
       Binding.of("<f2>", "keep", "keep the flight in the plan and go back");
   private static final Binding LEAVE =
@@ -126,7 +125,7 @@ record CardScreen(Form form, Facts finished, Draft draft, LiveCheck check, Phase
     if (TO_PAD.has(key) && asksCheck()) {
       return keep(Phase.CHECKING_FOR_PAD, world);
     }
-    if (BY_WIRE.has(key) && asksCheck()) {
+    if (ByWire.TAKE.has(key) && asksCheck()) {
       return byWire(world);
     }
     if (LEAVE.has(key)) {
@@ -258,8 +257,7 @@ record CardScreen(Form form, Facts finished, Draft draft, LiveCheck check, Phase
     }
     Facts blows = ByWire.standing(finished, world);
     Facts facts = asks ? blows.with(answered()) : finished;
-    boolean wire = ByWire.isOn(finished, world);
-    boolean wind = (wire || form.touched(CardFields.WIND)) && asks;
+    boolean wind = asks && (ByWire.isOn(finished, world) || form.touched(CardFields.WIND));
     List<Action.Change> reading = wind ? CardStart.reading(facts, world) : List.of();
     Draft.Kept sent = draft.keep("keep card", facts, reading);
     Phase saving = forPad ? Phase.SAVING_FOR_PAD : Phase.SAVING;
@@ -268,7 +266,7 @@ record CardScreen(Form form, Facts finished, Draft draft, LiveCheck check, Phase
   }
 
   /** A flight that has flown keeps the verdict it flew with; of a planned one none is kept. */
-  private boolean asksCheck() {
+  boolean asksCheck() {
     boolean flown = finished.get(Flight.STATUS).equals(Optional.of(Flight.Status.FLOWN));
     return !flown && !isPlanned();
   }
@@ -294,24 +292,6 @@ record CardScreen(Form form, Facts finished, Draft draft, LiveCheck check, Phase
   public boolean leaving() {
     // On the way to the pad, too, so that keys pressed early are the checklist's.
     return phase == Phase.LEAVING || phase == Phase.SAVING_FOR_PAD;
-  }
-
-  /** The form with the meter's wind of now where the card goes by it. */
-  Form shown(World world) {
-    return ByWire.isOn(CardForm.facts(form), world)
-        ? ByWire.text(world).map(text -> form.showing(CardFields.WIND, text)).orElse(form)
-        : form;
-  }
-
-  /** How old the meter's wind is that the card goes by, or the meter's beside a typed one. */
-  Optional<Line> wire(World world) {
-    Facts facts = CardForm.facts(form);
-    if (!asksCheck()) {
-      return Optional.empty();
-    }
-    return ByWire.isOn(facts, world)
-        ? Optional.of(ByWire.brief(world))
-        : ByWire.beside(facts, world);
   }
 
   @Override
@@ -381,7 +361,7 @@ record CardScreen(Form form, Facts finished, Draft draft, LiveCheck check, Phase
     List<Binding> bindings = new ArrayList<>(List.of(planned ? KEEP_PLANNED : KEEP));
     bindings.addAll(List.of(CheckScreen.CHECK, ChartScreen.CHART));
     if (asksCheck) {
-      bindings.addAll(List.of(TO_PAD, BY_WIRE));
+      bindings.addAll(List.of(TO_PAD, ByWire.TAKE));
     }
     bindings.add(planned ? LEAVE_PLANNED : LEAVE);
     bindings.addAll(FormKeys.TABLE);
