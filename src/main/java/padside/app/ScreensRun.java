@@ -51,11 +51,13 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
   private final TraceKeeper traces;
   private final PageKeeper pages;
   private final SettingsKeeper set;
+  private final WindKeeper wind;
 
   /** True once the flier left by a key, and no signal ends the program. */
   private boolean left;
 
-  private ScreensRun(Path folder, SettingsFile settings, ThisMachine machine) {
+  private ScreensRun(
+      Path folder, SettingsFile settings, ThisMachine machine, Optional<WindSource> meter) {
     Thread library = new Thread(LogFolder::readyLibrary, "padside library");
     library.setDaemon(true);
     library.start();
@@ -74,6 +76,7 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
     this.sync = new SyncKeeper(keeper, places, inbox);
     this.traces = new TraceKeeper(folder, inbox);
     this.pages = new PageKeeper(keeper, new PageMaker(Folders.of(System.getenv()).pages()), inbox);
+    this.wind = new WindKeeper(meter, machine::uptimeSeconds, inbox);
     Thread.setDefaultUncaughtExceptionHandler((thread, bug) -> inbox.failed(bug));
     Runtime.getRuntime().addShutdownHook(signalled);
   }
@@ -87,7 +90,8 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
   /** Opens the screens on a log of the flier's, backed up afterwards; returns the exit status. */
   static int over(Path folder) {
     SettingsFile settings = SettingsFile.own();
-    ScreensRun run = new ScreensRun(folder, settings, new ThisMachine(settings.clock()));
+    ScreensRun run =
+        new ScreensRun(folder, settings, new ThisMachine(settings.clock()), settings.wind());
     int status = over(run);
     if (status == Exit.DONE && run.keeper.saved() && run.left) {
       LeavingBackup.tell(folder, SettingsFile.own());
@@ -95,10 +99,12 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
     return status;
   }
 
-  /** Opens the screens on the made-up season, whose dates no clock has to fit. */
+  /** Opens the screens on the made-up season, whose dates no clock has to fit, in made-up wind. */
   static int overSeason(Path folder) {
     SettingsFile settings = SettingsFile.own();
-    return over(new ScreensRun(folder, settings, new ThisMachine(Setting.Clock.TRUSTED)));
+    WindSource meter = settings.wind().orElse(WindSource.simulated());
+    ThisMachine machine = new ThisMachine(Setting.Clock.TRUSTED);
+    return over(new ScreensRun(folder, settings, machine, Optional.of(meter)));
   }
 
   private static int over(ScreensRun run) {
@@ -158,11 +164,13 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
         settings.ease(),
         Optional.empty(),
         sync.atStart(),
+        wind.atStart(),
         0);
   }
 
   private void loop(World world, LogKeeper.Opened opened) {
     checker.prepare();
+    wind.start();
     new ScreenLoop(inbox, this).run(start(world, opened));
   }
 
@@ -275,6 +283,7 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
   @Override
   public void close() {
     console.close();
+    wind.close();
     sync.close();
     traces.close();
     pages.close();
