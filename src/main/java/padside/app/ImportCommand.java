@@ -19,6 +19,7 @@ import padside.flight.Logbook;
 import padside.report.Sheet;
 import padside.screen.Ease;
 import padside.screen.Sync;
+import padside.screen.WireWind;
 import padside.screen.World;
 import padside.units.Reading;
 import picocli.CommandLine.Command;
@@ -261,6 +262,7 @@ final class ImportCommand implements Callable<Integer> {
         Ease.usual(),
         Optional.empty(),
         Sync.none(),
+        WireWind.none(),
         0);
   }
 

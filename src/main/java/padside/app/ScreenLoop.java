@@ -148,7 +148,10 @@ final class ScreenLoop {
       throw new IllegalStateException("work on a thread of its own failed", failed.bug());
     }
     if (item instanceof Inbox.Answered answered) {
-      return session.on(answered.event());
+      Session.Turn turn = session.on(answered.event());
+      return answered.event() instanceof Event.Winded
+          ? turn.session().ticked(outside.moment())
+          : turn;
     }
     if (item instanceof Inbox.Settled) {
       outside.putAside();

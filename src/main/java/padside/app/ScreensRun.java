@@ -53,11 +53,17 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
   private final TraceKeeper traces;
   private final PageKeeper pages;
   private final SettingsKeeper set;
+  private final WindKeeper wind;
 
   /** True once the flier left by a key, and no signal ends the program. */
   private boolean left;
 
-  private ScreensRun(Path folder, SettingsFile settings, ThisMachine machine, Where where) {
+  private ScreensRun(
+      Path folder,
+      SettingsFile settings,
+      ThisMachine machine,
+      Optional<WindSource> meter,
+      Where where) {
     Thread library = new Thread(LogFolder::readyLibrary, "padside library");
     library.setDaemon(true);
     library.start();
@@ -79,6 +85,7 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
     this.sync = new SyncKeeper(keeper, places, inbox);
     this.traces = new TraceKeeper(folder, inbox);
     this.pages = new PageKeeper(keeper, new PageMaker(Folders.of(System.getenv()).pages()), inbox);
+    this.wind = new WindKeeper(meter, machine::uptimeSeconds, inbox);
     Thread.setDefaultUncaughtExceptionHandler((thread, bug) -> inbox.failed(bug));
     Runtime.getRuntime().addShutdownHook(signalled);
   }
@@ -107,7 +114,8 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
 
   private static int overBackedUp(Path folder, Where where) {
     SettingsFile settings = SettingsFile.own();
-    ScreensRun run = new ScreensRun(folder, settings, new ThisMachine(settings.clock()), where);
+    ThisMachine machine = new ThisMachine(settings.clock());
+    ScreensRun run = new ScreensRun(folder, settings, machine, settings.wind(), where);
     int status = over(run);
     if (status == Exit.DONE && run.keeper.saved() && run.left) {
       LeavingBackup.tell(folder, SettingsFile.own());
@@ -115,11 +123,13 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
     return status;
   }
 
-  /** Opens the screens on the made-up season, whose dates no clock has to fit. */
+  /** Opens the screens on the made-up season, whose dates no clock has to fit, in made-up wind. */
   static int overSeason(Path folder, Where where) {
+    SettingsFile settings = SettingsFile.own();
+    Optional<WindSource> meter = Optional.of(settings.wind().orElse(WindSource.simulated()));
     ThisMachine machine = new ThisMachine(Setting.Clock.TRUSTED);
     return ToldInWindow.during(
-        where, () -> over(new ScreensRun(folder, SettingsFile.own(), machine, where)));
+        where, () -> over(new ScreensRun(folder, settings, machine, meter, where)));
   }
 
   private static int over(ScreensRun run) {
@@ -179,11 +189,13 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
         settings.ease(),
         Optional.empty(),
         sync.atStart(),
+        wind.atStart(),
         0);
   }
 
   private void loop(World world, LogKeeper.Opened opened) {
     checker.prepare();
+    wind.start();
     new ScreenLoop(inbox, this).run(start(world, opened));
   }
 
@@ -296,6 +308,7 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
   @Override
   public void close() {
     display.close();
+    wind.close();
     sync.close();
     traces.close();
     pages.close();

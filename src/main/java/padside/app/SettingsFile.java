@@ -112,7 +112,7 @@ record SettingsFile(Map<String, String> texts, List<String> told) {
         units,
         text(Setting.RULES),
         set(Setting.OWN_LIMIT).flatMap(text -> Notations.windSpeed(units).read(text).value()),
-        set(Setting.ROD_DIVISOR).flatMap(text -> Notations.number().read(text).value()));
+        number(Setting.ROD_DIVISOR));
   }
 
   private static UnitSystem units(Optional<String> word) {
@@ -129,6 +129,22 @@ record SettingsFile(Map<String, String> texts, List<String> told) {
     return Setting.constant(Setting.Clock.class, text(Setting.CLOCK));
   }
 
+  /** The wind meter that is read while screens run. */
+  Optional<WindSource> wind() {
+    long minutes = Math.round(number(Setting.WIND_MINUTES).orElseThrow());
+    try {
+      return set(Setting.WIND_SOURCE)
+          .map(
+              typed ->
+                  typed.equalsIgnoreCase(Setting.MADE_UP)
+                      ? Optional.<Path>empty()
+                      : Optional.of(Folders.typed(typed)))
+          .map(place -> new WindSource(place, (int) minutes));
+    } catch (InvalidPathException e) {
+      return Optional.empty(); // on no system Padside was tried on
+    }
+  }
+
   /** Where a second backup goes. */
   Optional<Path> secondBackup() {
     try {
@@ -143,6 +159,10 @@ record SettingsFile(Map<String, String> texts, List<String> told) {
    */
   List<String> ssh() {
     return List.of(text(Setting.SSH).split("\\s+", -1));
+  }
+
+  private Optional<Double> number(Setting setting) {
+    return set(setting).flatMap(text -> Notations.number().read(text).value());
   }
 
   private Optional<String> set(Setting setting) {

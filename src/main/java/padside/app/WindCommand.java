@@ -1,6 +1,5 @@
 package padside.app;
 
-import java.io.BufferedInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintWriter;
@@ -37,10 +36,6 @@ import picocli.CommandLine.Spec;
           + " input."
     })
 final class WindCommand implements Callable<Integer> {
-  /** A silence longer than this is told: common practice, no source. */
-  private static final double STALE_S = 10;
-
-  private static final int LONGEST_MINUTES = 60;
   private static final long LINE_MILLIS = 1_000;
 
   @Spec private CommandSpec spec;
@@ -83,14 +78,14 @@ final class WindCommand implements Callable<Integer> {
     if (simulate) {
       return simulated();
     }
-    if (minutes < 1 || minutes > LONGEST_MINUTES) {
+    if (minutes < 1 || minutes > WindSource.MOST_MINUTES) {
       spec.commandLine()
           .getErr()
-          .println("--minutes is 1 to " + LONGEST_MINUTES + ", not " + minutes + ".");
+          .println("--minutes is 1 to " + WindSource.MOST_MINUTES + ", not " + minutes + ".");
       return Exit.USAGE;
     }
-    try (InputStream in = opened()) {
-      return follow(new BufferedInputStream(in));
+    try (WireLines lines = new WireLines(opened())) {
+      return follow(lines);
     } catch (IOException e) {
       throw new Fault(
           "wind-source",
@@ -107,12 +102,12 @@ final class WindCommand implements Callable<Integer> {
     return source == null ? System.in : Files.newInputStream(source);
   }
 
-  private int follow(InputStream in) throws IOException, Fault {
+  private int follow(WireLines lines) throws IOException, Fault {
     WireWindow window = new WireWindow(TimeSpan.ofMinutes(minutes));
     ThisMachine machine = new ThisMachine();
     WindNotation notation = Notations.wind(root.settings().settings().units());
     long others = 0;
-    for (Optional<String> line = line(in); line.isPresent(); line = line(in)) {
+    for (Optional<String> line = lines.next(); line.isPresent(); line = lines.next()) {
       Optional<Wind> read = WireLine.read(line.get());
       if (read.isEmpty()) {
         others++;
@@ -134,7 +129,7 @@ final class WindCommand implements Callable<Integer> {
             : "";
     String first = window.tellsGusts() ? "" : "; too few readings yet to tell a gust";
     return silence
-            .filter(each -> each.seconds() > STALE_S)
+            .filter(each -> each.seconds() > WireWindow.STALE.seconds())
             .map(each -> "; silent for " + Math.round(each.seconds()) + " s before")
             .orElse("")
         + (first.isEmpty() ? gusts : first);
@@ -144,14 +139,19 @@ final class WindCommand implements Callable<Integer> {
     if (window.wind().isEmpty()) {
       throw new Fault(
           "no-wind",
-          "No reading came from " + name() + ", only " + others + " other lines.",
+          "No reading came from " + name() + ", only " + counted(others, "other line") + ".",
           "A line is like \"wind 4.2 m/s 270\", or MWV of NMEA 0183; the speed of a serial device"
               + " is set with stty.");
     }
     if (others > 0) {
-      root.tell(others + " lines from " + name() + " were no readings and are left out.");
+      String were = others == 1 ? " was no reading and is" : " were no readings and are";
+      root.tell(counted(others, "line") + " from " + name() + were + " left out.");
     }
     return Exit.DONE;
+  }
+
+  private static String counted(long lines, String noun) {
+    return lines + " " + noun + (lines == 1 ? "" : "s");
   }
 
   private int simulated() {
@@ -172,20 +172,5 @@ final class WindCommand implements Callable<Integer> {
     PrintWriter out = spec.commandLine().getOut();
     out.println(PrintableText.of(line));
     return !out.checkError();
-  }
-
-  /** One line, cut behind what no reading is as long as; empty at the end. */
-  private static Optional<String> line(InputStream in) throws IOException {
-    StringBuilder line = new StringBuilder();
-    int next = in.read();
-    if (next < 0) {
-      return Optional.empty();
-    }
-    for (; next >= 0 && next != '\n'; next = in.read()) {
-      if (line.length() <= WireLine.LONGEST) {
-        line.append((char) next);
-      }
-    }
-    return Optional.of(line.toString());
   }
 }

@@ -54,6 +54,10 @@ public record Entry(String typed, int cursor, boolean fresh, boolean touched) {
     return new Entry(text, text.length(), false, touched || !text.equals(typed));
   }
 
+  Entry showing(String text) {
+    return new Entry(text, text.length(), fresh, touched);
+  }
+
   Entry entered(boolean anew) {
     return new Entry(typed, typed.length(), anew, touched);
   }

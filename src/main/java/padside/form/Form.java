@@ -133,6 +133,14 @@ public record Form(
         .orElse(this);
   }
 
+  /** The same with another text in a field for the eyes alone; the cursor stays behind it. */
+  public Form showing(String name, String text) {
+    return indexOf(name)
+        .map(i -> replace(entries, i, entries.get(i).showing(text)))
+        .map(changed -> new Form(fields, opened, changed, at, picked))
+        .orElse(this);
+  }
+
   /**
    * The form as it is when the field is left: in a list field the option picked stands for what was
    * typed.

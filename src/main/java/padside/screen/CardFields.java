@@ -150,14 +150,15 @@ final class CardFields {
 
   /**
    * Where the cursor lands on a card filled from what is known: the first field that is missing,
-   * cannot be read or is stale; the last one when there is none.
+   * cannot be read, is stale or comes by wire; the last one when there is none.
    */
   static int firstWanted(Form form, Facts facts, World world) {
     StageLots lots = StageLots.of(facts, world);
     for (int i = 0; i < form.fields().size(); i++) {
       String name = form.fields().get(i).name();
       boolean blank = form.entries().get(i).typed().isBlank();
-      boolean wanted = blank ? isNeeded(name) : name.equals(WIND) && form.doubt(i).isPresent();
+      boolean wind = name.equals(WIND) && (form.doubt(i).isPresent() || ByWire.isOn(facts, world));
+      boolean wanted = blank ? isNeeded(name) : wind;
       boolean lot =
           Stream.of(Flight.LOT, Flight.BOOSTER_LOT)
               .anyMatch(each -> name.equals(each.name()) && lots.wants(each, facts, world));
@@ -176,6 +177,9 @@ final class CardFields {
 
   /** Doubts the wind of the day's last reading once that was taken too long ago. */
   private static Rule<Wind> stale(Facts facts, World world) {
+    if (ByWire.isOn(facts, world)) {
+      return Rule.none();
+    }
     Optional<Weather> latest = facts.get(Flight.DAY).flatMap(world.log()::latestWeather);
     return wind ->
         latest

@@ -125,12 +125,22 @@ record CardScreen(Form form, Facts finished, Draft draft, LiveCheck check, Phase
     if (TO_PAD.has(key) && asksCheck()) {
       return keep(Phase.CHECKING_FOR_PAD, world);
     }
+    if (ByWire.TAKE.has(key) && asksCheck()) {
+      return byWire(world);
+    }
     if (LEAVE.has(key)) {
       return kept(CardForm.facts(form)).in(Phase.LEAVING).settled(world);
     }
     return FormKeys.press(form, key)
         .map(next -> edited(next, key, world).settled(world))
         .orElse(Step.stay(this));
+  }
+
+  private Step byWire(World world) {
+    return ByWire.text(world)
+        .map(text -> form.set(CardFields.WIND, text).to(form.at()))
+        .map(next -> with(next).in(Phase.FILLING).kept(CardForm.facts(next)).settled(world))
+        .orElseGet(() -> Step.stay(this).and(new Effect.Tell(ByWire.refusal(world))));
   }
 
   private Turn edited(Form next, Key key, World world) {
@@ -207,7 +217,7 @@ record CardScreen(Form form, Facts finished, Draft draft, LiveCheck check, Phase
   private Card card(World world) {
     Form shown = CardForm.left(form.accepted(), finished, draft.record(), world);
     RecordId id = draft.record().orElse(new RecordId("being filled"));
-    Flight flight = new Flight(id, CardForm.facts(shown));
+    Flight flight = new Flight(id, ByWire.standing(CardForm.facts(shown), world));
     Optional<Instant> now = Optional.of(world.now()).filter(any -> !isPlanned());
     return Card.of(flight, world.log(), world.outcomes(), now);
   }
@@ -245,8 +255,9 @@ record CardScreen(Form form, Facts finished, Draft draft, LiveCheck check, Phase
     if ((phase != Phase.CHECKING && !forPad) || waits) {
       return new Turn(this, List.of());
     }
-    Facts facts = asks ? finished.with(answered()) : finished;
-    boolean wind = form.touched(CardFields.WIND) && asks;
+    Facts blows = ByWire.standing(finished, world);
+    Facts facts = asks ? blows.with(answered()) : finished;
+    boolean wind = asks && (ByWire.isOn(finished, world) || form.touched(CardFields.WIND));
     List<Action.Change> reading = wind ? CardStart.reading(facts, world) : List.of();
     Draft.Kept sent = draft.keep("keep card", facts, reading);
     Phase saving = forPad ? Phase.SAVING_FOR_PAD : Phase.SAVING;
@@ -255,7 +266,7 @@ record CardScreen(Form form, Facts finished, Draft draft, LiveCheck check, Phase
   }
 
   /** A flight that has flown keeps the verdict it flew with; of a planned one none is kept. */
-  private boolean asksCheck() {
+  boolean asksCheck() {
     boolean flown = finished.get(Flight.STATUS).equals(Optional.of(Flight.Status.FLOWN));
     return !flown && !isPlanned();
   }
@@ -350,7 +361,7 @@ record CardScreen(Form form, Facts finished, Draft draft, LiveCheck check, Phase
     List<Binding> bindings = new ArrayList<>(List.of(planned ? KEEP_PLANNED : KEEP));
     bindings.addAll(List.of(CheckScreen.CHECK, ChartScreen.CHART));
     if (asksCheck) {
-      bindings.add(TO_PAD);
+      bindings.addAll(List.of(TO_PAD, ByWire.TAKE));
     }
     bindings.add(planned ? LEAVE_PLANNED : LEAVE);
     bindings.addAll(FormKeys.TABLE);

@@ -1,5 +1,8 @@
 package padside.screen;
 
+import java.util.Optional;
+import padside.fact.Facts;
+import padside.form.Form;
 import padside.preflight.Answer;
 import padside.units.UnitSystem;
 
@@ -37,7 +40,8 @@ final class CardView {
         world,
         new FormPane.Area(divider + 2, 1, columns - divider - 3, rows - 3));
     canvas.put(2, rows - 3, card.state(world), Style.LABEL);
-    FormPane.draw(canvas, card.form(), new FormPane.Area(0, 2, formWidth, rows - 6));
+    wire(canvas, card, world, new FormPane.Area(2, 1, formWidth - 2, 1));
+    FormPane.draw(canvas, shown(card, world), new FormPane.Area(0, 2, formWidth, rows - 6));
   }
 
   private static void above(Canvas canvas, CardScreen card, World world) {
@@ -46,8 +50,34 @@ final class CardView {
     int top = CheckPane.verdict(canvas, card.check(), new FormPane.Area(0, 1, columns, 3));
     Line brief = brief(card.check(), columns - 2, world.settings().units());
     canvas.put(1, top, brief.text(), brief.style());
-    canvas.put(2, rows - 3, card.state(world), Style.LABEL);
-    FormPane.draw(canvas, card.form(), new FormPane.Area(0, top + 1, columns - 1, rows - top - 4));
+    String state = card.state(world);
+    canvas.put(2, rows - 3, state, Style.LABEL);
+    int left = 2 + state.length() + 2;
+    wire(canvas, card, world, new FormPane.Area(left, rows - 3, columns - left - 2, 1));
+    FormPane.draw(
+        canvas, shown(card, world), new FormPane.Area(0, top + 1, columns - 1, rows - top - 4));
+  }
+
+  /** The form with the meter's wind of now where the card goes by it. */
+  private static Form shown(CardScreen card, World world) {
+    Form form = card.form();
+    return ByWire.text(world)
+        .filter(any -> ByWire.isOn(CardForm.facts(form), world))
+        .map(text -> form.showing(CardFields.WIND, text))
+        .orElse(form);
+  }
+
+  /** How old the meter's wind is that the card goes by, or the meter's beside a typed one. */
+  private static void wire(Canvas canvas, CardScreen card, World world, FormPane.Area area) {
+    Facts facts = CardForm.facts(card.form());
+    Optional<Line> line =
+        ByWire.isOn(facts, world)
+            ? Optional.of(ByWire.brief(world))
+            : ByWire.beside(facts, world).filter(any -> card.asksCheck());
+    line.ifPresent(
+        each ->
+            canvas.put(
+                area.left(), area.top(), Paragraph.cut(each.text(), area.width()), each.style()));
   }
 
   /** What would help is worth more than the flight that had better not be. */

@@ -10,6 +10,7 @@ enum DayKeys {
   GONE("g", "gone", "it left the pad: marks it flown, then debrief"),
   DEBRIEF("d", "debrief", "debrief of the newest flight without one"),
   WEATHER("w", "wind", "read wind and weather"),
+  WIRE(ByWire.KEY, "", ByWire.MEANING),
   PLAN("t", "plan", "to fly next: the plan, and what to pack"),
   LOG("l", "log", "all flights"),
   FLEET("f", "fleet", "the rockets and what is to be mended"),

@@ -120,6 +120,7 @@ record DayScreen(ListCursor cursor, Optional<Ticket> gone) implements Screen {
       case NEW -> onDay(world, day -> opening(CardScreen.create(world, day)));
       case OPEN -> onMarked(world, flight -> opening(atPad(flight, world)));
       case WEATHER -> onDay(world, day -> opening(WeatherScreen.create(day, world)));
+      case WIRE -> onDay(world, day -> byWire(day, world));
       case GONE -> onMarked(world, flight -> leavesThePad(flight, world));
       case DEBRIEF -> debrief(world);
       case SIGHTS -> onMarked(world, flight -> opening(SightShelf.of(flight.id(), world)));
@@ -182,6 +183,20 @@ record DayScreen(ListCursor cursor, Optional<Ticket> gone) implements Screen {
         : inside(flight, world);
   }
 
+  /** The meter's wind as a reading of the day, which cards begun from now on go by. */
+  private Step byWire(Day day, World world) {
+    return ByWire.taken(world)
+        .filter(any -> day.date().equals(Optional.of(today(world))))
+        .map(wind -> CardStart.looked(wind.with(Flight.DAY, day.id()), world))
+        .map(
+            reading ->
+                Step.stay(this)
+                    .and(
+                        new Effect.Save(
+                            new Ticket(world.turn(), 1), new Action("wind by wire", reading))))
+        .orElseGet(() -> Step.stay(this).and(new Effect.Tell(ByWire.refusal(world))));
+  }
+
   /** The newest flight without a debrief, else the newest flown. */
   private Step debrief(World world) {
     List<Flight> flown =
@@ -213,7 +228,9 @@ record DayScreen(ListCursor cursor, Optional<Ticket> gone) implements Screen {
   static Action goneAction(Flight flight, Facts more, World world) {
     Facts facts =
         more.with(Flight.STATUS, Flight.Status.FLOWN).with(Flight.LIFTOFF_AT, world.now());
-    return Action.change("gone", Kind.FLIGHT, flight.id(), facts);
+    Facts blows = ByWire.atLiftOff(flight.facts(), world);
+    return Action.change("gone", Kind.FLIGHT, flight.id(), blows.with(facts))
+        .and(new Action("gone", ByWire.reading(flight.facts(), world)));
   }
 
   private Step scrubbed(Flight flight, World world) {

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import padside.flight.Day;
 import padside.flight.Flight;
@@ -83,15 +84,20 @@ final class DayView {
       canvas.put(LEFT, 3, notToday(day, world, canvas.size().columns()), Style.OBJECTION);
       return LIST_TOP;
     }
-    List<String> lines =
-        Stream.of(TrendText.of(day, world), SunText.of(day, world))
+    List<Line> lines =
+        Stream.of(
+                ByWire.beside(day, world),
+                TrendText.of(day, world).map(Line::plain),
+                SunText.of(day, world).map(Line::plain))
             .flatMap(Optional::stream)
             .toList();
     for (int i = 0; i < lines.size(); i++) {
-      String line = Paragraph.cut(lines.get(i), canvas.size().columns() - 2 * LEFT);
-      canvas.put(LEFT, 3 + i, line, Style.PLAIN);
+      String line = Paragraph.cut(lines.get(i).text(), canvas.size().columns() - 2 * LEFT);
+      canvas.put(LEFT, 3 + i, line, lines.get(i).style());
     }
-    return lines.size() > 1 && canvas.size().rows() >= ROOMY ? LIST_TOP + 1 : LIST_TOP;
+    int more = Math.max(0, lines.size() - 2);
+    boolean roomy = lines.size() > 1 && canvas.size().rows() >= ROOMY;
+    return LIST_TOP + more + (roomy ? 1 : 0);
   }
 
   private static List<ListPane.Heading> headings(DayCrowd crowd) {
@@ -167,35 +173,43 @@ final class DayView {
 
   private static void weather(Canvas canvas, Day day, World world) {
     Optional<Weather> latest = world.log().latestWeather(day.id());
+    String air = latest.map(read -> air(read, world)).orElse("");
+    if (ByWire.isOn(day, world)) {
+      Line wire = ByWire.line("Wind ", world);
+      inOrder(canvas, wire, Line.plain(air));
+      return;
+    }
     if (latest.isEmpty()) {
       canvas.put(LEFT, 1, "No weather read yet. w reads it.", Style.OBJECTION);
       return;
     }
-    UnitSystem units = world.settings().units();
-    String wind =
-        latest
-            .get()
-            .wind()
-            .map(w -> "Wind " + Notations.wind(units).show(w))
-            .orElse("No wind read");
     Optional<Duration> age = Ages.since(latest.get(), world);
     boolean old = age.map(Ages::isOldWind).orElse(true);
     String when = " · read " + age.map(Ages::words).orElse("at an unknown time");
-    canvas.put(LEFT, 1, wind, Style.STRONG);
-    canvas.put(LEFT + wind.length(), 1, when, old ? Style.OBJECTION : Style.PLAIN);
-    StringBuilder rest = new StringBuilder();
-    latest
-        .get()
-        .temperature()
-        .map(Notations.temperature(units)::show)
-        .ifPresent(text -> rest.append(" · ").append(text));
-    latest.get().facts().get(Weather.SKY).ifPresent(text -> rest.append(" · ").append(text));
-    int column = LEFT + wind.length() + when.length();
-    canvas.put(
-        column,
-        1,
-        Paragraph.cut(rest.toString(), canvas.size().columns() - column - 1),
-        Style.PLAIN);
+    inOrder(
+        canvas,
+        Line.strong(
+            ByWire.shown(latest.get().facts(), world).map("Wind "::concat).orElse("No wind read")),
+        new Line(when, old ? Style.OBJECTION : Style.PLAIN),
+        Line.plain(air));
+  }
+
+  private static void inOrder(Canvas canvas, Line... parts) {
+    int column = LEFT;
+    for (Line part : parts) {
+      int room = Math.max(0, canvas.size().columns() - column - 1);
+      canvas.put(column, 1, Paragraph.cut(part.text(), room), part.style());
+      column += part.text().length();
+    }
+  }
+
+  private static String air(Weather read, World world) {
+    return Stream.of(
+            read.temperature().map(Notations.temperature(world.settings().units())::show),
+            read.facts().get(Weather.SKY))
+        .flatMap(Optional::stream)
+        .map(" · "::concat)
+        .collect(Collectors.joining());
   }
 
   /** What holds for the day's field, and at the end of the line what is to be chosen from. */

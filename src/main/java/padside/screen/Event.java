@@ -62,6 +62,9 @@ public sealed interface Event {
    */
   record Synced(Sync sync, Optional<Logbook> log, Optional<String> told) implements Event {}
 
+  /** What the wind meter tells has changed; screens find it in their world, as time passes. */
+  record Winded(WireWind wire) implements Event {}
+
   /** What was done to a record, oldest first; what was typed in pauses is told as one. */
   record HistoryRead(Ticket ticket, List<Operation> history) implements Event {
     public HistoryRead {

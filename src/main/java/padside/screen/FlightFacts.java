@@ -87,9 +87,7 @@ final class FlightFacts {
     line("Tilt toward", Flight.TILT_TOWARD, Notations.bearing()::show);
     line(
         "Wind",
-        flight
-            .wind()
-            .map(Notations.wind(units)::show)
+        ByWire.shown(facts, world)
             .or(() -> facts.typed(Flight.WIND_MEAN).map(FlightFacts::unread)));
     line("Flier", Flight.FLIER, Function.identity());
     line("Pad", Flight.PAD, String::valueOf);

@@ -25,10 +25,15 @@ record GoingOn(Flight flight, Facts checked, List<String> open, boolean against)
     open = List.copyOf(open);
   }
 
-  static GoingOn of(Flight flight, List<PadLine> open, Answer answer) {
+  /**
+   * Of a card the check has answered to.
+   *
+   * @param answered what of that is to be kept
+   */
+  static GoingOn of(Flight flight, List<PadLine> open, Answer answer, Facts answered) {
     return new GoingOn(
         flight,
-        answer.facts().changedSince(flight.facts()),
+        answered.changedSince(flight.facts()),
         open.stream().map(PadLine::text).toList(),
         answer.ruling().verdict() == Ruling.Verdict.NO_GO);
   }

@@ -65,7 +65,10 @@ record MarkScreen(
             .with(Flight.LIFTOFF_AT, world.now())
             .with(Flight.LIFTOFF_UP, world.moment().up())
             .with(Flight.LIFTOFF_BOOT, world.moment().boot());
-    Sending.Sent sent = sending.keep("lift-off", flight, facts);
+    Facts card = sending.flight(flight, world).map(Flight::facts).orElse(Facts.none());
+    Facts blows = ByWire.atLiftOff(card, world);
+    Sending.Sent sent =
+        sending.keep("lift-off", flight, blows.with(facts), ByWire.reading(card, world));
     HeldKey pressed = HeldKey.none().pressed(world);
     return Step.close()
         .open(new MarkScreen(flight, sent.sending(), false, pressed, Optional.empty()))

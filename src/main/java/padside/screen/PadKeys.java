@@ -9,6 +9,7 @@ enum PadKeys {
   PART("<enter>", "part done", "tick what is left of this part and go to the next"),
   ARM("a", "arm", "go on to the count; asks once where lines are open or the check says NO-GO"),
   WIND("w", "wind", "read the wind anew: Enter keeps it on the day and on the card"),
+  WIRE(ByWire.KEY, "", ByWire.MEANING),
   MISFIRE("m", "misfire", "the motor did not light: everybody waits"),
   LARGE("v", "large", "verdict, wind and limit in large figures; any key comes back"),
   CHECK("<f3>", "check", "the whole check with its sources"),

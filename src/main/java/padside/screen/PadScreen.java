@@ -80,21 +80,41 @@ record PadScreen(
       return Step.close();
     }
     LiveCheck.Asked asked =
-        check.ask(Card.of(card.get(), world.log(), world.outcomes(), Optional.of(world.now())));
+        check.ask(
+            Card.of(
+                blowing(card.get(), world),
+                world.log(),
+                world.outcomes(),
+                Optional.of(world.now())));
     PadScreen now = new PadScreen(flight, at, wind, sending, asked.check(), mode);
     Optional<Answer> answer = now.check.current();
     Step next =
         answer
             .filter(any -> mode == Mode.ARMING)
             .map(any -> now.goingOn(card.get(), any, world))
-            .or(() -> answer.filter(a -> card.get().verdict().isEmpty()).map(now::answered))
+            .or(
+                () ->
+                    answer
+                        .filter(a -> card.get().verdict().isEmpty())
+                        .map(a -> now.answered(a, card.get(), world)))
             .orElse(Step.stay(now));
     return next.and(asked.effects());
   }
 
   /** Keeps what the check says to a wind read here. */
-  private Step answered(Answer answer) {
-    return keeping("check at the pad", answer.facts());
+  private Step answered(Answer answer, Flight card, World world) {
+    return keeping("check at the pad", answered(card, answer, world));
+  }
+
+  /** In the wind that stands for now, the card's own or the meter's. */
+  private static Flight blowing(Flight card, World world) {
+    return new Flight(card.id(), ByWire.standing(card.facts(), world));
+  }
+
+  /** What the check says, and the wind it says that of where that is the meter's. */
+  private static Facts answered(Flight card, Answer answer, World world) {
+    Facts blows = blowing(card, world).facts().changedSince(card.facts());
+    return blows.with(answer.facts());
   }
 
   private Step keeping(String label, Facts facts) {
@@ -131,6 +151,7 @@ record PadScreen(
       case ARM -> armed(world);
       case LARGE -> Step.stay(in(Mode.LARGE));
       case WIND -> Step.stay(typing(Optional.of(PadWind.of(card, world))));
+      case WIRE -> byWire(world);
       case MISFIRE -> MisfireScreen.begin(flight, world);
       case CHECK -> Step.stay(this).open(CheckScreen.of(check));
       case CHART -> Step.stay(this).open(ChartScreen.of(check));
@@ -178,7 +199,7 @@ record PadScreen(
   }
 
   private Step goingOn(Flight card, Answer answer, World world) {
-    GoingOn on = GoingOn.of(card, list(card, world).open(), answer);
+    GoingOn on = GoingOn.of(card, list(card, world).open(), answer, answered(card, answer, world));
     if (on.asks()) {
       return Step.close().open(AgainstScreen.of(on));
     }
@@ -204,10 +225,20 @@ record PadScreen(
     return PadWind.isRead(form) ? blown(form, world) : Step.stay(this);
   }
 
-  /** The wind as a reading of the day and on the card, which the check has not seen yet. */
+  private Step byWire(World world) {
+    return ByWire.taken(world)
+        .map(wind -> blown(wind, world))
+        .orElseGet(() -> Step.stay(this).and(new Effect.Tell(ByWire.refusal(world))));
+  }
+
   private Step blown(Form form, World world) {
+    return blown(form.facts(), world);
+  }
+
+  /** The wind as a reading of the day and on the card, which the check has not seen yet. */
+  private Step blown(Facts wind, World world) {
     Flight card = flight(world).orElseThrow();
-    Facts blows = Answer.noFacts().with(form.facts());
+    Facts blows = Answer.noFacts().with(wind);
     Sending.Sent sent =
         sending.keep(
             "wind at the pad", flight, blows, CardStart.looked(card.facts().with(blows), world));

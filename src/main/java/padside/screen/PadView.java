@@ -18,6 +18,8 @@ final class PadView {
   private static final int LIST_WIDTH = 62;
   private static final int VERY_WIDE = 160;
   private static final int WIDEST_LIST = 90;
+  private static final int TYPED_WIDTH = 18;
+  private static final int WIRE_WIDTH = 27;
 
   private PadView() {}
 
@@ -34,7 +36,7 @@ final class PadView {
         wide
             ? beside(canvas, pad, world)
             : CheckPane.verdict(canvas, pad.check(), new FormPane.Area(0, 1, width, 3));
-    int row = wind(canvas, top, pad, card, world);
+    int row = wind(canvas, new FormPane.Area(0, top, width, 1), pad, card, world);
     PadList list = pad.list(card, world);
     lines(
         canvas,
@@ -71,10 +73,26 @@ final class PadView {
   }
 
   /** The wind the check looks at and how old it is, or the wind being typed; the row below. */
-  private static int wind(Canvas canvas, int row, PadScreen pad, Flight card, World world) {
+  private static int wind(
+      Canvas canvas, FormPane.Area area, PadScreen pad, Flight card, World world) {
+    int row = area.top();
+    int width = area.width();
     if (pad.wind().isPresent()) {
       return typing(canvas, row, pad.wind().get());
     }
+    if (ByWire.isOn(card.facts(), world)) {
+      Line line = ByWire.line("", world);
+      canvas.put(LEFT, row, Paragraph.cut(line.text(), width - LEFT), line.style());
+      return row + 1;
+    }
+    int next = typed(canvas, row, card, world);
+    Optional<Line> beside = ByWire.beside(card.facts(), world);
+    beside.ifPresent(
+        line -> canvas.put(LEFT, next, Paragraph.cut(line.text(), width - LEFT), line.style()));
+    return next + (beside.isPresent() ? 1 : 0);
+  }
+
+  private static int typed(Canvas canvas, int row, Flight card, World world) {
     String wind =
         card.wind().map(Notations.wind(world.settings().units())::show).orElse("no wind read");
     Optional<Duration> age =
@@ -91,7 +109,7 @@ final class PadView {
   }
 
   private static int typing(Canvas canvas, int row, Form form) {
-    int width = 18;
+    int width = Math.max(TYPED_WIDTH, Math.min(WIRE_WIDTH, form.entry().typed().length() + 1));
     String label = "Wind ";
     canvas.put(LEFT, row, label, Style.LABEL);
     canvas.fill(LEFT + label.length(), row, width, Style.FOCUS);

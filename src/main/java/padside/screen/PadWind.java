@@ -1,6 +1,8 @@
 package padside.screen;
 
 import java.util.List;
+import java.util.Optional;
+import padside.fact.Facts;
 import padside.flight.Flight;
 import padside.form.Form;
 import padside.form.FormField;
@@ -19,8 +21,12 @@ final class PadWind {
 
   private PadWind() {}
 
-  /** One field; Enter alone says that the wind was looked at and is the same. */
+  /**
+   * One field; Enter alone says that the wind was looked at and is the same, or takes the meter's
+   * that stands there.
+   */
   static Form of(Flight card, World world) {
+    Optional<Facts> wire = ByWire.taken(world);
     return Form.of(
         List.of(
             new FormField<>(
@@ -28,8 +34,10 @@ final class PadWind {
                 "Wind",
                 Notations.wind(world.settings().units()),
                 Rule.none(),
-                "Like 6g9 SW, calm or B3 W; Enter keeps it as read now.")),
-        card.facts());
+                wire.isPresent()
+                    ? "Enter goes by the meter; or type one like 6g9 SW."
+                    : "Like 6g9 SW, calm or B3 W; Enter keeps it as read now.")),
+        card.facts().with(wire.orElse(Facts.none())));
   }
 
   /** True of a wind that can be read. */

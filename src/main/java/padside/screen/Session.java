@@ -125,6 +125,9 @@ public record Session(
       }
       return waits() && !passes(pressed.key()) ? holding(pressed) : now(pressed);
     }
+    if (event instanceof Event.Winded winded) {
+      return new Turn(in(world.with(winded.wire())), List.of());
+    }
     Session now = seeing(event);
     Turn turn = now.toEveryScreen(event);
     Optional<Fault> fault = failed(event);
@@ -253,7 +256,8 @@ public record Session(
             .mapToDouble(each -> each.left().seconds())
             .min()
             .orElse(own);
-    double first = Math.min(Math.min(own, wait), untilPause().orElse(own));
+    double wire = world.wire().untilTick(world).map(TimeSpan::seconds).orElse(own);
+    double first = Math.min(Math.min(own, wait), Math.min(wire, untilPause().orElse(own)));
     double gone = now.up().seconds() - world.moment().up().seconds();
     return new TimeSpan(Math.max(0, first - gone));
   }

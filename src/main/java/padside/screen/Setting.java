@@ -76,7 +76,7 @@ public record Setting(
           "How many times the wind a rocket's speed off the rod shall be: 1 to 20; blank for the"
               + " usual.",
           "",
-          units -> within(1, 20),
+          units -> within(1, 20, 4),
           true);
 
   public static final Setting LOOKS =
@@ -121,9 +121,42 @@ public record Setting(
           units -> new Texts("ssh -p 2222"),
           false);
 
+  /** What stands for a made-up meter. */
+  public static final String MADE_UP = "simulated";
+
+  public static final Setting WIND_SOURCE =
+      new Setting(
+          "wind.source",
+          "Wind meter",
+          "A meter that sends lines: a serial device, a file, a named pipe, or simulated; blank for"
+              + " none.",
+          "",
+          units -> new Texts("/dev/ttyUSB0"),
+          false);
+
+  public static final Setting WIND_MINUTES =
+      new Setting(
+          "wind.minutes",
+          "Wind averaged",
+          "How many minutes the meter's wind is averaged over, 1 to 60.",
+          "2",
+          units -> within(1, 60, 2),
+          false);
+
   /** All, in the order they are told. */
   public static final List<Setting> ALL =
-      List.of(UNITS, RULES, OWN_LIMIT, ROD_DIVISOR, LOOKS, HANDS, SECOND_BACKUP, CLOCK, SSH);
+      List.of(
+          UNITS,
+          RULES,
+          OWN_LIMIT,
+          ROD_DIVISOR,
+          LOOKS,
+          HANDS,
+          SECOND_BACKUP,
+          WIND_SOURCE,
+          WIND_MINUTES,
+          CLOCK,
+          SSH);
 
   /** The one of that name. */
   public static Optional<Setting> find(String name) {
@@ -221,19 +254,22 @@ public record Setting(
     };
   }
 
-  private static Notation<String> within(double least, double most) {
+  private static Notation<String> within(double least, double most, double usual) {
     Notation<Double> number = Notations.number();
     return new Notation<>() {
       @Override
       public Reading<String> read(String typed) {
-        boolean fits =
-            number.read(typed).value().filter(each -> each >= least && each <= most).isPresent();
-        return fits
-            ? Reading.of(typed.strip())
-            : Reading.refused(
-                Reading.echo(typed)
-                    + " is no number from %s to %s; write one like %s."
-                        .formatted(number.show(least), number.show(most), example()));
+        return number
+            .read(typed)
+            .value()
+            .filter(each -> each >= least && each <= most)
+            .map(each -> Reading.of(number.show(each)))
+            .orElseGet(
+                () ->
+                    Reading.refused(
+                        Reading.echo(typed)
+                            + " is no number from %s to %s; write one like %s."
+                                .formatted(number.show(least), number.show(most), example())));
       }
 
       @Override
@@ -243,7 +279,7 @@ public record Setting(
 
       @Override
       public String example() {
-        return "4";
+        return number.show(usual);
       }
     };
   }

@@ -21,6 +21,7 @@ import padside.preflight.Settings;
  * @param ease how screens are shown and worked
  * @param refused why the medium takes nothing now; mostly absent
  * @param sync how it stands with other machines
+ * @param wire what a wind meter tells that sends lines
  * @param turn counts the keys pressed, so that every screen opened can have a number of its own
  */
 public record World(
@@ -35,6 +36,7 @@ public record World(
     Ease ease,
     Optional<Refused> refused,
     Sync sync,
+    WireWind wire,
     long turn) {
   /** This moment, with the log's time as its time of day: what stamps and tells every time. */
   Moment moment() {
@@ -49,7 +51,7 @@ public record World(
   World with(Logbook newer) {
     return new World(
         machine, zone, settings, newer, outcomes, checklist, packing, braille, ease, refused, sync,
-        turn);
+        wire, turn);
   }
 
   /** The same with a log that was just opened. */
@@ -60,25 +62,31 @@ public record World(
   World with(Optional<Refused> other) {
     return new World(
         machine, zone, settings, log, outcomes, checklist, packing, braille, ease, other, sync,
-        turn);
+        wire, turn);
   }
 
   World with(Sync other) {
     return new World(
         machine, zone, settings, log, outcomes, checklist, packing, braille, ease, refused, other,
-        turn);
+        wire, turn);
   }
 
   World with(Settings other) {
     return new World(
-        machine, zone, other, log, outcomes, checklist, packing, braille, ease, refused, sync,
+        machine, zone, other, log, outcomes, checklist, packing, braille, ease, refused, sync, wire,
         turn);
   }
 
   World with(Ease other) {
     return new World(
         machine, zone, settings, log, outcomes, checklist, packing, braille, other, refused, sync,
-        turn);
+        wire, turn);
+  }
+
+  World with(WireWind other) {
+    return new World(
+        machine, zone, settings, log, outcomes, checklist, packing, braille, ease, refused, sync,
+        other, turn);
   }
 
   /** Words that say something is kept, or what stands for them while the medium takes nothing. */
@@ -89,12 +97,12 @@ public record World(
   World at(Moment later) {
     return new World(
         later, zone, settings, log, outcomes, checklist, packing, braille, ease, refused, sync,
-        turn);
+        wire, turn);
   }
 
   World next(Moment later) {
     return new World(
         later, zone, settings, log, outcomes, checklist, packing, braille, ease, refused, sync,
-        turn + 1);
+        wire, turn + 1);
   }
 }

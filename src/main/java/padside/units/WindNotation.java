@@ -1,6 +1,7 @@
 package padside.units;
 
 import java.util.Comparator;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -13,7 +14,8 @@ import java.util.stream.Collectors;
  * <p>A unit stands for both speeds when only one has it. The direction is where the wind comes
  * from. A direction in bare degrees needs three digits, {@code 040}, or a degree sign or {@code
  * from} before it: {@code 6 9} is more often a forgotten {@code g} than a wind from 9°. How a
- * Beaufort number is taken: {@link Beaufort#wind}.
+ * Beaufort number is taken: {@link Beaufort#wind}. Behind it may stand {@code by wire}, which says
+ * that a meter told it and nobody typed it.
  */
 public final class WindNotation implements Notation<Wind> {
   private static final String UNIT =
@@ -46,6 +48,8 @@ public final class WindNotation implements Notation<Wind> {
 
   private static final String LIKE = "; type wind like 6g9 SW, calm, B3 W or 2.5 m/s 240.";
 
+  private static final String BY_WIRE = " by wire";
+
   private final UnitNotation<Speed> speed;
 
   WindNotation(UnitNotation<Speed> speed) {
@@ -63,7 +67,7 @@ public final class WindNotation implements Notation<Wind> {
     if (unfit.isPresent()) {
       return refused(typed, unfit.get());
     }
-    String text = Typed.normal(typed);
+    String text = withoutWire(Typed.normal(typed));
     if (text.equals("calm")) {
       return Reading.of(Wind.calm());
     }
@@ -153,6 +157,25 @@ public final class WindNotation implements Notation<Wind> {
   /** As it is typed: {@code 6g9 mph SW}. */
   public String showShort(Wind value) {
     return show(value, "g", " ");
+  }
+
+  /** As it is told by a meter: {@code 6g9 mph 225 by wire}. */
+  public String showByWire(Wind value) {
+    String speeds = showShort(new Wind(value.mean(), value.gust(), Optional.empty()));
+    return speeds + value.from().map(WindNotation::threeDigits).orElse("") + BY_WIRE;
+  }
+
+  private static String threeDigits(Bearing from) {
+    return String.format(Locale.ROOT, " %03d", Math.round(from.degrees()) % 360);
+  }
+
+  /** Whether a wind written like this came by wire. */
+  public static boolean isByWire(String typed) {
+    return Typed.normal(typed).endsWith(BY_WIRE);
+  }
+
+  private static String withoutWire(String text) {
+    return text.endsWith(BY_WIRE) ? text.substring(0, text.length() - BY_WIRE.length()) : text;
   }
 
   private String show(Wind value, String gusting, String from) {

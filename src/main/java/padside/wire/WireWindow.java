@@ -12,6 +12,9 @@ import padside.units.Wind;
 
 /** The readings of a meter over the last minutes, and the wind they come to. */
 public final class WireWindow {
+  /** A silence longer than this is told: common practice, no source. */
+  public static final TimeSpan STALE = new TimeSpan(10);
+
   /** A gust is the highest mean over so long: WMO-No. 8, volume I, chapter 5. */
   private static final double GUST_S = 3.0;
 

@@ -27,6 +27,7 @@ import padside.screen.Session;
 import padside.screen.Setting;
 import padside.screen.Size;
 import padside.screen.Sync;
+import padside.screen.WireWind;
 import padside.screen.World;
 import padside.store.LogFolder;
 import padside.terminal.Input;
@@ -122,6 +123,7 @@ class ScreenLoopTest {
         Ease.usual(),
         Optional.empty(),
         Sync.none(),
+        WireWind.none(),
         0);
   }
 

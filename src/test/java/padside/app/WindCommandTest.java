@@ -30,7 +30,7 @@ class WindCommandTest {
     Ran ran = Ran.of("x".repeat(100_000) + "\n", "wind");
 
     assertThat(ran.status()).isEqualTo(Exit.FAULT);
-    assertThat(ran.err()).contains("only 1 other lines").doesNotContain("Exception");
+    assertThat(ran.err()).contains("only 1 other line.").doesNotContain("Exception");
   }
 
   @Test

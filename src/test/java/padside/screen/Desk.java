@@ -80,6 +80,7 @@ final class Desk {
         Ease.usual(),
         Optional.empty(),
         Sync.none(),
+        WireWind.none(),
         0);
   }
 

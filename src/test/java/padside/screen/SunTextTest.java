@@ -45,6 +45,7 @@ class SunTextTest {
             seen.ease(),
             Optional.empty(),
             Sync.none(),
+            WireWind.none(),
             0);
     return SunText.of(world.log().day(day).orElseThrow(), world);
   }
