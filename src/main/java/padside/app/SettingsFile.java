@@ -13,6 +13,7 @@ import java.util.stream.Collectors;
 import padside.fact.Fault;
 import padside.preflight.Settings;
 import padside.screen.Ease;
+import padside.screen.Guide;
 import padside.screen.Setting;
 import padside.store.WholeFile;
 import padside.units.Notations;
@@ -122,7 +123,8 @@ record SettingsFile(Map<String, String> texts, List<String> told) {
   Ease ease() {
     return new Ease(
         Setting.constant(Ease.Looks.class, text(Setting.LOOKS)),
-        Setting.constant(Ease.Hands.class, text(Setting.HANDS)));
+        Setting.constant(Ease.Hands.class, text(Setting.HANDS)),
+        Guide.first(text(Setting.GUIDE).equals(Setting.word(Setting.Led.ON))));
   }
 
   Setting.Clock clock() {

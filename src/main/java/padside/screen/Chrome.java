@@ -1,5 +1,6 @@
 package padside.screen;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /** Title bar, footer and the notice line around every screen. */
@@ -12,6 +13,26 @@ final class Chrome {
     if (!size.holds(Size.SMALLEST)) {
       return tooSmall(size);
     }
+    return GuideText.of(session.top(), session.world())
+        .map(words -> led(session, size, words))
+        .orElseGet(() -> whole(session, size));
+  }
+
+  /** The guide's words between the screen, made as much lower, and its footer. */
+  private static Frame led(Session session, Size size, String words) {
+    List<String> lines = Paragraph.lines(words, size.columns() - 2);
+    Canvas guide = new Canvas(new Size(size.columns(), lines.size()));
+    for (int i = 0; i < lines.size(); i++) {
+      guide.fill(0, i, size.columns(), Style.LABEL);
+      guide.put(1, i, lines.get(i), Style.LABEL);
+    }
+    Frame screen = whole(session, new Size(size.columns(), size.rows() - lines.size()));
+    List<Frame.Row> rows = new ArrayList<>(screen.rows());
+    rows.addAll(rows.size() - 1, guide.frame().rows());
+    return new Frame(size, rows, screen.cursor());
+  }
+
+  private static Frame whole(Session session, Size size) {
     Canvas canvas = new Canvas(size);
     Screen top = session.top();
     top.draw(canvas, session.world());

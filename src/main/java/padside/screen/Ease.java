@@ -1,7 +1,7 @@
 package padside.screen;
 
 /** How screens are shown and worked: the flier's choice, to be changed while they are looked at. */
-public record Ease(Looks looks, Hands hands) {
+public record Ease(Looks looks, Hands hands, Guide guide) {
   /** How the screens are coloured. */
   public enum Looks {
     /** Best in bright sun. */
@@ -22,7 +22,7 @@ public record Ease(Looks looks, Hands hands) {
 
   /** What is usual. */
   public static Ease usual() {
-    return new Ease(Looks.BLACK_ON_WHITE, Hands.WARM);
+    return new Ease(Looks.BLACK_ON_WHITE, Hands.WARM, Guide.off());
   }
 
   /** True where fingers are cold. */
@@ -53,10 +53,14 @@ public record Ease(Looks looks, Hands hands) {
           case WHITE_ON_BLACK -> Looks.MONOCHROME;
           case MONOCHROME -> Looks.BLACK_ON_WHITE;
         };
-    return new Ease(next, hands);
+    return new Ease(next, hands, guide);
   }
 
   Ease otherHands() {
-    return new Ease(looks, cold() ? Hands.WARM : Hands.COLD);
+    return new Ease(looks, cold() ? Hands.WARM : Hands.COLD, guide);
+  }
+
+  Ease with(Guide other) {
+    return new Ease(looks, hands, other);
   }
 }

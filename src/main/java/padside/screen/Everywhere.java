@@ -1,6 +1,7 @@
 package padside.screen;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** The keys that mean the same on every screen, typing or not. */
@@ -18,10 +19,26 @@ final class Everywhere {
   static final Binding HANDS =
       Binding.of("<f12>", "", "cold hands: lines apart, no key counts twice at once; again, warm");
 
+  static final Binding GUIDE =
+      Binding.of("<c-g>", "", "the guide through a card, step by step: on, or off for good");
+
   /** For help, in this order, below the screen's own. */
-  static final List<Binding> TABLE = List.of(HELP, LOOKS, HANDS, QUIT, PUT_ASIDE, REPAINT);
+  static final List<Binding> TABLE = List.of(HELP, GUIDE, LOOKS, HANDS, QUIT, PUT_ASIDE, REPAINT);
 
   private Everywhere() {}
+
+  /** Whether a key turns the guide on or off; on the help page a plain one does. */
+  static boolean leads(Key key, Screen top) {
+    return GUIDE.has(key) || (top instanceof HelpScreen && HelpScreen.LEAD.has(key));
+  }
+
+  /** What keeps for the next start that nobody is to be led. */
+  static List<Effect> kept(Guide guide, World world) {
+    Map<String, String> off = Map.of(Setting.GUIDE.name(), Setting.word(Setting.Led.OFF));
+    return guide.wanted()
+        ? List.of()
+        : List.of(new Effect.KeepSettings(new Ticket(world.turn(), 0), off));
+  }
 
   /** The ease a key changes to. */
   static Optional<Ease> eased(Key key, Ease now) {

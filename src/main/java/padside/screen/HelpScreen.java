@@ -12,6 +12,7 @@ record HelpScreen(String about, List<Row> rows, int first) implements Screen {
   private static final Binding BACK = Binding.of("<esc><enter>q", "back", "back to the screen");
   private static final Binding SCROLL =
       Binding.of("<down><pagedown><up><pageup>", "more", "what is further down; Up back");
+  static final Binding LEAD = Binding.of("g", "guide", Everywhere.GUIDE.meaning());
   private static final String MORE = "… more: Down";
   private static final int TOP = 2;
   private static final int LEFT = 2;
@@ -94,6 +95,6 @@ record HelpScreen(String about, List<Row> rows, int first) implements Screen {
 
   @Override
   public List<Binding> bindings() {
-    return List.of(BACK, SCROLL);
+    return List.of(BACK, SCROLL, LEAD);
   }
 }

@@ -138,7 +138,9 @@ public record Session(
 
   private Session seeing(Event event) {
     if (event instanceof Event.Saved saved) {
-      return in(world.with(saved.log()));
+      Session now = in(world.with(saved.log()));
+      Guide guide = world.ease().guide();
+      return guide.leads(world) && !guide.leads(now.world) ? now.telling(GuideText.END) : now;
     }
     if (event instanceof Event.Noticed noticed) {
       return telling(noticed.line());
@@ -302,6 +304,9 @@ public record Session(
     if (eased.isPresent()) {
       return eased(eased.get());
     }
+    if (Everywhere.leads(key, top())) {
+      return led(world.ease().guide().turned(world));
+    }
     boolean help = Everywhere.HELP.has(key) && (key.character().isEmpty() || !top().takesText());
     if (help && !(top() instanceof HelpScreen)) {
       return new Turn(over(HelpScreen.of(top(), world, Everywhere.TABLE)), List.of());
@@ -312,6 +317,10 @@ public record Session(
   private Turn eased(Ease ease) {
     Session then = in(world.with(ease)).telling(ease.words());
     return new Turn(then, List.of(new Effect.Use(ease)));
+  }
+
+  private Turn led(Guide guide) {
+    return new Turn(in(world.with(world.ease().with(guide))), Everywhere.kept(guide, world));
   }
 
   private Turn askingToQuit() {

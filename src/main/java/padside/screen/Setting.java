@@ -43,6 +43,12 @@ public record Setting(
     TRUSTED
   }
 
+  /** Whether a first card is led. */
+  public enum Led {
+    ON,
+    OFF
+  }
+
   public static final Setting UNITS =
       words(
           "units",
@@ -93,6 +99,14 @@ public record Setting(
           "Hands",
           "Cold ones have lines apart and no key counts twice at once; F12 changes it anywhere.",
           Ease.usual().hands(),
+          true);
+
+  public static final Setting GUIDE =
+      words(
+          "guide",
+          "Guide",
+          "Whether a line leads through the first card of a log; Ctrl-G turns it off and on.",
+          Led.ON,
           true);
 
   public static final Setting CLOCK =
@@ -152,6 +166,7 @@ public record Setting(
           ROD_DIVISOR,
           LOOKS,
           HANDS,
+          GUIDE,
           SECOND_BACKUP,
           WIND_SOURCE,
           WIND_MINUTES,

@@ -44,11 +44,15 @@ final class PadTable implements AutoCloseable {
     setting("clock = trusted");
   }
 
-  /** Makes this the only line of the settings; without one they are as usual. */
+  /** Makes this the only line of the settings, without the guide unless it is named. */
   void setting(String... line) throws IOException {
     Path settings = folder.resolve("config/padside/settings.properties");
     Files.createDirectories(settings.getParent());
-    Files.write(settings, List.of(line));
+    List<String> lines = new ArrayList<>(List.of(line));
+    if (lines.stream().noneMatch(each -> each.startsWith("guide"))) {
+      lines.add("guide = off");
+    }
+    Files.write(settings, lines);
   }
 
   /** The log that opens when none is named. */

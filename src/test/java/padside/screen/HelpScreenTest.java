@@ -24,7 +24,7 @@ class HelpScreenTest {
       Set.of(new Size(60, 20), new Size(80, 24), new Size(120, 40));
 
   /** Screens that no bookmark opens, beside those that one does. */
-  private static Map<String, Supplier<Desk>> places() {
+  static Map<String, Supplier<Desk>> places() {
     Map<String, Supplier<Desk>> places = new TreeMap<>();
     ResumingTest.PLACES.forEach((name, keys) -> places.put(name, () -> at(keys)));
     places.put("the count", () -> at(ResumingTest.ARMED + " "));

@@ -60,7 +60,7 @@ class SettingsScreenTest {
   void looks_change_at_once_and_what_does_not_is_named() {
     open(Map.of());
 
-    Ease dusk = new Ease(Ease.Looks.WHITE_ON_BLACK, Ease.Hands.WARM);
+    Ease dusk = new Ease(Ease.Looks.WHITE_ON_BLACK, Ease.Hands.WARM, Guide.off());
     desk.press("<tab><tab><tab><tab>white<tab><tab><tab><tab><tab>trusted<f2>");
     assertThat(kept().changed()).containsOnlyKeys("looks", "clock");
     desk.told(new Event.SettingsKept(kept().ticket(), Settings.standard(), dusk));
