@@ -35,12 +35,12 @@ final class Checker {
     }
   }
 
-  private final Supplier<Check> made;
   private final Inbox inbox;
   private final AtomicReference<Effect.Check> newest = new AtomicReference<>();
   private final OwnThread thread;
 
-  // Only the check's own thread touches this.
+  // Only the check's own thread touches these.
+  private Supplier<Check> made;
   private Optional<Check> check = Optional.empty();
 
   /**
@@ -58,6 +58,15 @@ final class Checker {
   /** Makes the check in good time, so that the first card does not wait for it. */
   void prepare() {
     thread.execute(this::made);
+  }
+
+  /** Goes by another check, for the cards that are asked about from now on. */
+  void use(Supplier<Check> other) {
+    thread.execute(
+        () -> {
+          made = other;
+          check = Optional.empty();
+        });
   }
 
   void check(Effect.Check check) {

@@ -38,6 +38,7 @@ import picocli.CommandLine.Spec;
       SyncCommand.class,
       DoctorCommand.class,
       DemoCommand.class,
+      SettingsCommand.class,
       ManualCommand.class,
       HelpCommand.class
     },

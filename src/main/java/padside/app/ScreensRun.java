@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Supplier;
 import padside.clock.Moment;
 import padside.fact.Fault;
 import padside.flight.Logbook;
@@ -19,6 +20,7 @@ import padside.screen.Effect;
 import padside.screen.Event;
 import padside.screen.Frame;
 import padside.screen.Session;
+import padside.screen.Setting;
 import padside.screen.Size;
 import padside.screen.World;
 import padside.store.LogFolder;
@@ -49,6 +51,7 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
   private final TraceKeeper traces;
   private final PageKeeper pages;
   private final WindKeeper wind;
+  private final SettingsKeeper set;
 
   /** True once the flier left by a key, and no signal ends the program. */
   private boolean left;
@@ -63,7 +66,10 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
     Looks looks = shown(settings.ease());
     this.console = Console.open(Tty.of(System.getProperties()), looks, inbox::input);
     this.keeper = new LogKeeper(folder, machine, inbox);
-    this.checker = new Checker(() -> Checker.Check.of(new Preflight(settings.settings())), inbox);
+    this.checker = new Checker(check(settings), inbox);
+    this.set =
+        new SettingsKeeper(
+            Folders.of(System.getenv()).settings(), now -> checker.use(check(now)), inbox);
     this.place = new PlaceKeeper(folder, inbox::failed);
     SyncPlaces places =
         new SyncPlaces(folder, SyncPlaces.ssh(settings, false), () -> keeper.ask(SyncCommand::now));
@@ -88,7 +94,7 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
         new ScreensRun(folder, settings, new ThisMachine(settings.clock()), settings.wind());
     int status = over(run);
     if (status == Exit.DONE && run.keeper.saved() && run.left) {
-      LeavingBackup.tell(folder, settings);
+      LeavingBackup.tell(folder, SettingsFile.own());
     }
     return status;
   }
@@ -96,8 +102,8 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
   /** Opens the screens on the made-up season, whose dates no clock has to fit, in made-up wind. */
   static int overSeason(Path folder) {
     SettingsFile settings = SettingsFile.own();
-    WindSource meter = settings.wind().orElse(WindSource.simulated());
-    ThisMachine machine = new ThisMachine(ThisMachine.Clock.TRUSTED);
+    WindSource meter = settings.wind().orElse(WindSource.simulated(2));
+    ThisMachine machine = new ThisMachine(Setting.Clock.TRUSTED);
     return over(new ScreensRun(folder, settings, machine, Optional.of(meter)));
   }
 
@@ -139,6 +145,10 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
     World world = empty();
     Session.start(world).view(console.size());
     return world;
+  }
+
+  private static Supplier<Checker.Check> check(SettingsFile settings) {
+    return () -> Checker.Check.of(new Preflight(settings.settings()));
   }
 
   private World empty() {
@@ -223,6 +233,7 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
       sync.does(effect);
       traces.does(effect);
       pages.does(effect);
+      set.does(effect);
     }
   }
 
@@ -276,6 +287,7 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
     sync.close();
     traces.close();
     pages.close();
+    set.close();
     keeper.close();
     place.close();
     closed.countDown();

@@ -14,6 +14,7 @@ import java.util.Optional;
 import padside.clock.LogClock;
 import padside.clock.Moment;
 import padside.flight.Logbook;
+import padside.screen.Setting;
 import padside.store.Machine;
 import padside.units.TimeSpan;
 
@@ -26,15 +27,7 @@ final class ThisMachine implements Machine {
   /** A start of a machine that has no name for it is known for this run of the program only. */
   private static final String NAMELESS = "run-" + hex();
 
-  /** Whether the machine's clock is believed. */
-  enum Clock {
-    /** As far as the operating system vouches for it; else the flier is asked. */
-    ASK,
-    /** Always. */
-    TRUSTED
-  }
-
-  private final Clock clock;
+  private final Setting.Clock clock;
   private final ClockSource source = ClockSource.look(Path.of("/"), Instant.now());
 
   /** An uptime source that counts suspended time, where there is one. */
@@ -43,10 +36,10 @@ final class ThisMachine implements Machine {
   private final String bootId = line(BOOT_ID).orElse(NAMELESS);
 
   ThisMachine() {
-    this(Clock.ASK);
+    this(Setting.Clock.ASK);
   }
 
-  ThisMachine(Clock clock) {
+  ThisMachine(Setting.Clock clock) {
     this.clock = clock;
   }
 
@@ -64,7 +57,7 @@ final class ThisMachine implements Machine {
 
   /** This moment. */
   Moment moment() {
-    Moment.Trust trust = clock == Clock.TRUSTED ? Moment.Trust.SURE : source.trust();
+    Moment.Trust trust = clock == Setting.Clock.TRUSTED ? Moment.Trust.SURE : source.trust();
     return new Moment(Instant.now(), new TimeSpan(uptimeSeconds()), bootId, trust);
   }
 

@@ -1,6 +1,8 @@
 package padside.preflight;
 
+import java.util.List;
 import java.util.Optional;
+import padside.safety.RuleSets;
 import padside.units.Speed;
 import padside.units.UnitSystem;
 
@@ -14,6 +16,11 @@ import padside.units.UnitSystem;
  */
 public record Settings(
     UnitSystem units, String ruleSet, Optional<Speed> ownLimit, Optional<Double> rodDivisor) {
+  /** The safety codes one may hold to, by name. */
+  public static List<String> ruleSets() {
+    return RuleSets.names();
+  }
+
   /** US customary units and the US model code. */
   public static Settings standard() {
     return new Settings(UnitSystem.US, "us-model", Optional.empty(), Optional.empty());

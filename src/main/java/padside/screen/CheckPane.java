@@ -14,7 +14,28 @@ final class CheckPane {
 
   /** Draws verdict, reasons, limits and outlook into an area, the caution at its foot. */
   static void draw(Canvas canvas, LiveCheck check, World world, FormPane.Area area) {
-    int top = verdict(canvas, check, area);
+    if (LargeCheck.fits(canvas.size())) {
+      FormPane.Area band =
+          new FormPane.Area(area.left(), area.top(), area.width(), LargeCheck.rows(canvas.size()));
+      int below = LargeCheck.row(canvas, check, world, band);
+      below(canvas, check, world, area.from(below));
+    } else {
+      sections(canvas, check, world, area, verdict(canvas, check, area));
+    }
+  }
+
+  /** The same where the verdict stands in large figures already. */
+  static void below(Canvas canvas, LiveCheck check, World world, FormPane.Area area) {
+    int row = area.top();
+    List<Line> told = CheckText.verdict(check, area.width());
+    for (Line line : told.subList(1, told.size())) {
+      canvas.put(area.left(), row++, fit(line.text(), area), Style.STRONG);
+    }
+    sections(canvas, check, world, area, row);
+  }
+
+  private static void sections(
+      Canvas canvas, LiveCheck check, World world, FormPane.Area area, int top) {
     List<String> caution = Paragraph.lines(CheckText.CAUTION, area.width());
     int room = area.top() + area.height() - caution.size() - top;
     List<Line> lines = joined(check, CheckText.brief(check, area.width(), world), room);

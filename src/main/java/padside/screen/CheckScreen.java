@@ -52,16 +52,20 @@ record CheckScreen(LiveCheck check, int scroll) implements Screen {
   @Override
   public void draw(Canvas canvas, World world) {
     int width = canvas.size().columns() - 2 * LEFT;
-    int rows = rows(canvas.size());
-    List<Line> lines = lines(width, world);
+    FormPane.Area band = new FormPane.Area(LEFT, TOP, width, LargeCheck.rows(canvas.size()));
+    boolean large = LargeCheck.fits(canvas.size());
+    int top = large ? LargeCheck.row(canvas, check, world, band) + 1 : TOP;
+    int rows = canvas.size().rows() - top - 2;
+    List<Line> all = lines(width, world);
+    List<Line> lines = large ? all.subList(1, all.size()) : all;
     int first = Math.max(0, Math.min(scroll, lines.size() - rows));
     for (int i = first; i < lines.size() && i - first < rows; i++) {
       Line line = lines.get(i);
-      canvas.fill(LEFT, TOP + i - first, width, line.style());
-      canvas.put(LEFT, TOP + i - first, line.text(), line.style());
+      canvas.fill(LEFT, top + i - first, width, line.style());
+      canvas.put(LEFT, top + i - first, line.text(), line.style());
     }
     if (first + rows < lines.size()) {
-      canvas.put(LEFT, TOP + rows, "… more below", Style.LABEL);
+      canvas.put(LEFT, top + rows, "… more below", Style.LABEL);
     }
   }
 

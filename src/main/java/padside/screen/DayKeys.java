@@ -28,6 +28,7 @@ enum DayKeys {
   CONFLICTS("r", "", ConflictScreen.OPEN.meaning()),
   PAGES("v", "pages", PagesScreen.MEANING),
   CLOCK("k", "", "date and time: look at the clock or set it"),
+  SETTINGS("a", "", SettingsScreen.MEANING),
   QUIT("q", "quit", "leave Padside");
 
   @SuppressWarnings("ImmutableEnumChecker") // a record of an unmodifiable list and texts

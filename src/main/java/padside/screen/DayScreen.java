@@ -147,6 +147,7 @@ record DayScreen(ListCursor cursor, Optional<Ticket> gone) implements Screen {
       case CONFLICTS -> opening(ConflictScreen.open());
       case PAGES -> opening(PagesScreen.of(day(world)));
       case CLOCK -> opening(ClockScreen.of(ClockScreen.Then.BACK, world));
+      case SETTINGS -> opening(SettingsScreen.open(world));
       case QUIT -> opening(new QuitQuestion());
     };
   }

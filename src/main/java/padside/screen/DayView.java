@@ -45,7 +45,7 @@ final class DayView {
           headings(crowd),
           items(crowd, inOrder, world),
           index,
-          new ListPane.Rows(top, last - 3));
+          new ListPane.Rows(top, last - 3).apart(world));
     }
     next(canvas, last - 2, world);
     List<String> tally =

@@ -16,7 +16,7 @@ public record Ease(Looks looks, Hands hands) {
   public enum Hands {
     /** As many lines as fit. */
     WARM,
-    /** Lines apart, one key for every answer, and no key counts twice at once. */
+    /** Lines apart, and no key counts twice at once. */
     COLD
   }
 
@@ -28,6 +28,11 @@ public record Ease(Looks looks, Hands hands) {
   /** True where fingers are cold. */
   boolean cold() {
     return hands == Hands.COLD;
+  }
+
+  /** Rows from one line of a list to the next. */
+  int step() {
+    return cold() ? 2 : 1;
   }
 
   /** What was chosen, in one line. */

@@ -1,5 +1,6 @@
 package padside.screen;
 
+import java.util.Map;
 import padside.clock.Anchor;
 import padside.fact.RecordId;
 import padside.flight.Action;
@@ -87,6 +88,19 @@ public sealed interface Effect {
 
   /** Show and work the screens so from now on; the session does its own part of it. */
   record Use(Ease ease) implements Effect {}
+
+  /** Read what the flier has set; answered with {@link Event.SettingsRead}. */
+  record ReadSettings(Ticket ticket) implements Effect {}
+
+  /**
+   * Set some settings, by name, each a text its notation has taken, a blank one to unset it; {@link
+   * Event.SettingsKept} or {@link Event.NotRead}.
+   */
+  record KeepSettings(Ticket ticket, Map<String, String> changed) implements Effect {
+    public KeepSettings {
+      changed = Map.copyOf(changed);
+    }
+  }
 
   /** Put a card to the check; only the newest of a screen is answered. */
   record Check(Ticket ticket, Card card) implements Effect {}

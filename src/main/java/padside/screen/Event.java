@@ -1,6 +1,7 @@
 package padside.screen;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import padside.clock.Moment;
 import padside.fact.Fault;
@@ -10,6 +11,7 @@ import padside.flight.Logbook;
 import padside.flight.Operation;
 import padside.page.Page;
 import padside.preflight.Answer;
+import padside.preflight.Settings;
 import padside.trace.TraceFinding;
 import padside.units.Reading;
 
@@ -115,6 +117,23 @@ public sealed interface Event {
 
   /** What was asked for could not be read. */
   record NotRead(Ticket ticket, Fault fault) implements Event {}
+
+  /**
+   * What the flier's file sets.
+   *
+   * @param texts by the name of the setting
+   * @param told a sentence for every line that was not taken
+   */
+  record SettingsRead(Ticket ticket, Map<String, String> texts, List<String> told)
+      implements Event {
+    public SettingsRead {
+      texts = Map.copyOf(texts);
+      told = List.copyOf(told);
+    }
+  }
+
+  /** The file has what was set; the check goes by it from now on, and so does the world. */
+  record SettingsKept(Ticket ticket, Settings settings, Ease ease) implements Event {}
 
   /** The program may be about to end: what stands in a field and was not yet sent goes out now. */
   record Leaving() implements Event {}

@@ -16,7 +16,7 @@ final class Everywhere {
   static final Binding LOOKS =
       Binding.of("<f8>", "", "other looks: for the sun, for dusk, without colours");
   static final Binding HANDS =
-      Binding.of("<f12>", "", "cold hands: lines apart, answers by one key; again, warm ones");
+      Binding.of("<f12>", "", "cold hands: lines apart, no key counts twice at once; again, warm");
 
   /** For help, in this order, below the screen's own. */
   static final List<Binding> TABLE = List.of(HELP, LOOKS, HANDS, QUIT, PUT_ASIDE, REPAINT);

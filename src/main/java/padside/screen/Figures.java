@@ -28,7 +28,30 @@ final class Figures {
           Map.entry('8', List.of("###", "# #", "###", "# #", "###")),
           Map.entry('9', List.of("###", "# #", "###", "  #", "###")),
           Map.entry(':', List.of(" ", "#", " ", "#", " ")),
-          Map.entry('.', List.of(" ", " ", " ", " ", "#")));
+          Map.entry('.', List.of(" ", " ", " ", " ", "#")),
+          Map.entry('-', List.of("  ", "  ", "##", "  ", "  ")),
+          Map.entry('A', List.of("###", "# #", "###", "# #", "# #")),
+          Map.entry('G', List.of("###", "#  ", "# #", "# #", "###")),
+          Map.entry('I', List.of("###", " # ", " # ", " # ", "###")),
+          Map.entry('K', List.of("#  #", "# # ", "##  ", "# # ", "#  #")),
+          Map.entry('L', List.of("#  ", "#  ", "#  ", "#  ", "###")),
+          Map.entry('M', List.of("#   #", "## ##", "# # #", "#   #", "#   #")),
+          Map.entry('N', List.of("#  #", "## #", "# ##", "#  #", "#  #")),
+          Map.entry('O', List.of("###", "# #", "# #", "# #", "###")),
+          Map.entry('R', List.of("## ", "# #", "## ", "# #", "# #")),
+          Map.entry('U', List.of("# #", "# #", "# #", "# #", "###")),
+          Map.entry('W', List.of("#   #", "#   #", "# # #", "## ##", "#   #")));
+
+  /** Cells across and down of one block, the largest first; about square on most terminals. */
+  static final List<Size> BLOCKS =
+      List.of(
+          new Size(8, 4),
+          new Size(6, 3),
+          new Size(5, 3),
+          new Size(4, 2),
+          new Size(3, 2),
+          new Size(2, 1),
+          new Size(1, 1));
 
   private Figures() {}
 
@@ -37,15 +60,36 @@ final class Figures {
     return ROWS * scale(size);
   }
 
+  /** A text in figures of one size. */
+  record Sized(String text, Size block) {
+    int width() {
+      return (text.chars().map(c -> shape(c).get(0).length() + 1).sum() - 1) * block.columns();
+    }
+
+    int height() {
+      return ROWS * block.rows();
+    }
+
+    /** Draws it from its upper left cell on. */
+    void draw(Canvas canvas, int left, int top, Style style) {
+      for (int row = top; row < top + height(); row++) {
+        canvas.fill(left, row, width(), style);
+      }
+      int at = left;
+      for (int c : text.chars().toArray()) {
+        FormPane.Area block = new FormPane.Area(at, top, this.block.columns(), this.block.rows());
+        figure(canvas, shape(c), block, style);
+        at += (shape(c).get(0).length() + 1) * this.block.columns();
+      }
+    }
+  }
+
   /** Draws digits, points and colons in the middle of the row; returns the row below them. */
   static int draw(Canvas canvas, int row, String text, Style style) {
     int scale = scale(canvas.size());
-    int width = text.chars().map(c -> (shape(c).get(0).length() + 1) * 2 * scale).sum() - 2 * scale;
-    int left = Math.max(0, (canvas.size().columns() - width) / 2);
-    for (int c : text.chars().toArray()) {
-      figure(canvas, shape(c), new FormPane.Area(left, row, 2 * scale, scale), style);
-      left += (shape(c).get(0).length() + 1) * 2 * scale;
-    }
+    Sized figures = new Sized(text, new Size(2 * scale, scale));
+    int left = Math.max(0, (canvas.size().columns() - figures.width()) / 2);
+    figures.draw(canvas, left, row, style);
     return row + rows(canvas.size());
   }
 

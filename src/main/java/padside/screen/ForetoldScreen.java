@@ -131,7 +131,7 @@ record ForetoldScreen(int index, boolean chart) implements Screen {
     int top = 1;
     if (both || !chart) {
       int foot = both ? Math.min(items.size() + 3, size.rows() / TABLE_SHARE) : size.rows() - 5;
-      ListPane.draw(canvas, headings(), items, at, new ListPane.Rows(1, foot));
+      ListPane.draw(canvas, headings(), items, at, new ListPane.Rows(1, foot).apart(world));
       top = Paragraph.draw(canvas, foot + 1, LEGEND, Style.LABEL) + 1;
     }
     if (both || chart) {

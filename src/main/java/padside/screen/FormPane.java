@@ -24,7 +24,12 @@ final class FormPane {
   }
 
   /** A rectangle of cells. */
-  record Area(int left, int top, int width, int height) {}
+  record Area(int left, int top, int width, int height) {
+    /** What is left of it from a row on. */
+    Area from(int row) {
+      return new Area(left, row, width, top + height - row);
+    }
+  }
 
   /** Draws the form; the last two rows of the area tell the hint or the objection of the field. */
   static void draw(Canvas canvas, Form form, Area area) {

@@ -263,7 +263,11 @@ record HistoryScreen(
     int rows = canvas.size().rows();
     int listed = Math.min(items.size(), Math.max(4, (rows - 6) / 3));
     ListPane.draw(
-        canvas, HEADINGS, items, cursor.index(items), new ListPane.Rows(TOP, TOP + listed));
+        canvas,
+        HEADINGS,
+        items,
+        cursor.index(items),
+        new ListPane.Rows(TOP, TOP + listed).apart(world));
     marked().ifPresent(done -> changes(canvas, done, TOP + listed + 2, world));
   }
 

@@ -45,10 +45,10 @@ final class ListPane {
     int room = canvas.size().columns() - 2 * LEFT;
     ListPane pane = new ListPane(canvas, headings, ListColumns.of(headings, items, room));
     pane.line(rows.top(), headings.stream().map(Heading::text).toList(), Style.LABEL);
-    int height = rows.bottom() - rows.top();
+    int height = rows.lines();
     int first = Math.max(0, Math.min(index - height / 2, items.size() - height));
     for (int i = first; i < items.size() && i - first < height; i++) {
-      int row = rows.top() + 1 + i - first;
+      int row = rows.top() + 1 + (i - first) * rows.step();
       Style style = i == index ? Style.FOCUS : Style.PLAIN;
       if (i == index) {
         canvas.fill(0, row, canvas.size().columns(), style);
@@ -65,8 +65,25 @@ final class ListPane {
     return Optional.of(items.get(index).cells().get(last)).filter(text -> text.length() > width);
   }
 
-  /** The first and the last row drawn into. */
-  record Rows(int top, int bottom) {}
+  /**
+   * The first and the last row drawn into.
+   *
+   * @param step from one line to the next
+   */
+  record Rows(int top, int bottom, int step) {
+    Rows(int top, int bottom) {
+      this(top, bottom, 1);
+    }
+
+    /** As the flier's hands want it. */
+    Rows apart(World world) {
+      return new Rows(top, bottom, world.ease().step());
+    }
+
+    private int lines() {
+      return (bottom - top + step - 1) / step;
+    }
+  }
 
   private void line(int row, List<String> cells, Style style) {
     int column = LEFT;

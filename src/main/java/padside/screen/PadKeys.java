@@ -11,6 +11,7 @@ enum PadKeys {
   WIND("w", "wind", "read the wind anew: Enter keeps it on the day and on the card"),
   WIRE(ByWire.KEY, "", ByWire.MEANING),
   MISFIRE("m", "misfire", "the motor did not light: everybody waits"),
+  LARGE("v", "large", "verdict, wind and limit in large figures; any key comes back"),
   CHECK("<f3>", "check", "the whole check with its sources"),
   CHART("<f4>", "", "the landing chart and the height over time"),
   LIST("l", "list", "change the checklist: its lines, this rocket's own"),

@@ -17,7 +17,7 @@ import padside.units.TimeSpan;
  *
  * @param at key of the line under the cursor; the first open line while it was not moved
  * @param wind the wind being typed
- * @param arming the count is to follow as soon as the check has answered
+ * @param mode what is shown, or is to follow
  */
 record PadScreen(
     RecordId flight,
@@ -25,8 +25,19 @@ record PadScreen(
     Optional<Form> wind,
     Sending sending,
     LiveCheck check,
-    boolean arming)
+    Mode mode)
     implements Screen {
+  private static final Binding BACK = Binding.of("<esc>", "any key: the checklist", "back");
+
+  /** What the pad is about. */
+  enum Mode {
+    /** The checklist. */
+    LIST,
+    /** The checklist; the count is to follow as soon as the check has answered. */
+    ARMING,
+    /** Verdict, wind and limit in large figures. */
+    LARGE
+  }
 
   static PadScreen of(RecordId flight, World world) {
     return of(flight, Sending.of(world), world);
@@ -35,7 +46,7 @@ record PadScreen(
   /** With what is on its way to be kept. */
   static PadScreen of(RecordId flight, Sending sending, World world) {
     LiveCheck check = LiveCheck.of(world.turn());
-    return new PadScreen(flight, Optional.empty(), Optional.empty(), sending, check, false);
+    return new PadScreen(flight, Optional.empty(), Optional.empty(), sending, check, Mode.LIST);
   }
 
   /** The flight with what is on its way to be kept, while it waits at the pad. */
@@ -59,8 +70,7 @@ record PadScreen(
     if (event instanceof Event.Leaving) {
       return wind.filter(PadWind::isRead).map(form -> blown(form, world)).orElse(Step.stay(this));
     }
-    return new PadScreen(flight, at, wind, sending.on(event), check.on(event), arming)
-        .settled(world);
+    return new PadScreen(flight, at, wind, sending.on(event), check.on(event), mode).settled(world);
   }
 
   /** Asks the check if anything changed; keeps its answer, or goes on, where that is due. */
@@ -76,11 +86,11 @@ record PadScreen(
                 world.log(),
                 world.outcomes(),
                 Optional.of(world.now())));
-    PadScreen now = new PadScreen(flight, at, wind, sending, asked.check(), arming);
+    PadScreen now = new PadScreen(flight, at, wind, sending, asked.check(), mode);
     Optional<Answer> answer = now.check.current();
     Step next =
         answer
-            .filter(any -> arming)
+            .filter(any -> mode == Mode.ARMING)
             .map(any -> now.goingOn(card.get(), any, world))
             .or(
                 () ->
@@ -112,19 +122,26 @@ record PadScreen(
     return Step.stay(with(sent.sending())).and(sent.save());
   }
 
+  private PadScreen in(Mode other) {
+    return new PadScreen(flight, at, wind, sending, check, other);
+  }
+
   private PadScreen with(Sending next) {
-    return new PadScreen(flight, at, wind, next, check, arming);
+    return new PadScreen(flight, at, wind, next, check, mode);
   }
 
   private PadScreen to(String key) {
-    return new PadScreen(flight, Optional.of(key), wind, sending, check, false);
+    return new PadScreen(flight, Optional.of(key), wind, sending, check, Mode.LIST);
   }
 
   private Step pressed(Key key, Flight card, World world) {
     if (wind.isPresent()) {
       return winding(wind.get(), key, world);
     }
-    PadScreen now = new PadScreen(flight, at, wind, sending, check, false);
+    PadScreen now = in(Mode.LIST);
+    if (mode == Mode.LARGE) {
+      return Step.stay(now);
+    }
     return PadKeys.find(key).map(does -> now.does(does, key, card, world)).orElse(Step.stay(now));
   }
 
@@ -132,6 +149,7 @@ record PadScreen(
     return switch (does) {
       case TICK, PART, MOVE -> onLine(does, key, list(card, world));
       case ARM -> armed(world);
+      case LARGE -> Step.stay(in(Mode.LARGE));
       case WIND -> Step.stay(typing(Optional.of(PadWind.of(card, world))));
       case WIRE -> byWire(world);
       case MISFIRE -> MisfireScreen.begin(flight, world);
@@ -177,7 +195,7 @@ record PadScreen(
   private Step armed(World world) {
     return MisfireWait.of(flight, world)
         .map(wait -> Step.stay(this).and(new Effect.Tell(wait.words(world) + ".")))
-        .orElseGet(() -> new PadScreen(flight, at, wind, sending, check, true).settled(world));
+        .orElseGet(() -> in(Mode.ARMING).settled(world));
   }
 
   private Step goingOn(Flight card, Answer answer, World world) {
@@ -194,7 +212,7 @@ record PadScreen(
   }
 
   private PadScreen typing(Optional<Form> form) {
-    return new PadScreen(flight, at, form, sending, check, false);
+    return new PadScreen(flight, at, form, sending, check, Mode.LIST);
   }
 
   private Step winding(Form form, Key key, World world) {
@@ -246,7 +264,7 @@ record PadScreen(
 
   @Override
   public Screen at(Bookmark mark) {
-    return new PadScreen(flight, mark.at(), wind, sending, check, false);
+    return new PadScreen(flight, mark.at(), wind, sending, check, Mode.LIST);
   }
 
   /** With the wind being typed that was being typed. */
@@ -284,6 +302,9 @@ record PadScreen(
   public List<Binding> bindings() {
     if (wind.isPresent()) {
       return PadWind.TABLE;
+    }
+    if (mode == Mode.LARGE) {
+      return List.of(BACK);
     }
     List<Binding> table = new ArrayList<>();
     for (PadKeys key : PadKeys.values()) {

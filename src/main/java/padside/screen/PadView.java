@@ -18,30 +18,61 @@ final class PadView {
   private static final int LIST_WIDTH = 62;
   private static final int TYPED_WIDTH = 18;
   private static final int WIRE_WIDTH = 27;
+  private static final int VERY_WIDE = 160;
+  private static final int WIDEST_LIST = 90;
 
   private PadView() {}
 
   static void draw(Canvas canvas, PadScreen pad, Flight card, World world) {
     Size size = canvas.size();
-    boolean wide = size.columns() >= WIDE;
-    int width = wide ? LIST_WIDTH : size.columns();
-    if (wide) {
-      for (int row = 1; row < size.rows() - 1; row++) {
-        canvas.put(LIST_WIDTH, row, "│", Style.LABEL);
+    if (pad.mode() == PadScreen.Mode.LARGE) {
+      FormPane.Area whole = new FormPane.Area(LEFT, 2, size.columns() - 2 * LEFT, size.rows() - 3);
+      LargeCheck.fill(canvas, pad.check(), world, whole);
+      if (ByWire.isOn(card.facts(), world)) {
+        byWire(canvas, new FormPane.Area(0, 1, size.columns(), 1), world);
       }
-      int left = LIST_WIDTH + 2;
-      FormPane.Area area = new FormPane.Area(left, 1, size.columns() - left - 1, size.rows() - 3);
-      CheckPane.draw(canvas, pad.check(), world, area);
+      return;
     }
-    int row = wide ? 1 : CheckPane.verdict(canvas, pad.check(), new FormPane.Area(0, 1, width, 3));
-    row = wind(canvas, new FormPane.Area(0, row, width, 1), pad, card, world);
+    boolean wide = size.columns() >= WIDE;
+    int width = wide ? listWidth(size) : size.columns();
+    int top =
+        wide
+            ? beside(canvas, pad, world)
+            : CheckPane.verdict(canvas, pad.check(), new FormPane.Area(0, 1, width, 3));
+    int row = wind(canvas, new FormPane.Area(0, top, width, 1), pad, card, world);
     PadList list = pad.list(card, world);
     lines(
         canvas,
         list,
         list.index(pad.at()),
-        new FormPane.Area(0, row, width, size.rows() - 3 - row));
+        new FormPane.Area(0, row, width, size.rows() - 3 - row),
+        world.ease().step());
     foot(canvas, pad, list, world);
+  }
+
+  private static int listWidth(Size size) {
+    return size.columns() >= VERY_WIDE ? WIDEST_LIST : LIST_WIDTH;
+  }
+
+  /** The check beside the list, in large figures above both where there is room; the list's row. */
+  private static int beside(Canvas canvas, PadScreen pad, World world) {
+    Size size = canvas.size();
+    boolean large = LargeCheck.fits(size);
+    FormPane.Area band =
+        new FormPane.Area(LEFT, 2, size.columns() - 2 * LEFT, LargeCheck.rows(size));
+    int top = large ? LargeCheck.row(canvas, pad.check(), world, band) + 1 : 1;
+    for (int row = top; row < size.rows() - 1; row++) {
+      canvas.put(listWidth(size), row, "│", Style.LABEL);
+    }
+    int left = listWidth(size) + 2;
+    int height = size.rows() - 2 - top;
+    FormPane.Area area = new FormPane.Area(left, top, size.columns() - left - 1, height);
+    if (large) {
+      CheckPane.below(canvas, pad.check(), world, area);
+    } else {
+      CheckPane.draw(canvas, pad.check(), world, area);
+    }
+    return top;
   }
 
   /** The wind the check looks at and how old it is, or the wind being typed; the row below. */
@@ -53,8 +84,7 @@ final class PadView {
       return typing(canvas, row, pad.wind().get());
     }
     if (ByWire.isOn(card.facts(), world)) {
-      Line line = ByWire.line("", world);
-      canvas.put(LEFT, row, Paragraph.cut(line.text(), width - LEFT), line.style());
+      byWire(canvas, area, world);
       return row + 1;
     }
     int next = typed(canvas, row, card, world);
@@ -62,6 +92,11 @@ final class PadView {
     beside.ifPresent(
         line -> canvas.put(LEFT, next, Paragraph.cut(line.text(), width - LEFT), line.style()));
     return next + (beside.isPresent() ? 1 : 0);
+  }
+
+  private static void byWire(Canvas canvas, FormPane.Area area, World world) {
+    Line line = ByWire.line("", world);
+    canvas.put(LEFT, area.top(), Paragraph.cut(line.text(), area.width() - LEFT), line.style());
   }
 
   private static int typed(Canvas canvas, int row, Flight card, World world) {
@@ -102,12 +137,12 @@ final class PadView {
     return row + 2;
   }
 
-  private static void lines(Canvas canvas, PadList list, int index, FormPane.Area area) {
-    int middle = index - area.height() / 2;
-    int first = Math.max(0, Math.min(middle, list.lines().size() - area.height()));
-    for (int i = first; i < list.lines().size() && i - first < area.height(); i++) {
+  private static void lines(Canvas canvas, PadList list, int index, FormPane.Area area, int step) {
+    int height = (area.height() + step - 1) / step;
+    int first = Math.max(0, Math.min(index - height / 2, list.lines().size() - height));
+    for (int i = first; i < list.lines().size() && i - first < height; i++) {
       PadLine line = list.lines().get(i);
-      int row = area.top() + i - first;
+      int row = area.top() + (i - first) * step;
       boolean here = i == index;
       boolean heads = i == first || list.lines().get(i - 1).part() != line.part();
       Style style = here ? Style.FOCUS : line.warns() ? Style.OBJECTION : Style.PLAIN;
@@ -142,10 +177,10 @@ final class PadView {
     }
     int open = list.open().size();
     String left = open == 0 ? "All ticked: a goes on to the count" : open + " to tick";
-    String told = pad.arming() ? "checking… the count follows" : left;
+    String told = (pad.mode() == PadScreen.Mode.ARMING) ? "checking… the count follows" : left;
     canvas.put(LEFT, row, told, Style.STRONG);
     String kept = pad.sending().words(world);
-    int edge = canvas.size().columns() >= WIDE ? LIST_WIDTH : canvas.size().columns();
+    int edge = canvas.size().columns() >= WIDE ? listWidth(canvas.size()) : canvas.size().columns();
     canvas.put(edge - kept.length() - LEFT, row, kept, Style.LABEL);
   }
 

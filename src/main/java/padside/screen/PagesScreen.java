@@ -99,7 +99,8 @@ record PagesScreen(Optional<RecordId> day, ListCursor cursor) implements Screen 
     int last = canvas.size().rows() - 3;
     List<ListPane.Heading> headings =
         List.of(ListPane.Heading.of("Page"), ListPane.Heading.of("Of"));
-    ListPane.draw(canvas, headings, items, cursor.index(items), new ListPane.Rows(2, last));
+    ListPane.draw(
+        canvas, headings, items, cursor.index(items), new ListPane.Rows(2, last).apart(world));
     if (!cursor.find().isEmpty() || cursor.finding()) {
       canvas.put(2, canvas.size().rows() - 2, "Find: " + cursor.find(), Style.PLAIN);
     }

@@ -78,7 +78,7 @@ final class PlanView {
         wide ? WIDE_HEADINGS : HEADINGS,
         items,
         index,
-        new ListPane.Rows(LIST_TOP, bottom - 1));
+        new ListPane.Rows(LIST_TOP, bottom - 1).apart(world));
     Plan.Line line = plan.lines().get(index);
     int width = canvas.size().columns() - 2 * LEFT;
     List<Line> detail = new ArrayList<>();

@@ -6,8 +6,8 @@ import java.util.Optional;
 /** The box that motors, parachutes and altimeters live in: three lists, one at a time. */
 final class RangeBoxScreen {
   private static final Binding NEXT =
-      Binding.of("<tab>", "group", "motors, recovery, altimeters in turn");
-  private static final Binding BEFORE = Binding.of("<s-tab>", "", "the group before");
+      Binding.of("<tab><right>", "group", "motors, recovery, altimeters in turn");
+  private static final Binding BEFORE = Binding.of("<s-tab><left>", "", "the group before");
   private static final Binding TYPES =
       Binding.of("t", "types", "the motor table and the types you have entered");
 

@@ -249,7 +249,7 @@ record RecordList(
     List<ListPane.Heading> headings = shelf.headings(world);
     int told = told(canvas.size(), told(canvas.size(), world));
     int bottom = last - Math.max(3, told + 1);
-    ListPane.draw(canvas, headings, shown, index, new ListPane.Rows(2, bottom));
+    ListPane.draw(canvas, headings, shown, index, new ListPane.Rows(2, bottom).apart(world));
     Optional<String> cut =
         ListPane.cut(canvas.size(), headings, shown, index).filter(text -> told == 0);
     List<String> lines =

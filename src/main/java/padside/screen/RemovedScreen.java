@@ -104,7 +104,8 @@ record RemovedScreen(
     } else {
       int last = canvas.size().rows() - 3;
       List<ListPane.Heading> headings = List.of(ListPane.Heading.of("Removed"));
-      ListPane.draw(canvas, headings, items, cursor.index(items), new ListPane.Rows(2, last));
+      ListPane.draw(
+          canvas, headings, items, cursor.index(items), new ListPane.Rows(2, last).apart(world));
     }
   }
 

@@ -151,6 +151,9 @@ public record Session(
     if (event instanceof Event.PastRead read) {
       return in(world.with(read.log()));
     }
+    if (event instanceof Event.SettingsKept kept) {
+      return in(world.with(kept.settings()));
+    }
     if (event instanceof Event.FlightsFound found) {
       return in(world.with(found.log()));
     }

@@ -185,7 +185,11 @@ record SyncScreen(ListCursor cursor, Optional<Form> adding, Optional<RecordId> a
           Style.PLAIN);
     } else {
       ListPane.draw(
-          canvas, HEADINGS, items, cursor.index(items), new ListPane.Rows(TOP, bottom - TOLD_ROWS));
+          canvas,
+          HEADINGS,
+          items,
+          cursor.index(items),
+          new ListPane.Rows(TOP, bottom - TOLD_ROWS).apart(world));
     }
     told(canvas, bottom - TOLD_ROWS + 1, world);
   }

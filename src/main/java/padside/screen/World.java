@@ -71,6 +71,12 @@ public record World(
         wire, turn);
   }
 
+  World with(Settings other) {
+    return new World(
+        machine, zone, other, log, outcomes, checklist, packing, braille, ease, refused, sync, wire,
+        turn);
+  }
+
   World with(Ease other) {
     return new World(
         machine, zone, settings, log, outcomes, checklist, packing, braille, other, refused, sync,

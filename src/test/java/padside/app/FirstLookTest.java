@@ -17,6 +17,7 @@ import padside.flight.Flight;
 import padside.flight.Kind;
 import padside.flight.Logbook;
 import padside.screen.Event;
+import padside.screen.Setting;
 import padside.store.LogFolder;
 import padside.units.TimeSpan;
 
@@ -82,7 +83,7 @@ class FirstLookTest {
     for (int i = 0; i < flights; i++) {
       some.add(new Action.Change(Kind.FLIGHT, Optional.empty(), flown));
     }
-    ThisMachine machine = new ThisMachine(ThisMachine.Clock.TRUSTED);
+    ThisMachine machine = new ThisMachine(Setting.Clock.TRUSTED);
     try (LogFolder log = LogFolder.open(folder.resolve("log"), machine)) {
       log.save(new Action("save flights", some));
     }

@@ -25,6 +25,7 @@ import padside.page.TextPage;
 import padside.report.PageKind;
 import padside.screen.Effect;
 import padside.screen.Event;
+import padside.screen.Setting;
 import padside.screen.Ticket;
 import padside.store.LogFolder;
 import padside.units.TimeSpan;
@@ -49,7 +50,7 @@ class PageKeeperTest {
     for (int i = 0; i < FLIGHTS; i++) {
       some.add(new Action.Change(Kind.FLIGHT, Optional.empty(), flown));
     }
-    ThisMachine machine = new ThisMachine(ThisMachine.Clock.TRUSTED);
+    ThisMachine machine = new ThisMachine(Setting.Clock.TRUSTED);
     try (LogFolder log = LogFolder.open(folder.resolve("log"), machine)) {
       log.save(new Action("save cards", some));
     }

@@ -24,6 +24,7 @@ import padside.screen.Faulty;
 import padside.screen.Frame;
 import padside.screen.Key;
 import padside.screen.Session;
+import padside.screen.Setting;
 import padside.screen.Size;
 import padside.screen.Sync;
 import padside.screen.WireWind;
@@ -34,7 +35,7 @@ import padside.terminal.Input;
 /** The loop over a real log and a real place, at a terminal nobody looks at. */
 class ScreenLoopTest {
   private static final Size SIZE = new Size(80, 24);
-  private static final ThisMachine MACHINE = new ThisMachine(ThisMachine.Clock.TRUSTED);
+  private static final ThisMachine MACHINE = new ThisMachine(Setting.Clock.TRUSTED);
 
   @TempDir Path folder;
   private final Inbox inbox = new Inbox();

@@ -21,6 +21,7 @@ import padside.flight.Kind;
 import padside.flight.Rocket;
 import padside.screen.Effect;
 import padside.screen.Event;
+import padside.screen.Setting;
 import padside.screen.Sync;
 import padside.screen.Ticket;
 import padside.store.Exchange;
@@ -69,7 +70,7 @@ class SyncKeeperTest {
       }
       long in = 0;
       Exchange.Device club = new Exchange.Device("0001", "club");
-      try (LogFolder other = LogFolder.open(there, new ThisMachine(ThisMachine.Clock.TRUSTED))) {
+      try (LogFolder other = LogFolder.open(there, new ThisMachine(Setting.Clock.TRUSTED))) {
         Holdings missing = other.exchange().holdings().without(log.holdings());
         if (!terms.mayTake(List.of(new Stranger(club, missing.count())))) {
           throw new Fault("sync-strangers", "Nothing was taken.", "Say yes.");
@@ -101,11 +102,11 @@ class SyncKeeperTest {
 
   @BeforeEach
   void open() throws Fault {
-    try (LogFolder other = LogFolder.open(there, new ThisMachine(ThisMachine.Clock.TRUSTED))) {
+    try (LogFolder other = LogFolder.open(there, new ThisMachine(Setting.Clock.TRUSTED))) {
       other.save(rocket("Wren"));
       other.save(rocket("Kite"));
     }
-    keeper = new LogKeeper(here, new ThisMachine(ThisMachine.Clock.TRUSTED), inbox);
+    keeper = new LogKeeper(here, new ThisMachine(Setting.Clock.TRUSTED), inbox);
     keeper.open(false);
     assertThat(inbox.awaitOpened().fault()).isEmpty();
     sync = new SyncKeeper(keeper, new Whole(), inbox);
@@ -246,7 +247,7 @@ class SyncKeeperTest {
     for (Inbox.Item item : inbox.take(new TimeSpan(0.1))) {
       assertThat(item).isNotInstanceOf(Inbox.Failed.class);
     }
-    try (LogFolder log = LogFolder.open(here, new ThisMachine(ThisMachine.Clock.TRUSTED))) {
+    try (LogFolder log = LogFolder.open(here, new ThisMachine(Setting.Clock.TRUSTED))) {
       assertThat(log.notices()).as("closed in order").isEmpty();
     }
   }

@@ -20,6 +20,7 @@ import padside.flight.Action;
 import padside.flight.Flight;
 import padside.flight.Kind;
 import padside.flight.Rocket;
+import padside.screen.Setting;
 import padside.store.LogFolder;
 import padside.trace.KeptTrace;
 import padside.units.Length;
@@ -54,7 +55,7 @@ class TraceCommandTest {
   }
 
   private LogFolder open() throws Fault {
-    return LogFolder.open(folder(), new ThisMachine(ThisMachine.Clock.TRUSTED));
+    return LogFolder.open(folder(), new ThisMachine(Setting.Clock.TRUSTED));
   }
 
   private Ran run(Path of, String... options) {

@@ -231,7 +231,7 @@ class WindKeeperTest {
 
   @Test
   void the_made_up_meter_tells_a_gust_after_some_seconds() {
-    keeper = new WindKeeper(Optional.of(WindSource.simulated()), machine::uptimeSeconds, inbox);
+    keeper = new WindKeeper(Optional.of(WindSource.simulated(2)), machine::uptimeSeconds, inbox);
     keeper.start();
 
     await(wire -> wire.gusts() == WireWind.Gusts.TOLD);

@@ -347,6 +347,8 @@ final class Desk {
       } else if (effect instanceof Effect.Check) {
         checks.add(effect);
       } else if (effect instanceof Effect.WritePage
+          || effect instanceof Effect.ReadSettings
+          || effect instanceof Effect.KeepSettings
           || effect instanceof Effect.Synchronise
           || effect instanceof Effect.TakeStrangers
           || effect instanceof Effect.StopSync

@@ -21,7 +21,7 @@ final class Golden {
     Path kept = FRAMES.resolve(name + ".txt");
     try {
       if (System.getProperty("padside.golden", "").equals("rewrite")) {
-        Files.createDirectories(FRAMES);
+        Files.createDirectories(kept.getParent());
         Files.writeString(kept, frame);
       }
       assertThat(Files.exists(kept)).as("no frame kept as %s", kept).isTrue();

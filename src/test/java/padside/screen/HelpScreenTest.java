@@ -33,6 +33,7 @@ class HelpScreenTest {
     places.put("the chart", () -> at("nher<enter><f4>"));
     places.put("the height", () -> at("nher<enter><f4><tab>"));
     places.put("a page", () -> at("v<enter>"));
+    places.put("the settings", () -> at("a"));
     places.put("what was removed", () -> at("fX"));
     places.put("the question before the end", () -> at("<c-c>"));
     places.put("a question before a removal", () -> at("f<down>x"));

@@ -86,7 +86,7 @@ class PaletteTest {
 
   /**
    * The text console has no mark but brightness and paper; there the sign at the line of the
-   * cursor, and the words of an objection, tell them apart ({@code ToldWithoutColourTest}).
+   * cursor, and the words of an objection, tell them apart (see {@code EverySizeTest}).
    */
   @ParameterizedTest
   @EnumSource(

@@ -1,0 +1,55 @@
+package padside.screen;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.FieldSource;
+import padside.units.UnitSystem;
+
+class SettingTest {
+  static final List<Setting> ALL = Setting.ALL;
+
+  @ParameterizedTest
+  @FieldSource("ALL")
+  void takes_what_is_usual_and_what_it_gives_as_an_example(Setting setting) {
+    for (UnitSystem units : UnitSystem.values()) {
+      if (!setting.usual().isEmpty()) {
+        assertThat(setting.read(setting.usual(), units).value()).contains(setting.usual());
+      }
+      String kept = setting.read(setting.example(), units).value().orElseThrow();
+      assertThat(setting.read(kept, units).value()).contains(kept);
+    }
+    assertThat(Setting.find(setting.name())).contains(setting);
+    assertThat(setting.meaning()).endsWith(".");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "units, mars, us",
+    "rules, mars, us-model",
+    "own-limit, soft, 6mph",
+    "rod-divisor, 0, 1 to 20",
+    "looks, plaid, black-on-white",
+    "hands, three, cold",
+    "clock, maybe, trusted"
+  })
+  void refuses_in_a_sentence_what_it_cannot_read(String name, String typed, String advice) {
+    Setting setting = Setting.find(name).orElseThrow();
+
+    assertThat(setting.read(typed, UnitSystem.US).objection().orElseThrow())
+        .contains('"' + typed + '"', advice)
+        .endsWith(".");
+  }
+
+  /** A limit typed under one system stays the same wind under the other. */
+  @ParameterizedTest
+  @EnumSource(UnitSystem.class)
+  void a_quantity_is_kept_with_its_unit(UnitSystem units) {
+    String kept = Setting.OWN_LIMIT.read("12", units).value().orElseThrow();
+
+    assertThat(kept).isEqualTo(units == UnitSystem.US ? "12 mph" : "12 m/s");
+  }
+}
