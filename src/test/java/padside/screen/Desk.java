@@ -25,6 +25,7 @@ import padside.preflight.Answer;
 import padside.preflight.Card;
 import padside.preflight.Settings;
 import padside.units.TimeSpan;
+import padside.wire.WireWind;
 
 /**
  * Plays the app around a session, without threads: presses keys, keeps what is to be saved in a log
