@@ -52,8 +52,8 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
   private final SyncKeeper sync;
   private final TraceKeeper traces;
   private final PageKeeper pages;
-  private final SettingsKeeper set;
   private final WindKeeper wind;
+  private final SettingsKeeper set;
 
   /** True once the flier left by a key, and no signal ends the program. */
   private boolean left;
@@ -126,7 +126,7 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
   /** Opens the screens on the made-up season, whose dates no clock has to fit, in made-up wind. */
   static int overSeason(Path folder, Where where) {
     SettingsFile settings = SettingsFile.own();
-    Optional<WindSource> meter = Optional.of(settings.wind().orElse(WindSource.simulated()));
+    Optional<WindSource> meter = Optional.of(settings.wind().orElse(WindSource.simulated(2)));
     ThisMachine machine = new ThisMachine(Setting.Clock.TRUSTED);
     return ToldInWindow.during(
         where, () -> over(new ScreensRun(folder, settings, machine, meter, where)));

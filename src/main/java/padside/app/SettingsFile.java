@@ -13,7 +13,6 @@ import java.util.stream.Collectors;
 import padside.fact.Fault;
 import padside.preflight.Settings;
 import padside.screen.Ease;
-import padside.screen.Guide;
 import padside.screen.Setting;
 import padside.store.WholeFile;
 import padside.units.Notations;
@@ -113,7 +112,7 @@ record SettingsFile(Map<String, String> texts, List<String> told) {
         units,
         text(Setting.RULES),
         set(Setting.OWN_LIMIT).flatMap(text -> Notations.windSpeed(units).read(text).value()),
-        number(Setting.ROD_DIVISOR));
+        set(Setting.ROD_DIVISOR).flatMap(text -> Notations.number().read(text).value()));
   }
 
   private static UnitSystem units(Optional<String> word) {
@@ -121,30 +120,14 @@ record SettingsFile(Map<String, String> texts, List<String> told) {
   }
 
   Ease ease() {
-    return new Ease(
+    return Ease.of(
         Setting.constant(Ease.Looks.class, text(Setting.LOOKS)),
         Setting.constant(Ease.Hands.class, text(Setting.HANDS)),
-        Guide.first(text(Setting.GUIDE).equals(Setting.word(Setting.Led.ON))));
+        text(Setting.GUIDE).equals(Setting.word(Setting.Led.ON)));
   }
 
   Setting.Clock clock() {
     return Setting.constant(Setting.Clock.class, text(Setting.CLOCK));
-  }
-
-  /** The wind meter that is read while screens run. */
-  Optional<WindSource> wind() {
-    long minutes = Math.round(number(Setting.WIND_MINUTES).orElseThrow());
-    try {
-      return set(Setting.WIND_SOURCE)
-          .map(
-              typed ->
-                  typed.equalsIgnoreCase(Setting.MADE_UP)
-                      ? Optional.<Path>empty()
-                      : Optional.of(Folders.typed(typed)))
-          .map(place -> new WindSource(place, (int) minutes));
-    } catch (InvalidPathException e) {
-      return Optional.empty(); // on no system Padside was tried on
-    }
   }
 
   /** Where a second backup goes. */
@@ -163,8 +146,14 @@ record SettingsFile(Map<String, String> texts, List<String> told) {
     return List.of(text(Setting.SSH).split("\\s+", -1));
   }
 
-  private Optional<Double> number(Setting setting) {
-    return set(setting).flatMap(text -> Notations.number().read(text).value());
+  /** The wind meter that is read while screens run. */
+  Optional<WindSource> wind() {
+    int minutes = Integer.parseInt(text(Setting.WIND_MINUTES));
+    try {
+      return set(Setting.WIND).map(place -> WindSource.of(place, minutes));
+    } catch (InvalidPathException e) {
+      return Optional.empty(); // on no system Padside was tried on
+    }
   }
 
   private Optional<String> set(Setting setting) {

@@ -4,11 +4,11 @@ import java.io.IOException;
 import java.util.Optional;
 import java.util.function.DoubleSupplier;
 import padside.screen.Event;
-import padside.screen.WireWind;
 import padside.units.TimeSpan;
 import padside.units.Wind;
 import padside.wire.Standing;
 import padside.wire.WireLine;
+import padside.wire.WireWind;
 import padside.wire.WireWindow;
 
 /**

@@ -17,12 +17,20 @@ import padside.units.TimeSpan;
  * @param minutes averaged over
  */
 record WindSource(Optional<Path> place, int minutes) {
-  static final int USUAL_MINUTES = 2;
+  /** The place that stands for a made-up meter. */
+  private static final String SIMULATED = "simulated";
+
   static final int MOST_MINUTES = 60;
 
+  /** The one of a place as the settings have it. */
+  static WindSource of(String place, int minutes) {
+    boolean made = place.equalsIgnoreCase(SIMULATED);
+    return new WindSource(made ? Optional.empty() : Optional.of(Folders.typed(place)), minutes);
+  }
+
   /** A made-up meter. */
-  static WindSource simulated() {
-    return new WindSource(Optional.empty(), USUAL_MINUTES);
+  static WindSource simulated(int minutes) {
+    return new WindSource(Optional.empty(), minutes);
   }
 
   TimeSpan span() {

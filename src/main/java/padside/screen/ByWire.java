@@ -10,8 +10,10 @@ import padside.flight.Weather;
 import padside.form.Place;
 import padside.units.Bearing;
 import padside.units.Notations;
+import padside.units.TimeSpan;
 import padside.units.Wind;
 import padside.units.WindNotation;
+import padside.wire.WireWind;
 
 /**
  * Which wind is gone by. What the flier typed stands; only where nothing is typed, or where it says
@@ -90,7 +92,11 @@ final class ByWire {
 
   /** The same as text: {@code 6g9 mph 225 by wire}. */
   static Optional<String> text(World world) {
-    return world.wire().counting(world).map(notation(world)::showByWire);
+    return world.wire().counting(up(world)).map(notation(world)::showByWire);
+  }
+
+  private static TimeSpan up(World world) {
+    return world.machine().up();
   }
 
   private static WindNotation notation(World world) {
@@ -99,7 +105,7 @@ final class ByWire {
 
   /** Why there is nothing to take, a sentence. */
   static String refusal(World world) {
-    return "No wind by wire: " + world.wire().lack(world) + ".";
+    return "No wind by wire: " + world.wire().lack(up(world)) + ".";
   }
 
   /** A wind as it was kept, told as one by wire where it came so. */
@@ -116,21 +122,21 @@ final class ByWire {
   /** The wind of now, behind a word, with its age; or why there is none. */
   static Line line(String before, World world) {
     WireWind wire = world.wire();
-    Style style = wire.isSilent(world) ? Style.OBJECTION : Style.STRONG;
+    Style style = wire.isSilent(up(world)) ? Style.OBJECTION : Style.STRONG;
     return text(world)
-        .map(text -> new Line(before + text + " · " + wire.age(world) + wire.doubt(), style))
+        .map(text -> new Line(before + text + " · " + wire.age(up(world)) + wire.doubt(), style))
         .orElseGet(
             () ->
                 new Line(
-                    "No wind by wire: " + wire.lack(world) + "; w types one", Style.OBJECTION));
+                    "No wind by wire: " + wire.lack(up(world)) + "; w types one", Style.OBJECTION));
   }
 
   /** For where the wind itself stands beside: its age, or why there is none. */
   static Line brief(World world) {
     WireWind wire = world.wire();
-    boolean counts = wire.counting(world).isPresent();
-    Style style = counts && !wire.isSilent(world) ? Style.PLAIN : Style.OBJECTION;
-    String text = counts ? "Wind by wire, " + wire.age(world) : refusal(world);
+    boolean counts = wire.counting(up(world)).isPresent();
+    Style style = counts && !wire.isSilent(up(world)) ? Style.PLAIN : Style.OBJECTION;
+    String text = counts ? "Wind by wire, " + wire.age(up(world)) : refusal(world);
     return new Line(text, style);
   }
 
@@ -138,9 +144,9 @@ final class ByWire {
   private static Optional<Line> beside(Optional<Wind> typed, World world) {
     WireWind wire = world.wire();
     return typed
-        .filter(own -> wire.counting(world).filter(other -> differs(own, other)).isPresent())
+        .filter(own -> wire.counting(up(world)).filter(other -> differs(own, other)).isPresent())
         .flatMap(own -> text(world))
-        .map(text -> new Line("F6 takes " + text + " · " + wire.age(world), Style.OBJECTION));
+        .map(text -> new Line("F6 takes " + text + " · " + wire.age(up(world)), Style.OBJECTION));
   }
 
   /** The same for a card of today. */
@@ -155,7 +161,7 @@ final class ByWire {
     if (!world.wire().set() || isOn(day, world)) {
       return Optional.empty();
     }
-    return world.wire().counting(world).isPresent()
+    return world.wire().counting(up(world)).isPresent()
         ? beside(world.log().latestWeather(day.id()).flatMap(Weather::wind), world)
         : Optional.of(new Line(refusal(world), Style.OBJECTION));
   }

@@ -20,7 +20,16 @@ public record Ease(Looks looks, Hands hands, Guide guide) {
     COLD
   }
 
-  /** What is usual. */
+  /**
+   * As set.
+   *
+   * @param led whether the guide leads through the first card of a log
+   */
+  public static Ease of(Looks looks, Hands hands, boolean led) {
+    return new Ease(looks, hands, Guide.first(led));
+  }
+
+  /** What is usual, nobody being led. */
   public static Ease usual() {
     return new Ease(Looks.BLACK_ON_WHITE, Hands.WARM, Guide.off());
   }

@@ -14,6 +14,7 @@ import padside.preflight.Answer;
 import padside.preflight.Settings;
 import padside.trace.TraceFinding;
 import padside.units.Reading;
+import padside.wire.WireWind;
 
 /**
  * What happened. Keys go to the screen on top; everything else goes to every screen, which knows

@@ -2,6 +2,7 @@ package padside.screen;
 
 import java.util.List;
 import java.util.Optional;
+import padside.flight.Field;
 import padside.flight.Flight;
 import padside.flight.RecoveryDevice;
 
@@ -11,7 +12,7 @@ import padside.flight.RecoveryDevice;
  *
  * @param flown how many flights were debriefed when it began; one more ends it
  */
-public record Guide(boolean wanted, int flown) {
+record Guide(boolean wanted, int flown) {
   /** What there is to be before the next; in the order that takes the fewest keys. */
   enum Stage {
     FIELD,
@@ -24,17 +25,17 @@ public record Guide(boolean wanted, int flown) {
 
     /** Where it stands among all: {@code 2/7}. */
     String of() {
-      return ordinal() + 1 + "/" + values().length;
+      return List.of(values()).indexOf(this) + 1 + "/" + values().length;
     }
   }
 
   /** Nobody is led. */
-  public static Guide off() {
+  static Guide off() {
     return new Guide(false, 0);
   }
 
   /** Where wanted, until the first flight of a log is debriefed. */
-  public static Guide first(boolean wanted) {
+  static Guide first(boolean wanted) {
     return new Guide(wanted, 0);
   }
 
@@ -58,7 +59,7 @@ public record Guide(boolean wanted, int flown) {
 
   /** The first thing that is not there yet. */
   static Stage stage(World world) {
-    if (world.log().fields().isEmpty()) {
+    if (world.log().fields().stream().noneMatch(Guide::isPaced)) {
       return Stage.FIELD;
     }
     if (world.log().rockets().stream().noneMatch(r -> both(r.mass(), r.diameter()))) {
@@ -79,6 +80,10 @@ public record Guide(boolean wanted, int flown) {
     return flights.stream().anyMatch(flight -> flight.status() == Flight.Status.CARD)
         ? Stage.PAD
         : Stage.CARD;
+  }
+
+  private static boolean isPaced(Field field) {
+    return !field.edges().isEmpty() || field.smallestSide().isPresent();
   }
 
   private static boolean isMeasured(RecoveryDevice device) {

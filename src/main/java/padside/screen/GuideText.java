@@ -1,10 +1,13 @@
 package padside.screen;
 
+import java.util.Map;
 import java.util.Optional;
+import padside.flight.Day;
+import padside.flight.Field;
 import padside.flight.Flight;
 import padside.flight.Kind;
-import padside.units.Notations;
-import padside.units.UnitSystem;
+import padside.flight.RecoveryDevice;
+import padside.flight.Rocket;
 
 /** What the guide says on each screen: the next thing to do, and why. */
 final class GuideText {
@@ -14,14 +17,44 @@ final class GuideText {
           + " screen what it is for.";
 
   private static final String DONE = "That will do: F2 is done.";
+  private static final String WAITS = "this can wait; Tab goes on.";
+
+  private static final String NAME = "what you call it; then Tab.";
+
+  /** What a step wants, by kind of record and field. */
+  private static final Map<Kind, Map<String, String>> ASKED =
+      Map.of(
+          Kind.FIELD,
+          Map.of(
+              Field.NAME.name(),
+              NAME,
+              Field.EDGES.name(),
+              "each edge as paced from the pad: N 500ft; E 450ft; S 500ft; W 450ft, then F2."),
+          Kind.ROCKET,
+          Map.of(
+              Rocket.NAME.name(),
+              NAME,
+              Rocket.MASS.name(),
+              "as it flies but without a motor, like 1.3oz; then Tab.",
+              Rocket.DIAMETER.name(),
+              "of the body tube, like 0.976in; then F2."),
+          Kind.DEVICE,
+          Map.of(
+              RecoveryDevice.NAME.name(),
+              NAME,
+              RecoveryDevice.SHAPE.name(),
+              "p for parachute, s for streamer; then Tab.",
+              RecoveryDevice.DIAMETER.name(),
+              "across, like 12in; then F2."),
+          Kind.DAY,
+          Map.of(Day.FIELD.name(), "Enter takes the field, then F2: today is open."));
+
   private static final String BACK = "Esc goes back towards the day; the next step stands there.";
 
   private final Guide.Stage stage;
-  private final UnitSystem units;
 
   private GuideText(World world) {
     this.stage = Guide.stage(world);
-    this.units = world.settings().units();
   }
 
   /** Nothing where something else is to be answered first. */
@@ -42,7 +75,7 @@ final class GuideText {
       return Optional.of(onList(list.shelf().kind()));
     }
     if (top instanceof RecordForm form) {
-      return Optional.of(onForm(form.sheet().kind()));
+      return Optional.of(onForm(form));
     }
     if (top instanceof CardScreen card) {
       return Optional.of(onCard(card));
@@ -68,29 +101,26 @@ final class GuideText {
     if (stage == Guide.Stage.RECOVERY && kind == Kind.LOT) {
       return "Tab: the parachutes and streamers come next.";
     }
-    boolean here =
-        switch (stage) {
-          case FIELD -> kind == Kind.FIELD;
-          case ROCKET -> kind == Kind.ROCKET;
-          case RECOVERY -> kind == Kind.DEVICE;
-          case DAY, CARD, PAD, DEBRIEF -> false;
-        };
-    return here ? "n adds one." : "Kept. " + BACK;
+    return kind == wanted() ? "n adds one." : "Kept. " + BACK;
   }
 
-  private String onForm(Kind kind) {
-    if (kind == Kind.FIELD && stage == Guide.Stage.FIELD) {
-      return "a name, and its smallest side, like "
-          + Notations.distance(units).example()
-          + "; Tab goes on. Edges can wait. F2 is done.";
-    }
-    if (kind == Kind.ROCKET && stage == Guide.Stage.ROCKET) {
-      return "name, bare mass and body diameter; Tab goes on past what can wait. F2 is done.";
-    }
-    if (kind == Kind.DEVICE && stage == Guide.Stage.RECOVERY) {
-      return "a name, p for parachute, its diameter like 12in; then F2.";
-    }
-    return kind == Kind.DAY ? "Enter takes the field, then F2: today is open." : DONE;
+  /** By the field the cursor is in, while what the step wants is not there yet. */
+  private String onForm(RecordForm form) {
+    Kind kind = form.sheet().kind();
+    return kind == wanted() || kind == Kind.DAY
+        ? ASKED.get(kind).getOrDefault(form.form().field().name(), WAITS)
+        : DONE;
+  }
+
+  /** The kind of record the step asks for. */
+  private Kind wanted() {
+    return switch (stage) {
+      case FIELD -> Kind.FIELD;
+      case ROCKET -> Kind.ROCKET;
+      case RECOVERY -> Kind.DEVICE;
+      case DAY -> Kind.DAY;
+      case CARD, PAD, DEBRIEF -> Kind.FLIGHT;
+    };
   }
 
   private String onCard(CardScreen card) {
@@ -106,6 +136,9 @@ final class GuideText {
     }
     if (field.equals(CardFields.WIND)) {
       return "the wind as read, like 4g6 SW. Watch the check; then F5 goes to the pad.";
+    }
+    if (field.equals(Flight.ROD.name())) {
+      return "how long the rod is that guides it, like 36in; then Tab.";
     }
     return "Tab goes on to the wind; what is not known stays empty.";
   }

@@ -16,10 +16,10 @@ final class PadView {
   private static final int PART_WIDTH = 7;
   private static final int WIDE = 110;
   private static final int LIST_WIDTH = 62;
-  private static final int VERY_WIDE = 160;
-  private static final int WIDEST_LIST = 90;
   private static final int TYPED_WIDTH = 18;
   private static final int WIRE_WIDTH = 27;
+  private static final int VERY_WIDE = 160;
+  private static final int WIDEST_LIST = 90;
 
   private PadView() {}
 
@@ -28,6 +28,9 @@ final class PadView {
     if (pad.mode() == PadScreen.Mode.LARGE) {
       FormPane.Area whole = new FormPane.Area(LEFT, 2, size.columns() - 2 * LEFT, size.rows() - 3);
       LargeCheck.fill(canvas, pad.check(), world, whole);
+      if (ByWire.isOn(card.facts(), world)) {
+        byWire(canvas, new FormPane.Area(0, 1, size.columns(), 1), world);
+      }
       return;
     }
     boolean wide = size.columns() >= WIDE;
@@ -81,8 +84,7 @@ final class PadView {
       return typing(canvas, row, pad.wind().get());
     }
     if (ByWire.isOn(card.facts(), world)) {
-      Line line = ByWire.line("", world);
-      canvas.put(LEFT, row, Paragraph.cut(line.text(), width - LEFT), line.style());
+      byWire(canvas, area, world);
       return row + 1;
     }
     int next = typed(canvas, row, card, world);
@@ -90,6 +92,11 @@ final class PadView {
     beside.ifPresent(
         line -> canvas.put(LEFT, next, Paragraph.cut(line.text(), width - LEFT), line.style()));
     return next + (beside.isPresent() ? 1 : 0);
+  }
+
+  private static void byWire(Canvas canvas, FormPane.Area area, World world) {
+    Line line = ByWire.line("", world);
+    canvas.put(LEFT, area.top(), Paragraph.cut(line.text(), area.width() - LEFT), line.style());
   }
 
   private static int typed(Canvas canvas, int row, Flight card, World world) {

@@ -258,7 +258,7 @@ public record Session(
             .mapToDouble(each -> each.left().seconds())
             .min()
             .orElse(own);
-    double wire = world.wire().untilTick(world).map(TimeSpan::seconds).orElse(own);
+    double wire = world.wire().untilTick(world.machine().up()).map(TimeSpan::seconds).orElse(own);
     double first = Math.min(Math.min(own, wait), Math.min(wire, untilPause().orElse(own)));
     double gone = now.up().seconds() - world.moment().up().seconds();
     return new TimeSpan(Math.max(0, first - gone));
@@ -319,7 +319,7 @@ public record Session(
     return new Turn(then, List.of(new Effect.Use(ease)));
   }
 
-  private Turn led(Guide guide) {
+  Turn led(Guide guide) {
     return new Turn(in(world.with(world.ease().with(guide))), Everywhere.kept(guide, world));
   }
 

@@ -82,7 +82,7 @@ public record Setting(
           "How many times the wind a rocket's speed off the rod shall be: 1 to 20; blank for the"
               + " usual.",
           "",
-          units -> within(1, 20, 4),
+          units -> within(1, 20),
           true);
 
   public static final Setting LOOKS =
@@ -135,15 +135,11 @@ public record Setting(
           units -> new Texts("ssh -p 2222"),
           false);
 
-  /** What stands for a made-up meter. */
-  public static final String MADE_UP = "simulated";
-
-  public static final Setting WIND_SOURCE =
+  public static final Setting WIND =
       new Setting(
           "wind.source",
           "Wind meter",
-          "A meter that sends lines: a serial device, a file, a named pipe, or simulated; blank for"
-              + " none.",
+          "One that sends lines: a serial device, a file, a named pipe or simulated; blank for none.",
           "",
           units -> new Texts("/dev/ttyUSB0"),
           false);
@@ -151,10 +147,10 @@ public record Setting(
   public static final Setting WIND_MINUTES =
       new Setting(
           "wind.minutes",
-          "Wind averaged",
+          "Wind over",
           "How many minutes the meter's wind is averaged over, 1 to 60.",
           "2",
-          units -> within(1, 60, 2),
+          units -> wholeTo(60),
           false);
 
   /** All, in the order they are told. */
@@ -168,10 +164,10 @@ public record Setting(
           HANDS,
           GUIDE,
           SECOND_BACKUP,
-          WIND_SOURCE,
-          WIND_MINUTES,
           CLOCK,
-          SSH);
+          SSH,
+          WIND,
+          WIND_MINUTES);
 
   /** The one of that name. */
   public static Optional<Setting> find(String name) {
@@ -269,22 +265,15 @@ public record Setting(
     };
   }
 
-  private static Notation<String> within(double least, double most, double usual) {
-    Notation<Double> number = Notations.number();
+  private static Notation<String> wholeTo(int most) {
+    Notation<String> number = within(1, most);
     return new Notation<>() {
       @Override
       public Reading<String> read(String typed) {
-        return number
-            .read(typed)
-            .value()
-            .filter(each -> each >= least && each <= most)
-            .map(each -> Reading.of(number.show(each)))
-            .orElseGet(
-                () ->
-                    Reading.refused(
-                        Reading.echo(typed)
-                            + " is no number from %s to %s; write one like %s."
-                                .formatted(number.show(least), number.show(most), example())));
+        Reading<String> read = number.read(typed);
+        return read.value().filter(text -> !text.matches("\\d+")).isPresent()
+            ? Reading.refused(Reading.echo(typed) + " is no whole number; write one like 2.")
+            : read;
       }
 
       @Override
@@ -294,7 +283,34 @@ public record Setting(
 
       @Override
       public String example() {
-        return number.show(usual);
+        return "2";
+      }
+    };
+  }
+
+  private static Notation<String> within(double least, double most) {
+    Notation<Double> number = Notations.number();
+    return new Notation<>() {
+      @Override
+      public Reading<String> read(String typed) {
+        boolean fits =
+            number.read(typed).value().filter(each -> each >= least && each <= most).isPresent();
+        return fits
+            ? Reading.of(typed.strip())
+            : Reading.refused(
+                Reading.echo(typed)
+                    + " is no number from %s to %s; write one like %s."
+                        .formatted(number.show(least), number.show(most), example()));
+      }
+
+      @Override
+      public String show(String value) {
+        return value;
+      }
+
+      @Override
+      public String example() {
+        return "4";
       }
     };
   }

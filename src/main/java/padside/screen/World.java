@@ -9,6 +9,7 @@ import padside.flight.Logbook;
 import padside.flight.OutcomeTable;
 import padside.plan.PackingTable;
 import padside.preflight.Settings;
+import padside.wire.WireWind;
 
 /**
  * All that screens know of the outside at one moment.

@@ -27,10 +27,10 @@ import padside.screen.Session;
 import padside.screen.Setting;
 import padside.screen.Size;
 import padside.screen.Sync;
-import padside.screen.WireWind;
 import padside.screen.World;
 import padside.store.LogFolder;
 import padside.terminal.Input;
+import padside.wire.WireWind;
 
 /** The loop over a real log and a real place, at a terminal nobody looks at. */
 class ScreenLoopTest {

@@ -34,8 +34,6 @@ class WindowIT {
       Process padside = desktop.start(JAVA, "-jar", JAR.toString());
       String window = desktop.window();
       desktop.awaits("title bar and paper", () -> isPaper(desktop, window, WHITE));
-      desktop.does("mousemove", "0", "0");
-      desktop.does("mousemove", "--window", window, "200", "200", "click", "1");
 
       largerLetters(desktop, window);
       desktop.does("key", "F8");
@@ -61,10 +59,20 @@ class WindowIT {
 
   private static void largerLetters(Desktop desktop, String window) {
     String before = desktop.size(window);
-    desktop.does("key", "ctrl+plus");
-    desktop.awaits("a larger window", () -> !desktop.size(window).equals(before));
-    desktop.does("key", "ctrl+0");
-    desktop.awaits("the window as before", () -> desktop.size(window).equals(before));
+    desktop.awaits(
+        "a larger window",
+        () -> {
+          desktop.does("mousemove", "0", "0");
+          desktop.does("mousemove", "--window", window, "200", "200", "click", "1");
+          desktop.does("key", "ctrl+plus");
+          return !desktop.size(window).equals(before);
+        });
+    desktop.awaits(
+        "the window as before",
+        () -> {
+          desktop.does("key", "ctrl+0");
+          return desktop.size(window).equals(before);
+        });
   }
 
   private String said() {

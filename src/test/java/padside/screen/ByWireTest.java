@@ -15,6 +15,7 @@ import padside.units.Speed;
 import padside.units.TimeSpan;
 import padside.units.UnitSystem;
 import padside.units.Wind;
+import padside.wire.WireWind;
 
 /** Wind by wire on the screens; the check's fixed limit is 13 mph. */
 class ByWireTest {

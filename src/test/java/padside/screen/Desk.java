@@ -25,6 +25,7 @@ import padside.preflight.Answer;
 import padside.preflight.Card;
 import padside.preflight.Settings;
 import padside.units.TimeSpan;
+import padside.wire.WireWind;
 
 /**
  * Plays the app around a session, without threads: presses keys, keeps what is to be saved in a log
@@ -318,6 +319,12 @@ final class Desk {
   /** How far the machine's clock is to be believed from now on. */
   Desk trusting(Moment.Trust how) {
     trust = how;
+    return this;
+  }
+
+  /** Led from now on, or not. */
+  Desk led(Guide guide) {
+    session = session.led(guide).session();
     return this;
   }
 

@@ -34,8 +34,7 @@ class SettingTest {
     "rod-divisor, 0, 1 to 20",
     "looks, plaid, black-on-white",
     "hands, three, cold",
-    "clock, maybe, trusted",
-    "wind.minutes, 61, 1 to 60"
+    "clock, maybe, trusted"
   })
   void refuses_in_a_sentence_what_it_cannot_read(String name, String typed, String advice) {
     Setting setting = Setting.find(name).orElseThrow();

@@ -61,7 +61,7 @@ class SettingsScreenTest {
     open(Map.of());
 
     Ease dusk = new Ease(Ease.Looks.WHITE_ON_BLACK, Ease.Hands.WARM, Guide.off());
-    desk.press("<tab><tab><tab><tab>white<tab><tab><tab><tab><tab>trusted<f2>");
+    desk.press("<tab><tab><tab><tab>white<tab><tab><tab><tab>trusted<f2>");
     assertThat(kept().changed()).containsOnlyKeys("looks", "clock");
     desk.told(new Event.SettingsKept(kept().ticket(), Settings.standard(), dusk));
     assertThat(desk.used()).contains(dusk);

@@ -14,6 +14,7 @@ import padside.flight.Day;
 import padside.flight.Field;
 import padside.flight.Kind;
 import padside.flight.MemoryFlightLog;
+import padside.wire.WireWind;
 
 /**
  * The worked example of I. Reda and A. Andreas, Solar position algorithm, NREL/TP-560-34302 (2003):

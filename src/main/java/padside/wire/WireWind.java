@@ -1,12 +1,11 @@
-package padside.screen;
+package padside.wire;
 
 import java.util.Optional;
 import padside.units.TimeSpan;
 import padside.units.Wind;
-import padside.wire.WireWindow;
 
 /**
- * What a wind meter tells that sends lines.
+ * What a wind meter tells that sends lines. Now is told by the uptime.
  *
  * @param set whether there is one in the settings
  * @param wind mean and gust of the last minutes, as they came to with the last reading
@@ -51,42 +50,43 @@ public record WireWind(
         true, Optional.empty(), Gusts.TOO_EARLY, new TimeSpan(0), span, Optional.of(trouble));
   }
 
-  private double silence(World world) {
-    return Math.max(0, world.machine().up().seconds() - last.seconds());
+  private double silence(TimeSpan now) {
+    return Math.max(0, now.seconds() - last.seconds());
   }
 
   /** The wind that may stand for one of now: none once it was silent for what is averaged over. */
-  Optional<Wind> counting(World world) {
-    return wind.filter(any -> silence(world) <= span.seconds());
+  public Optional<Wind> counting(TimeSpan now) {
+    return wind.filter(any -> silence(now) <= span.seconds());
   }
 
-  boolean isSilent(World world) {
-    return wind.isPresent() && silence(world) > WireWindow.STALE.seconds();
+  /** Whether no reading has come for longer than a meter takes. */
+  public boolean isSilent(TimeSpan now) {
+    return wind.isPresent() && silence(now) > WireWindow.STALE.seconds();
   }
 
   /** How old the last reading is: {@code now}, {@code 3 s ago}, {@code silent 34 s}. */
-  String age(World world) {
-    long seconds = (long) silence(world);
-    if (isSilent(world)) {
+  public String age(TimeSpan now) {
+    long seconds = (long) silence(now);
+    if (isSilent(now)) {
       return "silent " + (seconds < 120 ? seconds + " s" : seconds / 60 + " min");
     }
     return seconds <= 1 ? "now" : seconds + " s ago";
   }
 
   /** Why no wind counts: what keeps it from being read, else that it is silent. */
-  String lack(World world) {
-    String silent = wind.map(any -> age(world)).orElse("nothing was sent yet");
+  public String lack(TimeSpan now) {
+    String silent = wind.map(any -> age(now)).orElse("nothing was sent yet");
     return trouble.orElse(silent);
   }
 
   /** What keeps the gust from being one, behind the wind. */
-  String doubt() {
+  public String doubt() {
     return gusts.words;
   }
 
   /** When its age has to be told anew, while no reading comes. */
-  Optional<TimeSpan> untilTick(World world) {
-    double silence = silence(world);
+  public Optional<TimeSpan> untilTick(TimeSpan now) {
+    double silence = silence(now);
     boolean over = wind.isEmpty() || silence > span.seconds() + WireWindow.STALE.seconds();
     return over ? Optional.empty() : Optional.of(new TimeSpan(1));
   }
