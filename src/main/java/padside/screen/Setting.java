@@ -250,7 +250,8 @@ public record Setting(
     return new Notation<>() {
       @Override
       public Reading<String> read(String typed) {
-        return notation.read(typed).map(notation::show);
+        boolean itself = typed.chars().anyMatch(Character::isLetter); // nothing is rounded
+        return notation.read(typed).map(value -> itself ? typed : notation.show(value));
       }
 
       @Override

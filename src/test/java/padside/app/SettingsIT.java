@@ -29,9 +29,6 @@ class SettingsIT {
     pad.setting("# mine", "clock = trusted", "own-limit = 12 mph");
     pad.launch("demo");
     pad.sees("Day");
-    pad.press("n");
-    pad.seesLine("Wind", "5g8 N");
-    pad.escape("Day");
     pad.press("a");
     pad.seesLine("Own limit", "12 mph");
     pad.type("metric");
