@@ -27,17 +27,15 @@ final class Everywhere {
 
   private Everywhere() {}
 
-  /** Whether a key turns the guide on or off; on the help page a plain one does. */
-  static boolean leads(Key key, Screen top) {
-    return GUIDE.has(key) || (top instanceof HelpScreen && HelpScreen.LEAD.has(key));
-  }
-
-  /** What keeps for the next start that nobody is to be led. */
-  static List<Effect> kept(Guide guide, World world) {
+  /** Turns the guide on or off; off is kept, so that nobody is led at the next start. */
+  static List<Effect> led(World world) {
+    Guide guide = world.ease().guide().turned(world);
+    Effect use = new Effect.Use(world.ease().with(guide));
+    if (guide.wanted()) {
+      return List.of(use);
+    }
     Map<String, String> off = Map.of(Setting.GUIDE.name(), Setting.word(Setting.Led.OFF));
-    return guide.wanted()
-        ? List.of()
-        : List.of(new Effect.KeepSettings(new Ticket(world.turn(), 0), off));
+    return List.of(use, new Effect.KeepSettings(new Ticket(world.turn(), 0), off));
   }
 
   /** The ease a key changes to. */

@@ -2,6 +2,7 @@ package padside.screen;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import padside.flight.Field;
 import padside.flight.Flight;
 import padside.flight.RecoveryDevice;
@@ -41,16 +42,16 @@ record Guide(boolean wanted, int flown) {
 
   /** Off where it leads now, else on for one card more. */
   Guide turned(World world) {
-    return leads(world) ? off() : new Guide(true, debriefed(world));
+    return leads(world) ? off() : new Guide(true, (int) debriefed(world).count());
   }
 
-  /** Whether there is a way to lead yet. */
+  /** Whether there is a way to lead yet. Looks at no more flights of a long log than it needs. */
   boolean leads(World world) {
-    return wanted && debriefed(world) <= flown;
+    return wanted && debriefed(world).skip(flown).findAny().isEmpty();
   }
 
-  private static int debriefed(World world) {
-    return (int) world.log().flights().stream().filter(Guide::isDebriefed).count();
+  private static Stream<Flight> debriefed(World world) {
+    return world.log().flights().stream().filter(Guide::isDebriefed);
   }
 
   private static boolean isDebriefed(Flight flight) {

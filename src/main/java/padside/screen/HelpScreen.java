@@ -57,6 +57,9 @@ record HelpScreen(String about, List<Row> rows, int first) implements Screen {
       int to = Math.max(0, Math.min(first + by(pressed.key()), rows.size() - 1));
       return Step.stay(new HelpScreen(about, rows, to));
     }
+    if (LEAD.has(pressed.key())) {
+      return Step.stay(this).and(Everywhere.led(world));
+    }
     return BACK.has(pressed.key()) ? Step.close() : Step.stay(this);
   }
 

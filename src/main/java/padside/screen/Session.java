@@ -304,8 +304,8 @@ public record Session(
     if (eased.isPresent()) {
       return eased(eased.get());
     }
-    if (Everywhere.leads(key, top())) {
-      return led(world.ease().guide().turned(world));
+    if (Everywhere.GUIDE.has(key)) {
+      return using(Everywhere.led(world));
     }
     boolean help = Everywhere.HELP.has(key) && (key.character().isEmpty() || !top().takesText());
     if (help && !(top() instanceof HelpScreen)) {
@@ -315,12 +315,11 @@ public record Session(
   }
 
   private Turn eased(Ease ease) {
-    Session then = in(world.with(ease)).telling(ease.words());
-    return new Turn(then, List.of(new Effect.Use(ease)));
+    return telling(ease.words()).using(List.of(new Effect.Use(ease)));
   }
 
-  Turn led(Guide guide) {
-    return new Turn(in(world.with(world.ease().with(guide))), Everywhere.kept(guide, world));
+  Turn using(List<Effect> effects) {
+    return new Turn(Everywhere.used(effects).map(world::with).map(this::in).orElse(this), effects);
   }
 
   private Turn askingToQuit() {
@@ -352,9 +351,7 @@ public record Session(
     }
     Optional<String> told = told(effects);
     effects.removeIf(Effect.Tell.class::isInstance);
-    World then = Everywhere.used(effects).map(world::with).orElse(world);
-    return new Turn(
-        new Session(screens, then, told.or(() -> notice), held, typed, steady), effects);
+    return new Session(screens, world, told.or(() -> notice), held, typed, steady).using(effects);
   }
 
   private static Optional<String> told(List<Effect> effects) {

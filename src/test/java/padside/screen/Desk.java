@@ -324,7 +324,7 @@ final class Desk {
 
   /** Led from now on, or not. */
   Desk led(Guide guide) {
-    session = session.led(guide).session();
+    session = session.using(List.of(new Effect.Use(session.world().ease().with(guide)))).session();
     return this;
   }
 
