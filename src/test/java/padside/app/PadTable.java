@@ -1,5 +1,7 @@
 package padside.app;
 
+import static java.util.concurrent.TimeUnit.SECONDS;
+
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -273,9 +275,12 @@ final class PadTable implements AutoCloseable {
     }
   }
 
+  /** Ends the terminal and what was left running in it, which writes until it has ended. */
   @Override
   public void close() {
+    Optional<ProcessHandle> left = started();
     tmux.close();
+    left.ifPresent(program -> program.onExit().completeOnTimeout(program, 10, SECONDS).join());
     try {
       Files.deleteIfExists(socket.resolve("tmux"));
       Files.delete(socket);
