@@ -15,6 +15,7 @@ import padside.motor.MotorTable;
 import padside.preflight.Preflight;
 import padside.screen.Bookmark;
 import padside.screen.Ease;
+import padside.screen.Ease.Colours;
 import padside.screen.Ease.Looks;
 import padside.screen.Effect;
 import padside.screen.Event;
@@ -150,14 +151,22 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
     return Exit.FAULT;
   }
 
+  /** What is shown before it is known what the display can show. */
   private static Looks shown(Ease ease) {
-    return noColour() ? Looks.MONOCHROME : ease.looks();
+    return ease.within(noColour() ? Colours.NO_COLOR : Colours.SHOWN).shown();
   }
 
   /** The convention of no-color.org: set and not empty. */
   private static boolean noColour() {
     String value = System.getenv("NO_COLOR");
     return value != null && !value.isEmpty();
+  }
+
+  private Colours colours() {
+    if (noColour()) {
+      return Colours.NO_COLOR;
+    }
+    return display.showsColours() ? Colours.SHOWN : Colours.NONE_HERE;
   }
 
   /**
@@ -186,7 +195,7 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
         Shipped.checklist(),
         Shipped.packing(),
         display.showsBraille(),
-        settings.ease(),
+        settings.ease().within(colours()),
         Optional.empty(),
         sync.atStart(),
         wind.atStart(),

@@ -54,7 +54,7 @@ record AgainstScreen(Question question, Form form, Optional<Ticket> sent, Facts 
             question.reason(),
             "Why",
             new Texts(""),
-            "A word or more is needed; it stays with the flight.");
+            "A word is needed, one letter with cold fingers; it stays with the flight.");
     Form form = Form.of(List.of(why), question.flight().facts());
     return new AgainstScreen(question, form, Optional.empty(), Facts.none());
   }

@@ -98,7 +98,8 @@ final class Bookmarks {
     return switch (mark.screen()) {
       case PAD -> waiting(this::pad);
       // Nobody knows what became of the key meanwhile: all of the count is to be heard anew.
-      case COUNT -> waiting(flight -> CountScreen.held(flight.id(), Sending.of(world)));
+      case COUNT ->
+          waiting(flight -> CountScreen.held(flight.id(), Sending.of(world), CountCheck.of(world)));
       case GOING_ON -> waiting(this::goingOn);
       case FLOWN_AGAINST -> waiting(flight -> AgainstScreen.of(new FlownAgainst(flight)));
       case MARKS -> flown(flight -> MarkScreen.of(flight.id(), world));

@@ -33,6 +33,8 @@ final class ByWire {
 
   private static final double MATTERS_DEG = 30;
 
+  private static final String TAKES = "F6 takes ";
+
   private ByWire() {}
 
   /** Whether these facts, a flight's or a reading's, leave the wind to the meter. */
@@ -49,9 +51,12 @@ final class ByWire {
         card.get(Flight.STATUS)
             .filter(status -> status == Flight.Status.CARD || status == Flight.Status.DRAFT)
             .isPresent();
-    return open
-        && isToday(card.get(Flight.DAY).flatMap(world.log()::day), world)
-        && follows(card, world);
+    return open && isOfToday(card, world) && follows(card, world);
+  }
+
+  /** Whether a card or a reading belongs to a day of today. */
+  private static boolean isOfToday(Facts facts, World world) {
+    return isToday(facts.get(Flight.DAY).flatMap(world.log()::day), world);
   }
 
   private static boolean isToday(Optional<Day> day, World world) {
@@ -90,6 +95,15 @@ final class ByWire {
         .flatMap(text -> notation.read(text).value().map(wind -> Place.wind().put(wind, text)));
   }
 
+  /** The same for a card or a reading, which the wind of now is for only on its day. */
+  static Optional<Facts> taken(Facts of, World world) {
+    return taken(world).filter(any -> isOfToday(of, world));
+  }
+
+  static Optional<String> text(Facts of, World world) {
+    return text(world).filter(any -> isOfToday(of, world));
+  }
+
   /** The same as text: {@code 6g9 mph 225 by wire}. */
   static Optional<String> text(World world) {
     return world.wire().counting(up(world)).map(notation(world)::showByWire);
@@ -106,6 +120,13 @@ final class ByWire {
   /** Why there is nothing to take, a sentence. */
   static String refusal(World world) {
     return "No wind by wire: " + world.wire().lack(up(world)) + ".";
+  }
+
+  /** The same for a card or a reading. */
+  static String refusal(Facts of, World world) {
+    return isOfToday(of, world)
+        ? refusal(world)
+        : "The meter tells the wind of now, and this is another day than today.";
   }
 
   /** A wind as it was kept, told as one by wire where it came so. */
@@ -142,18 +163,34 @@ final class ByWire {
 
   /** The meter's wind beside one that was typed, where they differ enough to matter. */
   private static Optional<Line> beside(Optional<Wind> typed, World world) {
-    WireWind wire = world.wire();
     return typed
-        .filter(own -> wire.counting(up(world)).filter(other -> differs(own, other)).isPresent())
-        .flatMap(own -> text(world))
-        .map(text -> new Line("F6 takes " + text + " · " + wire.age(up(world)), Style.OBJECTION));
+        .filter(own -> world.wire().counting(up(world)).filter(o -> differs(own, o)).isPresent())
+        .flatMap(any -> takes(world));
   }
 
   /** The same for a card of today. */
   static Optional<Line> beside(Facts card, World world) {
-    return isToday(card.get(Flight.DAY).flatMap(world.log()::day), world)
-        ? beside(Weather.windIn(card), world)
-        : Optional.empty();
+    return isOfToday(card, world) ? beside(Weather.windIn(card), world) : Optional.empty();
+  }
+
+  /** The same for a reading that is typed, also where it has no wind yet. */
+  static Optional<Line> offer(Facts reading, World world) {
+    boolean none = Weather.windIn(reading).isEmpty() && isOfToday(reading, world);
+    return none ? takes(world) : beside(reading, world);
+  }
+
+  private static Optional<Line> takes(World world) {
+    return text(world)
+        .map(text -> new Line(TAKES + text + " · " + world.wire().age(up(world)), Style.OBJECTION));
+  }
+
+  /** The same where no key takes it: how old the meter's wind is, or that it says otherwise. */
+  static Optional<Line> atCount(Facts card, World world) {
+    if (isOn(card, world)) {
+      return Optional.of(brief(world));
+    }
+    return beside(card, world)
+        .map(line -> new Line(line.text().replaceFirst(TAKES, "The meter says "), line.style()));
   }
 
   /** The same for a day, and that the meter of its flier tells nothing. */

@@ -137,10 +137,10 @@ record CardScreen(Form form, Facts finished, Draft draft, LiveCheck check, Phase
   }
 
   private Step byWire(World world) {
-    return ByWire.text(world)
+    return ByWire.text(finished, world)
         .map(text -> form.set(CardFields.WIND, text).to(form.at()))
         .map(next -> with(next).in(Phase.FILLING).kept(CardForm.facts(next)).settled(world))
-        .orElseGet(() -> Step.stay(this).and(new Effect.Tell(ByWire.refusal(world))));
+        .orElseGet(() -> Step.stay(this).and(new Effect.Tell(ByWire.refusal(finished, world))));
   }
 
   private Turn edited(Form next, Key key, World world) {

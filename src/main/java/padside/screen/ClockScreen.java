@@ -269,6 +269,11 @@ record ClockScreen(Form form, Then then, Optional<String> doubted, Optional<Tick
   }
 
   @Override
+  public boolean questions() {
+    return doubted.isPresent();
+  }
+
+  @Override
   public boolean takesText() {
     return true;
   }

@@ -1,11 +1,12 @@
 package padside.screen;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
+import padside.fact.Facts;
 import padside.fact.RecordId;
 import padside.flight.CheckLine;
+import padside.flight.Flight;
 import padside.preflight.PadTimes;
 import padside.units.TimeSpan;
 
@@ -14,8 +15,10 @@ import padside.units.TimeSpan;
  * whoever came near meanwhile has to hear all of it (common practice, no source).
  *
  * @param time while it runs the uptime at which it ends, else what was left of it
+ * @param live the check, which goes on looking at the wind
  */
-record CountScreen(RecordId flight, Phase phase, TimeSpan time, Sending sending, HeldKey space)
+record CountScreen(
+    RecordId flight, Phase phase, TimeSpan time, Sending sending, HeldKey space, CountCheck live)
     implements Screen {
   /** How far it has come. */
   enum Phase {
@@ -45,32 +48,51 @@ record CountScreen(RecordId flight, Phase phase, TimeSpan time, Sending sending,
       Binding.of("<esc>", "scrub", "key out, back to the checklist");
 
   /** Armed: nothing is counted until the flier says so. */
-  static CountScreen ready(RecordId flight, Sending sending) {
-    return new CountScreen(flight, Phase.READY, new TimeSpan(0), sending, HeldKey.none());
+  static CountScreen ready(RecordId flight, Sending sending, CountCheck live) {
+    return new CountScreen(flight, Phase.READY, new TimeSpan(0), sending, HeldKey.none(), live);
   }
 
   /** As after a hold: a lift-off was taken back. */
-  static CountScreen held(RecordId flight, Sending sending) {
-    return new CountScreen(flight, Phase.HELD, new TimeSpan(0), sending, HeldKey.none());
+  static CountScreen held(RecordId flight, Sending sending, CountCheck live) {
+    return new CountScreen(flight, Phase.HELD, new TimeSpan(0), sending, HeldKey.none(), live);
   }
 
   @Override
   public Step on(Event event, World world) {
     boolean over = phase == Phase.COUNTING && left(world).seconds() <= 0;
     Phase now = over ? Phase.LAUNCH : phase;
-    CountScreen screen = new CountScreen(flight, now, time, sending.on(event), space);
+    Optional<CountCheck.Seen> seen = card(world).map(card -> live.on(event, card, world));
+    CountScreen screen =
+        new CountScreen(
+            flight,
+            now,
+            time,
+            sending.on(event),
+            space,
+            seen.map(each -> each.check()).orElse(live));
+    return screen.done(event, world).and(seen.map(each -> each.effects()).orElse(List.of()));
+  }
+
+  /** The card with what is on its way to be kept. */
+  private Optional<Flight> card(World world) {
+    return sending.flight(flight, world);
+  }
+
+  private Step done(Event event, World world) {
     if (event instanceof Event.Pressed pressed) {
-      return screen.pressed(pressed.key(), world);
+      return pressed(pressed.key(), world);
     }
     // A count nobody sees is none.
     boolean unseen = event instanceof Event.Uncovered || event instanceof Event.Leaving;
-    boolean runs = now == Phase.COUNTING || now == Phase.LAUNCH;
-    return Step.stay(unseen && runs ? screen.held(world) : screen);
+    boolean runs = phase == Phase.COUNTING || phase == Phase.LAUNCH;
+    return Step.stay(unseen && runs ? held(world) : this);
   }
 
   private Step pressed(Key key, World world) {
     CountScreen now =
-        COUNT.has(key) ? new CountScreen(flight, phase, time, sending, space.pressed(world)) : this;
+        COUNT.has(key)
+            ? new CountScreen(flight, phase, time, sending, space.pressed(world), live)
+            : this;
     if (MISFIRE.has(key)) {
       return MisfireScreen.begin(flight, world);
     }
@@ -92,12 +114,17 @@ record CountScreen(RecordId flight, Phase phase, TimeSpan time, Sending sending,
       return Step.stay(counting(world));
     }
     boolean left = phase == Phase.HELD && LEFT.has(key);
-    return left ? MarkScreen.liftOff(flight, sending, world) : Step.stay(this);
+    return left ? liftOff(world) : Step.stay(this);
+  }
+
+  private Step liftOff(World world) {
+    Facts says = card(world).map(card -> live.atLiftOff(card, world)).orElse(Facts.none());
+    return MarkScreen.liftOff(flight, sending, says, world);
   }
 
   private CountScreen counting(World world) {
     double end = world.moment().up().seconds() + whole(world);
-    return new CountScreen(flight, Phase.COUNTING, new TimeSpan(end), sending, space);
+    return new CountScreen(flight, Phase.COUNTING, new TimeSpan(end), sending, space, live);
   }
 
   private Step counting(Key key, World world) {
@@ -107,14 +134,14 @@ record CountScreen(RecordId flight, Phase phase, TimeSpan time, Sending sending,
 
   private Step launching(Key key, World world) {
     if (LIFT_OFF.has(key)) {
-      return MarkScreen.liftOff(flight, sending, world);
+      return liftOff(world);
     }
     // Other keys beside it may be hit without looking: the rocket may be leaving just now.
     return Step.stay(LAUNCH_HOLD.has(key) ? held(world) : this);
   }
 
   private CountScreen held(World world) {
-    return new CountScreen(flight, Phase.HELD, left(world), sending, space);
+    return new CountScreen(flight, Phase.HELD, left(world), sending, space, live);
   }
 
   /** The key is out again: what comes last on the checklist is read anew. */
@@ -151,31 +178,7 @@ record CountScreen(RecordId flight, Phase phase, TimeSpan time, Sending sending,
 
   @Override
   public void draw(Canvas canvas, World world) {
-    world.log().flight(flight).ifPresent(card -> PadView.stand(canvas, card, world));
-    String figure = String.format(Locale.ROOT, "%.0f", Math.ceil(left(world).seconds()));
-    int middle = (canvas.size().rows() - Figures.rows(canvas.size())) / 2;
-    int row = Figures.draw(canvas, middle, figure, Style.STRONG);
-    PadView.middle(canvas, row + 1, word(), Style.STRONG);
-    PadView.middle(canvas, row + 2, next(), Style.PLAIN);
-    canvas.put(2, canvas.size().rows() - 2, sending.words(world), Style.LABEL);
-  }
-
-  private String word() {
-    return switch (phase) {
-      case READY -> "ARMED";
-      case HELD -> "HOLD";
-      case COUNTING -> "COUNT";
-      case LAUNCH -> "LAUNCH";
-    };
-  }
-
-  private String next() {
-    return switch (phase) {
-      case READY -> "Space begins the count; count aloud.";
-      case HELD -> "Key out. Space counts anew; g if it left all the same.";
-      case COUNTING -> "Any key holds.";
-      case LAUNCH -> "Space the moment it leaves the rod. m when it does not light.";
-    };
+    CountView.draw(canvas, this, left(world), world);
   }
 
   @Override
@@ -194,8 +197,8 @@ record CountScreen(RecordId flight, Phase phase, TimeSpan time, Sending sending,
 
   @Override
   public String purpose() {
-    return "The count before the key: five seconds that any key holds. After lift-off the "
-        + "same key marks what happens.";
+    return "The count before the key: five seconds that any key holds, the wind and its limit "
+        + "going on above and below. After lift-off the same key marks what happens.";
   }
 
   @Override

@@ -185,16 +185,16 @@ record DayScreen(ListCursor cursor, Optional<Ticket> gone) implements Screen {
 
   /** The meter's wind as a reading of the day, which cards begun from now on go by. */
   private Step byWire(Day day, World world) {
-    return ByWire.taken(world)
-        .filter(any -> day.date().equals(Optional.of(today(world))))
-        .map(wind -> CardStart.looked(wind.with(Flight.DAY, day.id()), world))
+    Facts of = Facts.none().with(Flight.DAY, day.id());
+    return ByWire.taken(of, world)
+        .map(wind -> CardStart.looked(wind.with(of), world))
         .map(
             reading ->
                 Step.stay(this)
                     .and(
                         new Effect.Save(
                             new Ticket(world.turn(), 1), new Action("wind by wire", reading))))
-        .orElseGet(() -> Step.stay(this).and(new Effect.Tell(ByWire.refusal(world))));
+        .orElseGet(() -> Step.stay(this).and(new Effect.Tell(ByWire.refusal(of, world))));
   }
 
   /** The newest flight without a debrief, else the newest flown. */

@@ -104,7 +104,7 @@ record GoingOn(Flight flight, Facts checked, List<String> open, boolean against)
 
   @Override
   public Screen next(Flight kept, World world) {
-    return CountScreen.ready(kept.id(), Sending.of(world));
+    return CountScreen.ready(kept.id(), Sending.of(world), CountCheck.of(world));
   }
 
   @Override

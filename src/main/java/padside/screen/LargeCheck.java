@@ -68,6 +68,20 @@ final class LargeCheck {
         .orElse(area.top());
   }
 
+  /** Draws wind and limit in the middle of an area, no larger than the clocks beside them. */
+  static void numbers(Canvas canvas, LiveCheck check, World world, FormPane.Area area) {
+    LargeCheck large = new LargeCheck(check, world);
+    List<Part> parts = large.numbers();
+    int height = Math.min(area.height(), Figures.rows(canvas.size()) + 1);
+    FormPane.Area band = new FormPane.Area(area.left(), area.top(), area.width(), height);
+    block(parts, band)
+        .ifPresent(
+            each -> {
+              int left = area.left() + (area.width() - width(parts, each)) / 2;
+              draw(canvas, parts, each, new FormPane.Area(left, area.top(), area.width(), height));
+            });
+  }
+
   private void filling(Canvas canvas, FormPane.Area area) {
     List<Line> told = CheckText.verdict(check, area.width());
     int numbers = Figures.ROWS + 2;
@@ -86,15 +100,22 @@ final class LargeCheck {
 
   /** Of one size all of them; the row below, absent where they do not fit. */
   private Optional<Integer> beside(Canvas canvas, List<Part> parts, FormPane.Area area) {
-    int caption = parts.stream().anyMatch(part -> !part.caption().isEmpty()) ? 1 : 0;
-    Optional<Size> block =
-        Figures.BLOCKS.stream()
-            .filter(each -> width(parts, each) <= area.width())
-            .filter(each -> Figures.ROWS * each.rows() + caption <= area.height())
-            .findFirst()
-            .filter(any -> !parts.isEmpty());
+    Optional<Size> block = block(parts, area);
     block.ifPresent(each -> draw(canvas, parts, each, area));
-    return block.map(each -> area.top() + Figures.ROWS * each.rows() + caption);
+    return block.map(each -> area.top() + Figures.ROWS * each.rows() + caption(parts));
+  }
+
+  private static int caption(List<Part> parts) {
+    return parts.stream().anyMatch(part -> !part.caption().isEmpty()) ? 1 : 0;
+  }
+
+  /** The largest size in which all of them fit. */
+  private static Optional<Size> block(List<Part> parts, FormPane.Area area) {
+    return Figures.BLOCKS.stream()
+        .filter(each -> width(parts, each) <= area.width())
+        .filter(each -> Figures.ROWS * each.rows() + caption(parts) <= area.height())
+        .findFirst()
+        .filter(any -> !parts.isEmpty());
   }
 
   private static void draw(Canvas canvas, List<Part> parts, Size block, FormPane.Area area) {

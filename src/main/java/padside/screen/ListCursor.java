@@ -19,7 +19,8 @@ record ListCursor(Optional<RecordId> at, String find, boolean finding, boolean a
   private static final int PAGE = 10;
 
   static final Binding FIND =
-      Binding.of("/", "find", "type words, only lines that hold them stay; Esc shows all again");
+      Binding.of(
+          "/<f3>", "find", "type words, only lines that hold them stay; Esc shows all again");
   static final Binding MOVE =
       Binding.of(
           "<down><up><pagedown><pageup><home><end>",

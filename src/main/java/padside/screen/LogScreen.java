@@ -30,7 +30,7 @@ record LogScreen(long asked, Search search, Optional<String> objection, Optional
 
   private static final Binding FIND =
       Binding.of(
-          "/",
+          "/<f3>",
           "find",
           "type words, anywhere in what is told of a flight, or rocket: motor: lot: field: outcome:"
               + " on: from: to: with a part of it, or open for open fixes; all flights of the log are"

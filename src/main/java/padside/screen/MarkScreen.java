@@ -57,8 +57,12 @@ record MarkScreen(
   private static final Binding DAY = Binding.of("<esc>", "day", "back to the day; marks stay");
   static final List<Binding> TABLE = List.of(MARK, UNSEEN, BACK, DEBRIEF, DAY);
 
-  /** The rocket leaves the rod at this moment. */
-  static Step liftOff(RecordId flight, Sending sending, World world) {
+  /**
+   * The rocket leaves the rod at this moment.
+   *
+   * @param says the check's answer to the wind of this moment, where it has one of its own
+   */
+  static Step liftOff(RecordId flight, Sending sending, Facts says, World world) {
     Facts facts =
         Facts.none()
             .with(Flight.STATUS, Flight.Status.FLOWN)
@@ -68,7 +72,7 @@ record MarkScreen(
     Facts card = sending.flight(flight, world).map(Flight::facts).orElse(Facts.none());
     Facts blows = ByWire.atLiftOff(card, world);
     Sending.Sent sent =
-        sending.keep("lift-off", flight, blows.with(facts), ByWire.reading(card, world));
+        sending.keep("lift-off", flight, says.with(blows).with(facts), ByWire.reading(card, world));
     HeldKey pressed = HeldKey.none().pressed(world);
     return Step.close()
         .open(new MarkScreen(flight, sent.sending(), false, pressed, Optional.empty()))
@@ -177,7 +181,9 @@ record MarkScreen(
     }
     Facts waits = noMarks().with(Flight.STATUS, Flight.Status.CARD);
     Sending.Sent sent = sending.keep("take back lift-off", flight, waits);
-    return Step.close().open(CountScreen.held(flight, sent.sending())).and(sent.save());
+    return Step.close()
+        .open(CountScreen.held(flight, sent.sending(), CountCheck.of(world)))
+        .and(sent.save());
   }
 
   /** Not before all marks are kept: what failed goes out once more. */

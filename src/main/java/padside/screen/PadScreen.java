@@ -79,13 +79,7 @@ record PadScreen(
     if (card.isEmpty()) {
       return Step.close();
     }
-    LiveCheck.Asked asked =
-        check.ask(
-            Card.of(
-                blowing(card.get(), world),
-                world.log(),
-                world.outcomes(),
-                Optional.of(world.now())));
+    LiveCheck.Asked asked = asking(check, card.get(), world);
     PadScreen now = new PadScreen(flight, at, wind, sending, asked.check(), mode);
     Optional<Answer> answer = now.check.current();
     Step next =
@@ -99,6 +93,12 @@ record PadScreen(
                         .map(a -> now.answered(a, card.get(), world)))
             .orElse(Step.stay(now));
     return next.and(asked.effects());
+  }
+
+  /** The check asked about a card in the wind that stands for now. */
+  static LiveCheck.Asked asking(LiveCheck check, Flight card, World world) {
+    Flight blowing = blowing(card, world);
+    return check.ask(Card.of(blowing, world.log(), world.outcomes(), Optional.of(world.now())));
   }
 
   /** Keeps what the check says to a wind read here. */
@@ -151,7 +151,7 @@ record PadScreen(
       case ARM -> armed(world);
       case LARGE -> Step.stay(in(Mode.LARGE));
       case WIND -> Step.stay(typing(Optional.of(PadWind.of(card, world))));
-      case WIRE -> byWire(world);
+      case WIRE -> byWire(card, world);
       case MISFIRE -> MisfireScreen.begin(flight, world);
       case CHECK -> Step.stay(this).open(CheckScreen.of(check));
       case CHART -> Step.stay(this).open(ChartScreen.of(check));
@@ -205,10 +205,12 @@ record PadScreen(
     }
     Facts facts = on.facts("");
     if (facts.isEmpty()) {
-      return Step.close().open(CountScreen.ready(flight, sending));
+      return Step.close().open(CountScreen.ready(flight, sending, CountCheck.of(check)));
     }
     Sending.Sent sent = sending.keep("arm", flight, facts);
-    return Step.close().open(CountScreen.ready(flight, sent.sending())).and(sent.save());
+    return Step.close()
+        .open(CountScreen.ready(flight, sent.sending(), CountCheck.of(check)))
+        .and(sent.save());
   }
 
   private PadScreen typing(Optional<Form> form) {
@@ -225,10 +227,10 @@ record PadScreen(
     return PadWind.isRead(form) ? blown(form, world) : Step.stay(this);
   }
 
-  private Step byWire(World world) {
-    return ByWire.taken(world)
+  private Step byWire(Flight card, World world) {
+    return ByWire.taken(card.facts(), world)
         .map(wind -> blown(wind, world))
-        .orElseGet(() -> Step.stay(this).and(new Effect.Tell(ByWire.refusal(world))));
+        .orElseGet(() -> Step.stay(this).and(new Effect.Tell(ByWire.refusal(card.facts(), world))));
   }
 
   private Step blown(Form form, World world) {

@@ -184,15 +184,6 @@ final class PadView {
     canvas.put(edge - kept.length() - LEFT, row, kept, Style.LABEL);
   }
 
-  /** What the card stands on when the count begins, at the top. */
-  static void stand(Canvas canvas, Flight card, World world) {
-    String reason = card.facts().get(Flight.REASON).map(" · "::concat).orElse("");
-    int row = Paragraph.draw(canvas, 1, FlightText.verdict(card) + reason, Style.STRONG);
-    card.facts()
-        .get(Flight.AGAINST)
-        .ifPresent(why -> Paragraph.draw(canvas, row, "Against NO-GO: " + why, Style.OBJECTION));
-  }
-
   /** Draws a text in the middle of a row. */
   static void middle(Canvas canvas, int row, String text, Style style) {
     canvas.put(Math.max(0, (canvas.size().columns() - text.length()) / 2), row, text, style);

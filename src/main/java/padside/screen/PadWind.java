@@ -26,7 +26,7 @@ final class PadWind {
    * that stands there.
    */
   static Form of(Flight card, World world) {
-    Optional<Facts> wire = ByWire.taken(world);
+    Optional<Facts> wire = ByWire.taken(card.facts(), world);
     return Form.of(
         List.of(
             new FormField<>(

@@ -275,4 +275,9 @@ record PlanScreen(
   public List<Binding> bindings() {
     return asked.isPresent() ? List.of(PlanKeys.REMOVE.binding(), KEEP) : PlanKeys.table();
   }
+
+  @Override
+  public boolean questions() {
+    return asked.isPresent();
+  }
 }

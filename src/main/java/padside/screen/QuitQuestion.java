@@ -53,4 +53,9 @@ record QuitQuestion() implements Screen {
   public List<Binding> bindings() {
     return List.of(LEAVE, SHELL, STAY, ANEW);
   }
+
+  @Override
+  public boolean questions() {
+    return true;
+  }
 }

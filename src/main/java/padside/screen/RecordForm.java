@@ -69,7 +69,7 @@ record RecordForm(Sheet sheet, Form form, Draft draft, boolean leaving) implemen
   @Override
   public Step on(Event event, World world) {
     if (event instanceof Event.Pressed pressed) {
-      return pressed(pressed.key());
+      return pressed(pressed.key(), world);
     }
     if (event instanceof Event.Leaving || event instanceof Event.Paused) {
       return typing();
@@ -94,10 +94,13 @@ record RecordForm(Sheet sheet, Form form, Draft draft, boolean leaving) implemen
     return Step.stay(new RecordForm(sheet, form, kept.draft(), leaving)).and(kept.effects());
   }
 
-  private Step pressed(Key key) {
+  private Step pressed(Key key, World world) {
     boolean last = form.at() == form.fields().size() - 1;
     if (DONE.has(key) || (key.equals(Key.ENTER) && last)) {
       return left(form.accepted());
+    }
+    if (ByWire.TAKE.has(key) && hasWind()) {
+      return byWire(world);
     }
     Optional<Form> next = FormKeys.press(form, key);
     if (next.isEmpty()) {
@@ -107,6 +110,17 @@ record RecordForm(Sheet sheet, Form form, Draft draft, boolean leaving) implemen
     return accepts
         ? keeping(next.get())
         : Step.stay(new RecordForm(sheet, next.get(), draft, leaving));
+  }
+
+  private boolean hasWind() {
+    return sheet.kind() == Kind.WEATHER;
+  }
+
+  private Step byWire(World world) {
+    return ByWire.text(form.opened(), world)
+        .map(text -> keeping(form.set(CardFields.WIND, text).to(form.at())))
+        .orElseGet(
+            () -> Step.stay(this).and(new Effect.Tell(ByWire.refusal(form.opened(), world))));
   }
 
   /** The form as it is now, what is new in it sent to be kept. */
@@ -222,6 +236,9 @@ record RecordForm(Sheet sheet, Form form, Draft draft, boolean leaving) implemen
   public List<Binding> bindings() {
     List<Binding> table = new ArrayList<>(List.of(NEXT));
     table.addAll(FormKeys.TABLE.subList(1, FormKeys.TABLE.size()));
+    if (hasWind()) {
+      table.add(ByWire.TAKE);
+    }
     table.add(DONE);
     return List.copyOf(table);
   }

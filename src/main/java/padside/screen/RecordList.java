@@ -329,6 +329,11 @@ record RecordList(
   }
 
   @Override
+  public boolean questions() {
+    return asked.isPresent();
+  }
+
+  @Override
   public boolean takesText() {
     return cursor.finding();
   }

@@ -17,7 +17,7 @@ import padside.flight.Kind;
 record RemovedScreen(
     Kind kind, Optional<List<FlightLog.Stored>> records, ListCursor cursor, Ticket requests)
     implements Screen {
-  static final Binding OPEN = Binding.of("X", "", "those that were removed, to bring them back");
+  static final Binding OPEN = Binding.of("rX", "", "those that were removed, to bring them back");
 
   private static final Binding BRING_BACK =
       Binding.of("<enter>u", "bring back", "the marked one is in its list again");

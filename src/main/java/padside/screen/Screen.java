@@ -36,6 +36,11 @@ interface Screen {
     return false;
   }
 
+  /** True while a question stands that the key that put it would answer. */
+  default boolean questions() {
+    return false;
+  }
+
   /** What is to be opened to be here again; absent where the screen below will do. */
   default Optional<Bookmark> bookmark() {
     return Optional.empty();

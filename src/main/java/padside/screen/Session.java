@@ -120,8 +120,8 @@ public record Session(
 
   private Turn taken(Event event) {
     if (event instanceof Event.Pressed pressed) {
-      if (world.ease().cold() && steady.bounces(pressed, top().takesText())) {
-        return new Turn(steady(pressed), List.of());
+      if (world.ease().cold() && steady.bounces(pressed, top())) {
+        return new Turn(steady(steady.bounced(pressed)), List.of());
       }
       return waits() && !passes(pressed.key()) ? holding(pressed) : now(pressed);
     }
@@ -201,7 +201,7 @@ public record Session(
             Optional.empty(),
             held,
             typed,
-            steady.pressed(pressed));
+            steady.pressed(pressed, top()));
     Turn turn = watching(then.pressed(pressed).after(Due.by(pressed.at(), world)), pressed.at());
     boolean typing = turn.session.stack.stream().anyMatch(Screen::takesText);
     return new Turn(
@@ -378,8 +378,8 @@ public record Session(
     return new Session(stack, world, notice, keys, typed, steady);
   }
 
-  private Session steady(Event.Pressed pressed) {
-    return new Session(stack, world, notice, held, typed, steady.pressed(pressed));
+  private Session steady(Steady now) {
+    return new Session(stack, world, notice, held, typed, now);
   }
 
   private Session typed(Optional<TimeSpan> last) {

@@ -50,7 +50,7 @@ record SettingsScreen(
           : step.and(new Effect.Tell(String.join(" ", read.told())));
     }
     if (event instanceof Event.SettingsKept kept && kept.ticket().equals(request)) {
-      return kept(kept.ease());
+      return kept(kept.ease(), world);
     }
     if (event instanceof Event.NotRead failed && failed.ticket().equals(request)) {
       return Step.stay(new SettingsScreen(request, texts, form, Map.of()));
@@ -67,14 +67,20 @@ record SettingsScreen(
     return new SettingsScreen(request, read, Optional.of(fresh), Map.of());
   }
 
-  private Step kept(Ease ease) {
+  private Step kept(Ease ease, World world) {
     String later =
         Setting.ALL.stream()
             .filter(setting -> sent.containsKey(setting.name()) && !setting.atOnce())
             .map(Setting::label)
             .collect(Collectors.joining(", "));
     String line = later.isEmpty() ? "Kept." : "Kept; from the next start on: " + later + ".";
-    Step step = Step.close().and(new Effect.Tell(line));
+    String unseen =
+        ease.within(world.ease().colours())
+            .overruled()
+            .filter(any -> sent.containsKey(Setting.LOOKS.name()))
+            .map(why -> " " + why + ".")
+            .orElse("");
+    Step step = Step.close().and(new Effect.Tell(line + unseen));
     boolean eased =
         Stream.of(Setting.LOOKS, Setting.HANDS).map(Setting::name).anyMatch(sent::containsKey);
     return eased ? step.and(new Effect.Use(ease)) : step;

@@ -279,6 +279,11 @@ record SyncScreen(ListCursor cursor, Optional<Form> adding, Optional<RecordId> a
   }
 
   @Override
+  public boolean questions() {
+    return asked.isPresent();
+  }
+
+  @Override
   public boolean takesText() {
     return adding.isPresent();
   }

@@ -299,6 +299,12 @@ record TraceScreen(
     return List.of(FILE, BACK);
   }
 
+  /** What Enter has read Enter would take. */
+  @Override
+  public boolean questions() {
+    return asking.isEmpty() && read.isPresent();
+  }
+
   @Override
   public boolean takesText() {
     return asking.isPresent();

@@ -2,6 +2,7 @@ package padside.screen;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import padside.fact.Facts;
 import padside.fact.RecordId;
 import padside.flight.Day;
@@ -31,7 +32,22 @@ final class WeatherScreen {
     UnitSystem units = world.settings().units();
     Optional<Field> field = day.flatMap(Day::field).flatMap(world.log()::field);
     return new RecordForm.Sheet(
-        Kind.WEATHER, "weather reading", fields(units), (facts, now) -> air(facts, field, units));
+        Kind.WEATHER,
+        "weather reading",
+        fields(units),
+        (facts, now) -> told(byWire(facts, day, now), air(facts, field, units)));
+  }
+
+  private static Optional<String> byWire(Facts typed, Optional<Day> day, World world) {
+    return day.map(each -> typed.with(Weather.DAY, each.id()))
+        .flatMap(facts -> ByWire.offer(facts, world))
+        .map(Line::text);
+  }
+
+  private static Optional<String> told(Optional<String> wire, Optional<String> air) {
+    return Stream.of(wire, air)
+        .flatMap(Optional::stream)
+        .reduce((first, second) -> first + " · " + second);
   }
 
   /** How thin the air is, once something is typed that tells. */

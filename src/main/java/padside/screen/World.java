@@ -78,9 +78,11 @@ public record World(
         turn);
   }
 
+  /** With another choice; what colours can be shown stays. */
   World with(Ease other) {
+    Ease chosen = other.within(ease.colours());
     return new World(
-        machine, zone, settings, log, outcomes, checklist, packing, braille, other, refused, sync,
+        machine, zone, settings, log, outcomes, checklist, packing, braille, chosen, refused, sync,
         wire, turn);
   }
 

@@ -104,6 +104,11 @@ public final class Console implements Display {
   }
 
   @Override
+  public boolean showsColours() {
+    return !tty.isMonochrome();
+  }
+
+  @Override
   public void paint(Frame frame) {
     draw(() -> painter.paint(frame, refreshType()));
   }

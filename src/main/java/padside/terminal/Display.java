@@ -15,6 +15,9 @@ public interface Display extends AutoCloseable {
   /** Whether it shows the Unicode braille patterns, so that charts can be drawn with them. */
   boolean showsBraille();
 
+  /** Whether it shows colours at all. */
+  boolean showsColours();
+
   /** Shows a frame, painting only what differs from the one before. */
   void paint(Frame frame);
 

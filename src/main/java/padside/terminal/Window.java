@@ -209,6 +209,11 @@ public final class Window implements Display {
   }
 
   @Override
+  public boolean showsColours() {
+    return true;
+  }
+
+  @Override
   public void paint(Frame next) {
     SwingUtilities.invokeLater(
         () -> {

@@ -112,6 +112,39 @@ class ByWireTest {
   }
 
   @Test
+  void the_form_of_a_reading_takes_the_meters_wind_by_the_same_key() {
+    blows("9g14 SW");
+    desk.press("w");
+    assertThat(desk.frame()).contains("F6 takes 9g14 mph 225 by wire · now", "> Wind");
+
+    desk.press("<f6>");
+    assertThat(desk.frame()).contains("> Wind              9g14 mph 225 by wire");
+    assertThat(desk.frame()).doesNotContain("F6 takes");
+    desk.press("<f2>");
+    assertThat(readings()).hasSize(1);
+    assertThat(readings().get(0).facts().typed(Weather.WIND_MEAN)).contains("9g14 mph 225 by wire");
+    assertThat(desk.frame()).contains("Wind 9g14 mph 225 by wire · now");
+
+    desk.press("w4g5 W");
+    assertThat(desk.frame()).contains("F6 takes 9g14 mph 225 by wire · now");
+  }
+
+  @Test
+  void the_wind_of_now_is_none_of_another_day() {
+    desk.press("nher<enter>4g5 W<f2>").after(Duration.ofDays(1));
+    blows("9g14 SW");
+    int before = readings().size();
+    String told = "The meter tells the wind of now, and this is another day than today.";
+
+    assertThat(desk.press("<f6>").frame()).contains(told);
+    assertThat(desk.press("w").frame()).doesNotContain("F6 takes");
+    assertThat(desk.press("<f6>").frame()).contains(told).doesNotContain("9g14");
+    assertThat(desk.press("<esc>c<f6>").frame()).contains(told, "4 gusting 5 mph");
+    assertThat(desk.press("<esc><enter><f6>").frame()).contains(told, "4 gusting 5 mph");
+    assertThat(readings()).hasSize(before);
+  }
+
+  @Test
   void typing_over_the_meters_wind_is_by_hand_from_then_on() {
     blows("9g14 SW");
     desk.press("nher<enter>");
@@ -185,6 +218,53 @@ class ByWireTest {
     assertThat(readings().get(readings().size() - 1).wind()).contains(wind("8g11 W"));
     blows("3 N");
     assertThat(keptWind()).isEqualTo("8g11 mph 270 by wire");
+  }
+
+  @Test
+  void while_it_is_counted_wind_and_verdict_go_on_and_no_key_is_taken() {
+    blows("6g9 SW");
+    desk.press("nher<enter><f5><enter><enter><enter><enter>a");
+    blows("7g10 SW");
+    assertThat(desk.frame())
+        .contains("GO", "7 gusting 10 mph · limit 13 mph", "Wind by wire, now", "ARMED");
+    desk.press(" ");
+    int bells = desk.bells();
+    blows("9g14 SW");
+    assertThat(desk.frame())
+        .contains("NO-GO", "9 gusting 14 mph", "limit mph", "Any key holds.")
+        .contains("COUNT · turned to NO-GO: any key holds; you decide");
+    assertThat(desk.bells()).isEqualTo(bells + 1);
+    blows("10g15 SW");
+    assertThat(desk.bells()).as("told once").isEqualTo(bells + 1);
+
+    desk.running(Duration.ofSeconds(5));
+    assertThat(desk.frame()).contains("LAUNCH · turned to NO-GO: h holds; you decide");
+    blows("6g9 SW");
+    assertThat(desk.frame()).contains("6 gusting 9 mph", "LAUNCH").doesNotContain("turned to");
+    blows("9g14 SW");
+    assertThat(desk.bells()).isEqualTo(bells + 2);
+    desk.press(" ").answerSaves();
+    assertThat(desk.frame()).contains("next: EJECTION");
+    assertThat(newest().verdict()).as("as it was at lift-off").contains(Verdict.NO_GO);
+  }
+
+  @Test
+  void a_count_by_wire_says_when_the_meter_falls_silent() {
+    blows("6g9 SW");
+    desk.press("nher<enter><f5><enter><enter><enter><enter>a");
+    passes(34);
+    assertThat(desk.frame()).contains("ARMED", "Wind by wire, silent 34 s");
+    passes(90);
+    assertThat(desk.frame()).contains("UNKNOWN", "ARMED · turned to UNKNOWN; you decide");
+  }
+
+  @Test
+  void a_typed_wind_stands_at_the_count_with_the_meters_beside_it() {
+    blows("9g14 SW");
+    desk.press("nher<enter>4g5 W<f5><enter><enter><enter><enter>a ");
+    assertThat(desk.frame())
+        .contains("GO", "4 gusting 5 mph", "The meter says 9g14 mph 225 by wire · now", "COUNT");
+    assertThat(desk.press("<f6>").frame()).as("any key holds").contains("HOLD");
   }
 
   @Test

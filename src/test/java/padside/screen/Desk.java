@@ -17,7 +17,6 @@ import padside.flight.Checklist;
 import padside.flight.Logbook;
 import padside.flight.MemoryFlightLog;
 import padside.flight.OutcomeTable;
-import padside.flight.Ruling;
 import padside.motor.MotorTable;
 import padside.plan.PackingTable;
 import padside.preflight.Advice;
@@ -46,7 +45,7 @@ final class Desk {
   private final boolean braille;
   private final Deque<Effect> saves = new ArrayDeque<>();
   private final Deque<Effect> checks = new ArrayDeque<>();
-  private Function<Card, Answer> checker = card -> unknown();
+  private Function<Card, Answer> checker = card -> DeskData.unknown();
   private Session session;
   private Instant now = MORNING;
   private Duration up = Duration.ofHours(1);
@@ -58,6 +57,7 @@ final class Desk {
   private boolean holdsSaves;
   private boolean holdsChecks;
   private Optional<Ease> used = Optional.empty();
+  private Ease.Colours colours = Ease.Colours.SHOWN;
   private boolean quit;
   private int keys;
   private int bells;
@@ -78,7 +78,7 @@ final class Desk {
         CHECKLIST,
         PACKING,
         braille,
-        Ease.usual(),
+        Ease.usual().within(colours),
         Optional.empty(),
         Sync.none(),
         WireWind.none(),
@@ -96,6 +96,12 @@ final class Desk {
   /** The same desk at a terminal that shows no braille. */
   Desk withoutBraille() {
     return new Desk(log, session.world().settings(), false).checking(checker);
+  }
+
+  /** Started anew at a terminal that shows no other colours. */
+  Desk showing(Ease.Colours shown) {
+    colours = shown;
+    return restart();
   }
 
   /** Answers every check from now on. */
@@ -371,14 +377,6 @@ final class Desk {
         quit = true;
       }
     }
-  }
-
-  private static Answer unknown() {
-    Ruling ruling =
-        new Ruling(
-            Ruling.Verdict.UNKNOWN, Optional.empty(), "nothing checks here", List.of(), List.of());
-    return new Answer(
-        ruling, "UNKNOWN · nothing checks here", Optional.empty(), List.of(), Optional.empty());
   }
 
   static Logbook book(MemoryFlightLog log) {

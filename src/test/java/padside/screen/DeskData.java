@@ -5,12 +5,16 @@ import java.io.InputStreamReader;
 import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
 import padside.flight.Checklist;
 import padside.flight.OutcomeTable;
+import padside.flight.Ruling;
 import padside.motor.MotorTable;
 import padside.plan.PackingTable;
+import padside.preflight.Answer;
 
-/** The tables shipped with the program, for a {@link Desk}. */
+/** The tables shipped with the program and the answer of no check, for a {@link Desk}. */
 final class DeskData {
   private DeskData() {}
 
@@ -44,6 +48,15 @@ final class DeskData {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  /** Of a desk nobody checks at. */
+  static Answer unknown() {
+    Ruling ruling =
+        new Ruling(
+            Ruling.Verdict.UNKNOWN, Optional.empty(), "nothing checks here", List.of(), List.of());
+    return new Answer(
+        ruling, "UNKNOWN · nothing checks here", Optional.empty(), List.of(), Optional.empty());
   }
 
   private static Reader data(String name) {

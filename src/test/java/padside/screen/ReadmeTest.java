@@ -63,7 +63,7 @@ class ReadmeTest {
     KEYS.put("Synchronise", "y");
     KEYS.put("Conflicts", "r");
     KEYS.put("Sights", "i");
-    KEYS.put("Any form", "w");
+    KEYS.put("Any form", "f<enter>");
   }
 
   private static final MemoryFlightLog SEASON = DemoLog.written();

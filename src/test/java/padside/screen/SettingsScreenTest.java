@@ -60,12 +60,26 @@ class SettingsScreenTest {
   void looks_change_at_once_and_what_does_not_is_named() {
     open(Map.of());
 
-    Ease dusk = new Ease(Ease.Looks.WHITE_ON_BLACK, Ease.Hands.WARM, Guide.off());
+    Ease dusk =
+        new Ease(Ease.Looks.WHITE_ON_BLACK, Ease.Hands.WARM, Guide.off(), Ease.Colours.SHOWN);
     desk.press("<tab><tab><tab><tab>white<tab><tab><tab><tab>trusted<f2>");
     assertThat(kept().changed()).containsOnlyKeys("looks", "clock");
     desk.told(new Event.SettingsKept(kept().ticket(), Settings.standard(), dusk));
     assertThat(desk.used()).contains(dusk);
     assertThat(desk.frame()).contains("from the next start on: Clock");
+  }
+
+  @Test
+  void looks_that_no_color_hides_are_kept_all_the_same() {
+    desk.showing(Ease.Colours.NO_COLOR);
+    open(Map.of());
+    desk.press("<tab><tab><tab><tab>white<f2>");
+    assertThat(kept().changed()).isEqualTo(Map.of("looks", "white-on-black"));
+    Ease dusk = Ease.of(Ease.Looks.WHITE_ON_BLACK, Ease.Hands.WARM, false);
+    desk.told(new Event.SettingsKept(kept().ticket(), Settings.standard(), dusk));
+    assertThat(desk.frame())
+        .contains("Kept. No colours: NO_COLOR is set and wins over white on black.");
+    assertThat(desk.session().world().ease().shown()).isEqualTo(Ease.Looks.MONOCHROME);
   }
 
   @Test
