@@ -50,7 +50,7 @@ record SettingsScreen(
           : step.and(new Effect.Tell(String.join(" ", read.told())));
     }
     if (event instanceof Event.SettingsKept kept && kept.ticket().equals(request)) {
-      return kept(kept.ease());
+      return kept(kept.ease(), world);
     }
     if (event instanceof Event.NotRead failed && failed.ticket().equals(request)) {
       return Step.stay(new SettingsScreen(request, texts, form, Map.of()));
@@ -67,7 +67,7 @@ record SettingsScreen(
     return new SettingsScreen(request, read, Optional.of(fresh), Map.of());
   }
 
-  private Step kept(Ease ease) {
+  private Step kept(Ease ease, World world) {
     String later =
         Setting.ALL.stream()
             .filter(setting -> sent.containsKey(setting.name()) && !setting.atOnce())
@@ -75,9 +75,16 @@ record SettingsScreen(
             .collect(Collectors.joining(", "));
     String line = later.isEmpty() ? "Kept." : "Kept; from the next start on: " + later + ".";
     Step step = Step.close().and(new Effect.Tell(line));
-    boolean eased =
-        Stream.of(Setting.LOOKS, Setting.HANDS).map(Setting::name).anyMatch(sent::containsKey);
-    return eased ? step.and(new Effect.Use(ease)) : step;
+    Ease eased = eased(world.ease(), ease);
+    return eased.equals(world.ease()) ? step : step.and(new Effect.Use(eased));
+  }
+
+  /** What was changed here as it is set; a key may have changed the rest, which stays so. */
+  private Ease eased(Ease now, Ease set) {
+    return new Ease(
+        sent.containsKey(Setting.LOOKS.name()) ? set.looks() : now.looks(),
+        sent.containsKey(Setting.HANDS.name()) ? set.hands() : now.hands(),
+        sent.containsKey(Setting.GUIDE.name()) ? set.guide() : now.guide());
   }
 
   private Step pressed(Key key) {

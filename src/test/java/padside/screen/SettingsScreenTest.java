@@ -69,6 +69,22 @@ class SettingsScreenTest {
   }
 
   @Test
+  void the_guide_is_turned_off_at_once_and_looks_changed_by_key_stay() {
+    desk.press("<f8><f8><c-g>");
+    Ease led = desk.session().world().ease();
+    assertThat(led.looks()).isEqualTo(Ease.Looks.MONOCHROME);
+    assertThat(led.guide().wanted()).isTrue();
+    open(Map.of());
+    desk.press("<tab><tab><tab><tab><tab><tab>off<f2>");
+    assertThat(kept().changed()).isEqualTo(Map.of("guide", "off"));
+
+    desk.told(new Event.SettingsKept(kept().ticket(), Settings.standard(), Ease.usual()));
+
+    assertThat(desk.used()).contains(led.with(Guide.off()));
+    assertThat(desk.session().world().ease()).isEqualTo(led.with(Guide.off()));
+  }
+
+  @Test
   void an_emptied_field_unsets_and_nothing_changed_is_not_sent() {
     open(Map.of("own-limit", "12 mph"));
     desk.press("<tab><tab><f11><f2>");
