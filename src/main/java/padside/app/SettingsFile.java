@@ -15,10 +15,13 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import padside.fact.Fault;
+import padside.insight.Confidence;
 import padside.preflight.Settings;
+import padside.safety.OwnLimits;
 import padside.screen.Ease;
 import padside.screen.Setting;
 import padside.store.WholeFile;
+import padside.units.Notation;
 import padside.units.Notations;
 import padside.units.Reading;
 import padside.units.UnitSystem;
@@ -144,8 +147,18 @@ record SettingsFile(Map<String, String> texts, List<String> told) {
     return new Settings(
         units,
         text(Setting.RULES),
-        set(Setting.OWN_LIMIT).flatMap(text -> Notations.windSpeed(units).read(text).value()),
-        set(Setting.ROD_DIVISOR).flatMap(text -> Notations.number().read(text).value()));
+        new OwnLimits(
+            set(Setting.OWN_LIMIT, Notations.windSpeed(units)),
+            set(Setting.OWN_CEILING, Notations.altitude(units)),
+            set(Setting.OWN_ROD_EXIT, Notations.flightSpeed(units)),
+            set(Setting.OWN_THRUST, Notations.number())),
+        set(Setting.ROD_DIVISOR, Notations.number()),
+        new Confidence(Integer.parseInt(text(Setting.CONFIDENCE))),
+        set(Setting.FLIER));
+  }
+
+  private <T> Optional<T> set(Setting setting, Notation<T> notation) {
+    return set(setting).flatMap(text -> notation.read(text).value());
   }
 
   private static UnitSystem units(Optional<String> word) {

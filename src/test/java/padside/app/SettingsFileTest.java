@@ -10,10 +10,16 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import padside.fact.Fault;
+import padside.insight.Confidence;
+import padside.preflight.Settings;
+import padside.safety.OwnLimits;
+import padside.units.Length;
+import padside.units.Speed;
 import padside.units.UnitSystem;
 
 /** A settings file that is not one: it is told, stays as it is, and says what to do. */
@@ -64,6 +70,39 @@ class SettingsFileTest {
     staysAsItIs(
         "units = metric\nbackup.second = C:\\usb\n".getBytes(StandardCharsets.UTF_8),
         "a \\u in it stands without its four hexadecimal digits");
+  }
+
+  @Test
+  void all_that_is_set_is_gone_by() throws Exception {
+    Files.writeString(
+        file,
+        """
+        units = metric
+        rules = uk-club
+        own-limit = 12 mph
+        own-ceiling = 1000 ft
+        own-rod-exit = 15
+        own-thrust = 6.5
+        rod-divisor = 5
+        confidence = 80
+        flier = Zoë Example
+        """);
+    SettingsFile read = SettingsFile.read(file);
+
+    assertThat(read.told()).isEmpty();
+    assertThat(read.settings())
+        .isEqualTo(
+            new Settings(
+                UnitSystem.METRIC,
+                "uk-club",
+                new OwnLimits(
+                    Optional.of(Speed.ofMph(12)),
+                    Optional.of(Length.ofFeet(1000)),
+                    Optional.of(new Speed(15)),
+                    Optional.of(6.5)),
+                Optional.of(5.0),
+                new Confidence(80),
+                Optional.of("Zoë Example")));
   }
 
   @Test

@@ -3,6 +3,7 @@ package padside.screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import padside.insight.Confidence;
 import padside.preflight.Answer;
 import padside.preflight.DragUsed;
 import padside.preflight.Outlook;
@@ -58,6 +59,7 @@ final class FixedFlight {
         APOGEE,
         new TimeSpan(APOGEE_S),
         new Outlook.Top(APOGEE, Optional.of(Length.ofFeet(600)), Optional.of(Length.ofFeet(900))),
+        Confidence.usual(),
         new DragUsed(0.75, "as typed", Optional.empty()),
         new TimeSpan(4.24),
         List.of(fit("3", -1.2, 11.7, 0.71), fit("5", 0.8, 7.6, 0.968), fit("7", 2.8, 26.9, 0.04)),

@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import padside.fact.Fault;
 import padside.preflight.Settings;
+import padside.safety.OwnLimits;
 import padside.units.Speed;
 import padside.units.UnitSystem;
 
@@ -50,7 +51,9 @@ class SettingsScreenTest {
     desk.press("me<tab><tab>5<f2>");
     assertThat(kept().changed()).isEqualTo(Map.of("units", "metric", "own-limit", "5 m/s"));
     Settings metric =
-        new Settings(UnitSystem.METRIC, "us-model", Optional.of(new Speed(5)), Optional.empty());
+        Settings.standard()
+            .with(UnitSystem.METRIC)
+            .with(OwnLimits.none().withWind(Optional.of(new Speed(5))));
     desk.told(new Event.SettingsKept(kept().ticket(), metric, Ease.usual()));
     assertThat(desk.session().world().settings()).isEqualTo(metric);
     assertThat(desk.frame()).startsWith(" Day").contains("Kept.");
@@ -61,7 +64,7 @@ class SettingsScreenTest {
     open(Map.of());
 
     Ease dusk = new Ease(Ease.Looks.WHITE_ON_BLACK, Ease.Hands.WARM, Guide.off());
-    desk.press("<tab><tab><tab><tab>white<tab><tab><tab><tab>trusted<f2>");
+    desk.press("<tab>".repeat(9) + "white<tab><tab><tab><tab>trusted<f2>");
     assertThat(kept().changed()).containsOnlyKeys("looks", "clock");
     desk.told(new Event.SettingsKept(kept().ticket(), Settings.standard(), dusk));
     assertThat(desk.used()).contains(dusk);
@@ -75,7 +78,7 @@ class SettingsScreenTest {
     assertThat(led.looks()).isEqualTo(Ease.Looks.MONOCHROME);
     assertThat(led.guide().wanted()).isTrue();
     open(Map.of());
-    desk.press("<tab><tab><tab><tab><tab><tab>off<f2>");
+    desk.press("<tab>".repeat(11) + "off<f2>");
     assertThat(kept().changed()).isEqualTo(Map.of("guide", "off"));
 
     desk.told(new Event.SettingsKept(kept().ticket(), Settings.standard(), Ease.usual()));
@@ -102,7 +105,7 @@ class SettingsScreenTest {
 
     assertThat(desk.press("<tab><tab>soft<f2>").frame()).contains("! Own limit", "6mph");
     assertThat(newest()).isInstanceOf(Effect.ReadSettings.class);
-    assertThat(desk.press("<f11>12<tab>99<f2>").frame()).contains("1 to 20");
+    assertThat(desk.press("<f11>12" + "<tab>".repeat(4) + "99<f2>").frame()).contains("1 to 20");
   }
 
   @Test
