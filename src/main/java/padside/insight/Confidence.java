@@ -48,8 +48,8 @@ public record Confidence(int percent) {
     return (100 - percent) / 200.0;
   }
 
-  /** {@code 9 in 10}, {@code 95 in 100}. */
+  /** {@code 9 in 10}, {@code 95 %}. */
   public String words() {
-    return percent % 10 == 0 ? percent / 10 + " in 10" : percent + " in 100";
+    return percent % 10 == 0 ? percent / 10 + " in 10" : percent + " %";
   }
 }

@@ -83,7 +83,7 @@ public record Setting(
           "How many times the wind a rocket's speed off the rod shall be: 1 to 20; blank for the"
               + " usual.",
           "",
-          units -> within(1, 20),
+          units -> within(1, 20, "4"),
           true);
 
   public static final Setting OWN_CEILING =
@@ -111,17 +111,17 @@ public record Setting(
           "The least thrust over weight you fly with, where the rules ask for less: 1 to 50; blank"
               + " for none.",
           "",
-          units -> within(1, 50),
+          units -> within(1, 50, "6"),
           true);
 
   public static final Setting CONFIDENCE =
       new Setting(
           "confidence",
           "Confidence",
-          "How many flights in 100 a prediction's intervals and areas hold, 50 to 99. Failed motors"
-              + " and delays are told with 95, so that no lot looks safer.",
+          "How many flights in 100 predictions hold, 50 to 99. Failures and delays keep 95, so that no"
+              + " lot looks safer.",
           String.valueOf(Confidence.usual().percent()),
-          units -> whole(Confidence.LEAST, Confidence.MOST),
+          units -> whole(Confidence.LEAST, Confidence.MOST, "90"),
           true);
 
   public static final Setting FLIER =
@@ -198,7 +198,7 @@ public record Setting(
           "Wind over",
           "How many minutes the meter's wind is averaged over, 1 to 60.",
           "2",
-          units -> whole(1, 60),
+          units -> whole(1, 60, "2"),
           false);
 
   /** All, in the order they are told. */
@@ -319,8 +319,8 @@ public record Setting(
     };
   }
 
-  private static Notation<String> whole(int least, int most) {
-    Notation<String> number = within(least, most);
+  private static Notation<String> whole(int least, int most, String example) {
+    Notation<String> number = within(least, most, example);
     return new Notation<>() {
       @Override
       public Reading<String> read(String typed) {
@@ -338,12 +338,12 @@ public record Setting(
 
       @Override
       public String example() {
-        return number.example();
+        return example;
       }
     };
   }
 
-  private static Notation<String> within(double least, double most) {
+  private static Notation<String> within(double least, double most, String example) {
     Notation<Double> number = Notations.number();
     return new Notation<>() {
       @Override
@@ -365,7 +365,7 @@ public record Setting(
 
       @Override
       public String example() {
-        return number.show(Math.max(least, Math.min(most, 4)));
+        return example;
       }
     };
   }

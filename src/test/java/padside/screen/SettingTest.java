@@ -36,7 +36,7 @@ class SettingTest {
     "own-rod-exit, fast, ft/s",
     "own-thrust, 0.5, 1 to 50",
     "confidence, 100, 50 to 99",
-    "confidence, 90.5, like 50",
+    "confidence, 90.5, like 90",
     "looks, plaid, black-on-white",
     "hands, three, cold",
     "clock, maybe, trusted"

@@ -41,6 +41,10 @@ class SettingsScreenTest {
     Golden.holds("settings", desk.frame());
     Golden.holds("settings-60x20", desk.frame(new Size(60, 20)));
     Golden.holds("settings-120x40", desk.frame(new Size(120, 40)));
+    assertThat(desk.press("<tab>".repeat(7)).frame(new Size(60, 20)))
+        .as("the longest meaning, whole")
+        .contains("> Confidence        90", "no lot looks safer.");
+    desk.press("<s-tab>".repeat(7));
     Golden.holds("settings-rules", desk.press("<tab><down>").frame());
   }
 
