@@ -156,11 +156,9 @@ final class FlightOptions {
     if (rules != null) {
       Written.value(RuleSets.find(rules));
     }
-    return new Settings(
-        Optional.ofNullable(units).orElse(usual.units()),
-        Optional.ofNullable(rules).orElse(usual.ruleSet()),
-        usual.ownLimit(),
-        usual.rodDivisor());
+    return usual
+        .with(Optional.ofNullable(units).orElse(usual.units()))
+        .withRuleSet(Optional.ofNullable(rules).orElse(usual.ruleSet()));
   }
 
   /** The card these options describe; what is not given is absent. */

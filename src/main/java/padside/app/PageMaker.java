@@ -24,7 +24,7 @@ record PageMaker(Path folder) {
   Event made(Effect.MakePage wanted, FlightLog log) throws Fault {
     return new Event.PageMade(
         wanted.ticket(),
-        Pages.of(wanted.kind(), wanted.which(), ReportSource.of(log, wanted.units())));
+        Pages.of(wanted.kind(), wanted.which(), ReportSource.of(log, wanted.settings())));
   }
 
   /** Under a name that nothing there has yet. */

@@ -37,7 +37,10 @@ final class PredictionJson {
     card.motors()
         .filter(stack -> stack.motors().size() > 1)
         .ifPresent(stack -> json.put("stages", stages(stack)));
-    json.put("spread", flight.spread().map(SpreadJson::of).orElse(null));
+    json.put("confidence_share", flight.confidence().share());
+    json.put(
+        "spread",
+        flight.spread().map(each -> SpreadJson.of(each, flight.confidence())).orElse(null));
     json.put("sun", flight.sun().map(PredictionJson::sun).orElse(null));
     return json;
   }

@@ -110,9 +110,7 @@ final class ReportCommand implements Callable<Integer> {
     try (FlightLog log = root.openLogToRead()) {
       Reading<Page> page =
           Pages.of(
-              wanted,
-              String.join(" ", which),
-              ReportSource.of(log, root.settings().settings().units()));
+              wanted, String.join(" ", which), ReportSource.of(log, root.settings().settings()));
       return page.value().orElseThrow(() -> refused(page.objection().orElseThrow()));
     }
   }

@@ -26,7 +26,7 @@ import picocli.CommandLine.Spec;
     footer = {
       "",
       "The file holds one setting a line, with comments; what else stands in it is left alone.",
-      "Exit status: 0 done, 1 the file could not be written, 2 wrong input."
+      "Exit status: 0 done, 1 the file could not be read or written, 2 wrong input."
     })
 final class SettingsCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
@@ -61,7 +61,7 @@ final class SettingsCommand implements Callable<Integer> {
     if (name == null) {
       SettingsFile now = SettingsFile.read(file);
       Setting.ALL.forEach(setting -> tell(setting, now));
-      now.told().forEach(sentence -> spec.commandLine().getErr().println(sentence));
+      tellUntaken(now);
       return Exit.DONE;
     }
     Optional<Setting> setting = Setting.find(name);
@@ -79,6 +79,7 @@ final class SettingsCommand implements Callable<Integer> {
     SettingsFile now = SettingsFile.read(file);
     if (value.isEmpty() && !unset) {
       out(now.text(setting));
+      tellUntaken(now);
       return Exit.DONE;
     }
     String kept = "";
@@ -92,6 +93,10 @@ final class SettingsCommand implements Callable<Integer> {
     SettingsFile.keep(file, Map.of(setting.name(), kept));
     tell(setting, SettingsFile.read(file));
     return Exit.DONE;
+  }
+
+  private void tellUntaken(SettingsFile now) {
+    now.told().forEach(each -> spec.commandLine().getErr().println(PrintableText.of(each)));
   }
 
   private void tell(Setting setting, SettingsFile now) {

@@ -1,8 +1,12 @@
 package padside.app;
 
 import java.io.IOException;
+import java.nio.charset.CharacterCodingException;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
+import java.nio.file.LinkOption;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -11,10 +15,13 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import padside.fact.Fault;
+import padside.insight.Confidence;
 import padside.preflight.Settings;
+import padside.safety.OwnLimits;
 import padside.screen.Ease;
 import padside.screen.Setting;
 import padside.store.WholeFile;
+import padside.units.Notation;
 import padside.units.Notations;
 import padside.units.Reading;
 import padside.units.UnitSystem;
@@ -41,16 +48,44 @@ record SettingsFile(Map<String, String> texts, List<String> told) {
   /** Reads the file; no file means the usual settings. */
   static SettingsFile read(Path file) {
     try {
-      return Files.exists(file) ? read(file, text(file).values()) : read(file, Map.of());
-    } catch (IOException | IllegalArgumentException e) {
+      return read(file, text(file).values());
+    } catch (Fault unread) {
       return new SettingsFile(
-          Map.of(),
-          List.of("The settings file " + file + " cannot be read; the usual settings stand."));
+          Map.of(), List.of(unread.sentence() + " The usual settings stand. " + unread.nextStep()));
     }
   }
 
-  private static SettingsText text(Path file) throws IOException {
-    return new SettingsText(Files.readString(file));
+  /** What the file says, or a fresh one would where there is none. */
+  private static SettingsText text(Path file) throws Fault {
+    if (Files.notExists(file, LinkOption.NOFOLLOW_LINKS)) {
+      return SettingsText.fresh();
+    }
+    try {
+      SettingsText text = new SettingsText(Files.readString(file));
+      text.values(); // refused here, so that nobody changes what is not understood
+      return text;
+    } catch (IOException | IllegalArgumentException e) {
+      throw new Fault(
+          "settings-not-read",
+          "The settings file " + file + " cannot be read: " + why(file, e) + ".",
+          "Mend it or take it away; nothing of it was changed.");
+    }
+  }
+
+  private static String why(Path file, Exception e) {
+    if (e instanceof IllegalArgumentException) {
+      return "a \\u in it stands without its four hexadecimal digits";
+    }
+    if (e instanceof CharacterCodingException) {
+      return "it is no UTF-8 text";
+    }
+    if (e instanceof AccessDeniedException) {
+      return "you have no leave to read it";
+    }
+    if (e instanceof NoSuchFileException) {
+      return "it is a link to a file that is not there";
+    }
+    return Files.isDirectory(file) ? "it is a folder" : "its medium failed";
   }
 
   private static SettingsFile read(Path file, Map<String, String> lines) {
@@ -83,14 +118,15 @@ record SettingsFile(Map<String, String> texts, List<String> told) {
    * What is given their notations have taken.
    */
   static void keep(Path file, Map<String, String> changed) throws Fault {
+    SettingsText text = text(file);
+    for (Map.Entry<String, String> each : changed.entrySet()) {
+      Setting setting = Setting.find(each.getKey()).orElseThrow();
+      text = text.with(setting, Optional.of(each.getValue()).filter(any -> !any.isBlank()));
+    }
     try {
-      SettingsText text = Files.exists(file) ? text(file) : SettingsText.fresh();
-      for (Map.Entry<String, String> each : changed.entrySet()) {
-        Setting setting = Setting.find(each.getKey()).orElseThrow();
-        text = text.with(setting, Optional.of(each.getValue()).filter(any -> !any.isBlank()));
-      }
       Files.createDirectories(file.getParent());
-      WholeFile whole = WholeFile.forOthers(file);
+      boolean link = Files.isSymbolicLink(file); // which stays one
+      WholeFile whole = WholeFile.forOthers(link ? file.toRealPath() : file);
       whole.write(text.text());
       whole.force();
     } catch (IOException e) {
@@ -111,8 +147,18 @@ record SettingsFile(Map<String, String> texts, List<String> told) {
     return new Settings(
         units,
         text(Setting.RULES),
-        set(Setting.OWN_LIMIT).flatMap(text -> Notations.windSpeed(units).read(text).value()),
-        set(Setting.ROD_DIVISOR).flatMap(text -> Notations.number().read(text).value()));
+        new OwnLimits(
+            set(Setting.OWN_LIMIT, Notations.windSpeed(units)),
+            set(Setting.OWN_CEILING, Notations.altitude(units)),
+            set(Setting.OWN_ROD_EXIT, Notations.flightSpeed(units)),
+            set(Setting.OWN_THRUST, Notations.number())),
+        set(Setting.ROD_DIVISOR, Notations.number()),
+        new Confidence(Integer.parseInt(text(Setting.CONFIDENCE))),
+        set(Setting.FLIER));
+  }
+
+  private <T> Optional<T> set(Setting setting, Notation<T> notation) {
+    return set(setting).flatMap(text -> notation.read(text).value());
   }
 
   private static UnitSystem units(Optional<String> word) {

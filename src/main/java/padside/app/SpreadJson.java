@@ -3,19 +3,21 @@ package padside.app;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import padside.insight.Confidence;
 import padside.preflight.Spread;
 
 /** Where flights like one come to, as JSON: SI, units in the names, east and north from the pad. */
 final class SpreadJson {
   private SpreadJson() {}
 
-  static Map<String, Object> of(Spread spread) {
+  static Map<String, Object> of(Spread spread, Confidence confidence) {
+    String most = "_" + confidence.percent();
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("flights", spread.flights());
-    json.put("landing_50", area(spread.landing50()));
-    json.put("landing_90", area(spread.landing90()));
-    json.put("apogee_50", area(spread.apogee50()));
-    json.put("apogee_90", area(spread.apogee90()));
+    json.put("landing_50", area(spread.landingHalf()));
+    json.put("landing" + most, area(spread.landingMost()));
+    json.put("apogee_50", area(spread.apogeeHalf()));
+    json.put("apogee" + most, area(spread.apogeeMost()));
     json.put("inside_share", spread.inside().orElse(null));
     json.put("past", past(spread.past()));
     return json;

@@ -139,7 +139,7 @@ public record Flight(RecordId id, Facts facts) {
   public static final Column<Length> PREDICTED_SPREAD_LONG =
       length(
           "predicted_spread_long_m",
-          "half the longest diameter of the ellipse that nine of ten landings lie in");
+          "half the longest diameter of the ellipse that holds the predicted share of landings");
   public static final Column<Length> PREDICTED_SPREAD_SHORT =
       length("predicted_spread_short_m", "half its shortest diameter");
   public static final Column<Bearing> PREDICTED_SPREAD_ALONG =
@@ -156,11 +156,14 @@ public record Flight(RecordId id, Facts facts) {
   public static final Column<Length> PREDICTED_TOP =
       length("predicted_top_m", "predicted highest point as flown: a charge before apogee ends it");
   public static final Column<Length> PREDICTED_TOP_LOW =
-      length("predicted_top_low_m", "nineteen of twenty flights go higher than this");
+      length("predicted_top_low_m", "the predicted share of flights lies between this ...");
   public static final Column<Length> PREDICTED_TOP_HIGH =
-      length("predicted_top_high_m", "nineteen of twenty flights stay below this");
+      length("predicted_top_high_m", "... and this, in half of the others each");
   public static final Column<Double> PREDICTED_DRAG =
       Column.number("predicted_drag_coefficient", "the drag coefficient these were predicted with");
+  public static final Column<Double> PREDICTED_SHARE =
+      Column.number(
+          "predicted_share", "share of flights told to lie within; 0.9 where none stands");
 
   // At the pad.
   public static final Column<List<String>> TICKED =
@@ -260,6 +263,7 @@ public record Flight(RecordId id, Facts facts) {
           PREDICTED_TOP_LOW,
           PREDICTED_TOP_HIGH,
           PREDICTED_DRAG,
+          PREDICTED_SHARE,
           TICKED,
           UNTICKED,
           WENT_ON,

@@ -9,8 +9,8 @@ import padside.units.Length;
  * What measured altitudes say about a rocket's drag coefficient.
  *
  * @param middle the coefficient to count on, the median of what may be
- * @param low nine of ten times it is not less ...
- * @param high ... and not more, in half of the others each
+ * @param low with high holds it as often as the confidence asked for tells
+ * @param high in half of the other times each it is above this or below low
  * @param deviation one standard deviation of its logarithm: how far it is not known
  * @param spread one standard deviation from flight to flight, as a share
  * @param flights those it was taken from
@@ -24,16 +24,13 @@ public record Drag(
     double spread,
     List<RecordId> flights,
     List<Odd> odd) {
-  /** The share of the times that the coefficient lies between {@link #low} and {@link #high}. */
-  public static final double SHARE = 0.9;
-
   /**
    * A flight whose altitude does not go with the others and with what a rocket's drag usually is.
    *
    * @param measured its altitude
-   * @param low an altitude as high as the others and what was noted of this one lead to expect lies
-   *     above this nineteen of twenty times ...
-   * @param high ... and as often below this
+   * @param low with high holds, as often as the confidence tells, an altitude as high as the others
+   *     and what was noted of this one lead to expect
+   * @param high above it as often as below low
    * @param cause why that may be, in words that go on after the flight's name
    */
   public record Odd(RecordId flight, Length measured, Length low, Length high, String cause) {}

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.apache.commons.statistics.distribution.NormalDistribution;
 import padside.physics.Flight;
 import padside.units.Length;
 
@@ -25,12 +26,10 @@ public record DragModel(
   /** A cause is named where so many standard deviations explain what it leaves. */
   private static final double FITS = 2;
 
-  private static final double TAIL = (1 - Drag.SHARE) / 2;
-  private static final double NORMAL_TAIL = 1.6449; // quantile 0.95 of the normal distribution
-
   private static final Memo<Question, Drag> ANSWERED = new Memo<>(64);
 
-  private record Question(DragModel model, List<DragPosterior.Reading> readings) {}
+  private record Question(
+      DragModel model, List<DragPosterior.Reading> readings, Confidence confidence) {}
 
   /** How an altitude may have come to be noted wrong: what it then has to be divided by. */
   private enum Misreading {
@@ -48,14 +47,15 @@ public record DragModel(
     }
   }
 
-  /** What altitudes say; absent where there are none. */
-  public Optional<Drag> of(List<Reached> flights) {
+  /** What altitudes say, told with what holds it so often; absent where there are none. */
+  public Optional<Drag> of(List<Reached> flights, Confidence confidence) {
     if (flights.isEmpty()) {
       return Optional.empty();
     }
     List<DragPosterior.Reading> readings = flights.stream().map(this::reading).toList();
     return Optional.of(
-        ANSWERED.of(new Question(this, readings), question -> weighed(flights, readings)));
+        ANSWERED.of(
+            new Question(this, readings, confidence), question -> weighed(flights, question)));
   }
 
   /** The drag coefficient that alone explains one altitude; absent where none does. */
@@ -70,7 +70,8 @@ public record DragModel(
         flight.deviation().metres());
   }
 
-  private Drag weighed(List<Reached> flights, List<DragPosterior.Reading> readings) {
+  private Drag weighed(List<Reached> flights, Question question) {
+    List<DragPosterior.Reading> readings = question.readings();
     DragPosterior doubting = DragPosterior.doubting(this, readings);
     List<Integer> odd = new ArrayList<>();
     List<Integer> sound = new ArrayList<>();
@@ -79,14 +80,15 @@ public record DragModel(
     }
     DragPosterior posterior = DragPosterior.of(this, sound.stream().map(readings::get).toList());
     Belief belief = new Belief(posterior.quantile(0.5), posterior.deviation(), posterior.spread());
+    double tail = question.confidence().tail();
     return new Drag(
         middle * Math.exp(belief.log),
-        middle * Math.exp(posterior.quantile(TAIL)),
-        middle * Math.exp(posterior.quantile(1 - TAIL)),
+        middle * Math.exp(posterior.quantile(tail)),
+        middle * Math.exp(posterior.quantile(1 - tail)),
         belief.deviation,
         belief.spread,
         sound.stream().map(i -> flights.get(i).flight()).toList(),
-        odd.stream().map(i -> odd(flights.get(i), readings.get(i), belief)).toList());
+        odd.stream().map(i -> odd(flights.get(i), readings.get(i), belief, tail)).toList());
   }
 
   /** What the sound flights say. */
@@ -101,9 +103,11 @@ public record DragModel(
     }
   }
 
-  private Drag.Odd odd(Reached flight, DragPosterior.Reading reading, Belief belief) {
+  private Drag.Odd odd(Reached flight, DragPosterior.Reading reading, Belief belief, double tail) {
     double expected = reading.curve().heightM(belief.log);
-    double margin = NORMAL_TAIL * belief.sdM(reading.curve(), reading.deviationM());
+    double margin =
+        NormalDistribution.of(0, 1).inverseSurvivalProbability(tail)
+            * belief.sdM(reading.curve(), reading.deviationM());
     return new Drag.Odd(
         flight.flight(),
         flight.altitude(),

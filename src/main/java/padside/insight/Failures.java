@@ -5,7 +5,8 @@ import org.apache.commons.statistics.distribution.HypergeometricDistribution;
 
 /**
  * How many of so many failed, each taken to fail by itself and alike, and what that says of the
- * rest. All intervals hold 95 in 100.
+ * rest. All intervals hold 95 in 100, whatever is set for predictions: no setting makes a lot look
+ * safer than its failures say.
  */
 public record Failures(int failed, int of) {
   /** What the ends of an interval mean. */

@@ -3,7 +3,10 @@ package padside.insight;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import padside.fact.Facts;
 import padside.fact.RecordId;
@@ -43,19 +46,36 @@ public record Scores(List<Scored> flights) {
   /**
    * What was measured less what was predicted, as a share of what was predicted.
    *
-   * @param held whether the interval told at the time held it; absent where none was told
+   * @param told the interval told at the time; absent where none was
    */
-  public record Miss(double share, Optional<Boolean> held) {}
+  public record Miss(double share, Optional<Told> told) {}
+
+  /**
+   * An interval or area told before a flight.
+   *
+   * @param share of flights that it was to hold, from 0 to 1
+   * @param held whether it held this one
+   */
+  public record Told(double share, boolean held) {}
 
   /**
    * Several of them.
    *
    * @param median of the sizes, whatever their sign
    * @param bias the median with the sign
-   * @param told how many were told with an interval
-   * @param held how many of those intervals held what was measured
+   * @param told the intervals they were told with, as far as they were
    */
-  public record Summary(int count, double median, double bias, int told, int held) {}
+  public record Summary(int count, double median, double bias, List<Told> told) {
+    /** Keeps its own list. */
+    public Summary {
+      told = List.copyOf(told);
+    }
+
+    /** How many of those intervals held what was measured. */
+    public int held() {
+      return (int) told.stream().filter(Told::held).count();
+    }
+  }
 
   /** Keeps its own list. */
   public Scores {
@@ -84,14 +104,21 @@ public record Scores(List<Scored> flights) {
     if (misses.isEmpty()) {
       return Optional.empty();
     }
-    List<Boolean> told = misses.stream().flatMap(miss -> miss.held().stream()).toList();
     return Optional.of(
         new Summary(
             misses.size(),
             median(misses.stream().mapToDouble(miss -> Math.abs(miss.share())).toArray()),
             median(misses.stream().mapToDouble(Miss::share).toArray()),
-            told.size(),
-            (int) told.stream().filter(held -> held).count()));
+            misses.stream().flatMap(miss -> miss.told().stream()).toList()));
+  }
+
+  /** The shares that intervals told with them were to hold: each of them once. */
+  public Set<Double> toldToHold() {
+    return flights.stream()
+        .flatMap(Scored::misses)
+        .flatMap(miss -> miss.flatMap(Miss::told).stream())
+        .map(Told::share)
+        .collect(Collectors.toCollection(TreeSet::new));
   }
 
   private static double median(double[] values) {
@@ -114,7 +141,7 @@ public record Scores(List<Scored> flights) {
         flight.rocket(),
         top,
         top.flatMap(
-            both -> miss(both.predicted.metres(), both.measured.metres(), held(facts, both))),
+            both -> miss(both.predicted.metres(), both.measured.metres(), told(facts, both))),
         measured
             .stamped()
             .flatMap(
@@ -132,15 +159,16 @@ public record Scores(List<Scored> flights) {
         landing(facts));
   }
 
-  private static Optional<Miss> miss(double predicted, double measured, Optional<Boolean> held) {
-    return predicted > 0 ? Optional.of(new Miss(measured / predicted - 1, held)) : Optional.empty();
+  private static Optional<Miss> miss(double predicted, double measured, Optional<Told> told) {
+    return predicted > 0 ? Optional.of(new Miss(measured / predicted - 1, told)) : Optional.empty();
   }
 
-  private static Optional<Boolean> held(Facts facts, Top top) {
+  private static Optional<Told> told(Facts facts, Top top) {
     Optional<Length> low = facts.get(Flight.PREDICTED_TOP_LOW);
     Optional<Length> high = facts.get(Flight.PREDICTED_TOP_HIGH);
     double metres = top.measured.metres();
-    return low.flatMap(from -> high.map(to -> metres >= from.metres() && metres <= to.metres()));
+    return low.flatMap(
+        from -> high.map(to -> told(facts, metres >= from.metres() && metres <= to.metres())));
   }
 
   /** How far from the expected place it lay, as a share of that place's distance from the pad. */
@@ -171,8 +199,12 @@ public record Scores(List<Scored> flights) {
                     }));
   }
 
+  private static Told told(Facts facts, boolean held) {
+    return new Told(Confidence.told(facts), held);
+  }
+
   /** Whether the ellipse told at the time holds it. */
-  private static Optional<Boolean> inside(Facts facts, double east, double north) {
+  private static Optional<Told> inside(Facts facts, double east, double north) {
     Optional<Length> along = facts.get(Flight.PREDICTED_SPREAD_LONG);
     Optional<Length> across = facts.get(Flight.PREDICTED_SPREAD_SHORT);
     if (along.isEmpty() || across.isEmpty()) {
@@ -181,6 +213,7 @@ public record Scores(List<Scored> flights) {
     double turn = facts.get(Flight.PREDICTED_SPREAD_ALONG).map(Bearing::inRadians).orElse(0.0);
     double far = east * Math.sin(turn) + north * Math.cos(turn);
     double aside = east * Math.cos(turn) - north * Math.sin(turn);
-    return Optional.of(Math.hypot(far / along.get().metres(), aside / across.get().metres()) <= 1);
+    double out = Math.hypot(far / along.get().metres(), aside / across.get().metres());
+    return Optional.of(told(facts, out <= 1));
   }
 }

@@ -20,14 +20,12 @@ import padside.units.Length;
  * @param remarks what stands in the way of an answer, and what it takes for granted; sentences
  */
 public record Sights(Optional<Search> search, Optional<Height> height, List<String> remarks) {
-  /** Nine of ten times it lies within the ellipse. */
-  private static final double SHARE = 0.9;
-
   /** One standard deviation of a bearing by hand compass: common practice, no source. */
   private static final Angle BY_HAND = Angle.ofDegrees(3);
 
   /**
-   * Without a spread kept with the card: half the distance and this; common practice, no source.
+   * Without a spread kept with the card: nine of ten times within half the distance and this;
+   * common practice, no source.
    */
   private static final double USUAL_M = 20;
 
@@ -38,14 +36,14 @@ public record Sights(Optional<Search> search, Optional<Height> height, List<Stri
       "The place lies behind a spot as it was looked from; check the bearings.";
 
   private static final String NO_SPREAD =
-      "No spread was kept with the card: half the expected distance and 20 m is taken each way"
-          + " (common practice, no source).";
+      "No spread was kept with the card: half the expected distance and 20 m each way is taken to"
+          + " hold 9 in 10 (common practice, no source).";
 
   private static final String NOT_PLACED =
       "A line of sight is left out: tell both how far and which way from the pad its spot lies.";
 
   /**
-   * Where to look: the middle and the ellipse that holds nine of ten places.
+   * Where to look: the middle and the ellipse that holds it as often as asked for.
    *
    * @param toward of the middle from the pad
    * @param along where the longest diameter points to
@@ -87,10 +85,13 @@ public record Sights(Optional<Search> search, Optional<Height> height, List<Stri
    * Of all lines of sight to one flight, in the order they were told.
    *
    * @param flight for where the landing was predicted
+   * @param confidence how often it is to lie within the area to search
    */
-  public static Sights of(List<Sighting> sightings, Facts flight) {
+  public static Sights of(List<Sighting> sightings, Facts flight, Confidence confidence) {
     List<String> remarks = new ArrayList<>();
-    Optional<Search> search = search(of(Sighting.Target.LANDING, sightings), flight, remarks);
+    List<Tracking.Line> lines =
+        aimed(of(Sighting.Target.LANDING, sightings), remarks).stream().map(Sights::line).toList();
+    Optional<Search> search = search(lines, flight, confidence, remarks);
     Optional<Height> height = height(of(Sighting.Target.APOGEE, sightings), remarks);
     return new Sights(search, height, remarks);
   }
@@ -124,9 +125,13 @@ public record Sights(Optional<Search> search, Optional<Height> height, List<Stri
   }
 
   /** Lines that cross tell more than any prediction, which would only draw the place toward it. */
-  private static Optional<Search> search(List<Sighting> seen, Facts flight, List<String> remarks) {
-    List<Tracking.Line> lines = aimed(seen, remarks).stream().map(Sights::line).toList();
-    Optional<Ellipse> expected = expected(flight).filter(any -> !cross(lines));
+  private static Optional<Search> search(
+      List<Tracking.Line> lines, Facts flight, Confidence confidence, List<String> remarks) {
+    double share = confidence.share();
+    Optional<Ellipse> expected =
+        expected(flight)
+            .filter(any -> !cross(lines))
+            .map(kept -> kept.rescaled(Confidence.told(flight), share));
     if (lines.isEmpty() && expected.isEmpty()) {
       return Optional.empty();
     }
@@ -134,7 +139,7 @@ public record Sights(Optional<Search> search, Optional<Height> height, List<Stri
       remarks.add(NO_SPREAD);
     }
     try {
-      Ellipse area = Tracking.search(lines, expected, SHARE);
+      Ellipse area = Tracking.search(lines, expected, share);
       if (lines.stream().anyMatch(line -> behind(line, area))) {
         remarks.add(BEHIND);
       }

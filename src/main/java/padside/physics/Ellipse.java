@@ -56,6 +56,17 @@ public record Ellipse(Length east, Length north, Length longHalf, Length shortHa
     return Math.sqrt(-2 * Math.log1p(-share));
   }
 
+  /** Of the same distribution the ellipse that holds one share, where this one holds another. */
+  public Ellipse rescaled(double held, double share) {
+    double factor = radius(share) / radius(held);
+    return new Ellipse(
+        east,
+        north,
+        new Length(factor * longHalf.metres()),
+        new Length(factor * shortHalf.metres()),
+        along);
+  }
+
   /** Whether a place lies in it or on its edge. */
   boolean holds(double eastM, double northM) {
     double dx = eastM - east.metres();

@@ -78,13 +78,14 @@ public record Answer(
           Flight.PREDICTED_TOP,
           Flight.PREDICTED_TOP_LOW,
           Flight.PREDICTED_TOP_HIGH,
-          Flight.PREDICTED_DRAG);
+          Flight.PREDICTED_DRAG,
+          Flight.PREDICTED_SHARE);
 
   /** What of it is stored with the card; columns it has nothing for are emptied. */
   public Facts facts() {
     Facts facts =
         noFacts().with(Flight.VERDICT, ruling.verdict()).with(Flight.REASON, ruling.reason());
-    Optional<Spread.Area> landing = outlook.flatMap(Outlook::spread).map(Spread::landing90);
+    Optional<Spread.Area> landing = outlook.flatMap(Outlook::spread).map(Spread::landingMost);
     return facts
         .with(Flight.LIMIT, ruling.limit())
         .with(Flight.PREDICTED_APOGEE, outlook.map(Outlook::apogee))
@@ -104,7 +105,12 @@ public record Answer(
         .with(Flight.PREDICTED_TOP, outlook.map(Outlook::top).map(Outlook.Top::height))
         .with(Flight.PREDICTED_TOP_LOW, outlook.map(Outlook::top).flatMap(Outlook.Top::low))
         .with(Flight.PREDICTED_TOP_HIGH, outlook.map(Outlook::top).flatMap(Outlook.Top::high))
-        .with(Flight.PREDICTED_DRAG, outlook.map(Outlook::drag).map(DragUsed::coefficient));
+        .with(Flight.PREDICTED_DRAG, outlook.map(Outlook::drag).map(DragUsed::coefficient))
+        .with(
+            Flight.PREDICTED_SHARE,
+            outlook
+                .filter(flight -> flight.top().low().isPresent())
+                .map(flight -> flight.confidence().share()));
   }
 
   /** What a draft stores: no answer, whatever it was told before it changed. */

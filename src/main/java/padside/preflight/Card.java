@@ -14,6 +14,7 @@ import padside.flight.RecoveryDevice;
 import padside.flight.Rocket;
 import padside.flight.Weather;
 import padside.insight.Burns;
+import padside.insight.Confidence;
 import padside.insight.Delays;
 import padside.motor.MotorStack;
 import padside.units.Angle;
@@ -157,9 +158,9 @@ public record Card(
         List.of());
   }
 
-  /** What the rocket's drag is taken as. */
-  Learned.Taken drag() {
-    return learned.of(rocket);
+  /** What the rocket's drag is taken as, told with what holds it so often. */
+  Learned.Taken drag(Confidence confidence) {
+    return learned.of(rocket, confidence);
   }
 
   private Card withUnread(List<String> nouns) {

@@ -137,8 +137,9 @@ final class Check {
   }
 
   /** With what the log leaves open of the drag of the card's rocket. */
-  private static Scattering of(Card card, Scattering usual) {
-    return usual.withDragShare(Math.min(Scattering.MOST_SHARE, card.drag().share()));
+  private Scattering of(Card card, Scattering usual) {
+    double share = card.drag(settings.confidence()).share();
+    return usual.withDragShare(Math.min(Scattering.MOST_SHARE, share));
   }
 
   private Ruling ruling(Case faced) {
@@ -181,7 +182,10 @@ final class Check {
     return checked
         .flown()
         .filter(flown -> flown.prediction().leftRod())
-        .map(flown -> Outlooks.of(flown, checked.card(), spread(checked, flown), safe));
+        .map(
+            flown ->
+                Outlooks.of(
+                    flown, checked.card(), spread(checked, flown), safe, settings.confidence()));
   }
 
   /** Where the wind has no direction, or the rod leans nobody said where, it would mislead. */
@@ -194,7 +198,7 @@ final class Check {
     return flown
         .scattered()
         .filter(flights -> directed && flown.lands())
-        .map(flights -> Spreads.of(flights, checked.field(), settings.units()));
+        .map(flights -> Spreads.of(flights, checked.field(), settings));
   }
 
   /** What the code asks besides, the same for every card. */

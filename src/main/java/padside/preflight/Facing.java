@@ -3,7 +3,6 @@ package padside.preflight;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import padside.flight.Day;
 import padside.flight.Field;
 import padside.flight.Rocket;
@@ -14,7 +13,6 @@ import padside.physics.Stage;
 import padside.safety.Case;
 import padside.site.FieldShape;
 import padside.units.Mass;
-import padside.units.Speed;
 import padside.units.TimeSpan;
 
 /**
@@ -41,7 +39,7 @@ record Facing(
         flown.map(f -> f.launch().propellantMass()),
         flown.map(f -> f.prediction().totalImpulse()),
         card.tilt(),
-        ownLimit(),
+        settings.own().withWind(card.rocket().flatMap(Rocket::ownLimit)),
         card.openFixes());
   }
 
@@ -53,13 +51,6 @@ record Facing(
     double motorsKg = top.count() * top.motor().totalMass().kilograms();
     double bareKg = launch.airframe().massWithoutMotor().kilograms() - fallenKg;
     return Optional.of(new Mass(bareKg + motorsKg)).filter(mass -> launch.stages().size() > 1);
-  }
-
-  /** The lesser of the flier's figures for all rockets and for this one. */
-  private Optional<Speed> ownLimit() {
-    return Stream.concat(
-            settings.ownLimit().stream(), card.rocket().flatMap(Rocket::ownLimit).stream())
-        .min(java.util.Comparator.comparingDouble(Speed::metresPerSecond));
   }
 
   private Case.Predicted predicted() {

@@ -7,6 +7,7 @@ import padside.flight.Field;
 import padside.flight.RecoveryDevice;
 import padside.flight.Rocket;
 import padside.flight.Weather;
+import padside.insight.Confidence;
 import padside.motor.MotorChoice;
 import padside.motor.MotorStack;
 import padside.motor.MotorType;
@@ -77,7 +78,7 @@ final class Launches {
     if (!flies) {
       return Optional.empty();
     }
-    double drag = card.drag().drag().coefficient();
+    double drag = card.drag(Confidence.usual()).drag().coefficient();
     MotorChoice top = stack.orElseThrow().top().motor();
     return Optional.of(
         new Launch(

@@ -1,10 +1,13 @@
 package padside.preflight;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import padside.fact.RecordId;
 import padside.flight.Flight;
 import padside.flight.Rocket;
+import padside.insight.Confidence;
 import padside.insight.Drag;
 import padside.insight.DragModel;
 import padside.safety.RuleSets;
@@ -18,7 +21,7 @@ import padside.safety.ScatterSizes;
 public final class Learned {
   private final List<Flight> measured;
   private final Optional<Altitudes> log;
-  private Optional<Optional<Drag>> drag = Optional.empty();
+  private final Map<Confidence, Optional<Drag>> drags = new HashMap<>();
 
   private Learned(List<Flight> measured, Optional<Altitudes> log) {
     this.measured = List.copyOf(measured);
@@ -45,7 +48,7 @@ public final class Learned {
   record Taken(DragUsed drag, double share) {}
 
   /** The drag of the rocket whose altitudes these are. */
-  Taken of(Optional<Rocket> rocket) {
+  Taken of(Optional<Rocket> rocket, Confidence confidence) {
     ScatterSizes sizes = RuleSets.scatter();
     Optional<Double> typed = rocket.flatMap(Rocket::dragCoefficient);
     double told = typed.orElse(Launches.USUAL_ROCKET_DRAG);
@@ -53,7 +56,7 @@ public final class Learned {
     if (log.isEmpty()) {
       return new Taken(new DragUsed(told, why, Optional.empty()), sizes.dragShare().value());
     }
-    Optional<Drag> found = drag(told);
+    Optional<Drag> found = drag(told, confidence);
     if (rocket.filter(Rocket::isDragFixed).isPresent()) {
       return new Taken(new DragUsed(told, why + ", fixed", found), sizes.dragShare().value());
     }
@@ -67,11 +70,10 @@ public final class Learned {
                     Math.hypot(sizes.dragCoefficientShare().value(), sizes.dragShare().value())));
   }
 
-  private synchronized Optional<Drag> drag(double middle) {
-    if (drag.isEmpty()) {
-      drag = Optional.of(log.flatMap(altitudes -> model(middle).of(altitudes.of(measured))));
-    }
-    return drag.get();
+  private synchronized Optional<Drag> drag(double middle, Confidence confidence) {
+    return drags.computeIfAbsent(
+        confidence,
+        wanted -> log.flatMap(altitudes -> model(middle).of(altitudes.of(measured), wanted)));
   }
 
   private static DragModel model(double middle) {

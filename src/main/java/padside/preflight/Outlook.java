@@ -2,6 +2,7 @@ package padside.preflight;
 
 import java.util.List;
 import java.util.Optional;
+import padside.insight.Confidence;
 import padside.units.Angle;
 import padside.units.Bearing;
 import padside.units.Impulse;
@@ -16,6 +17,7 @@ import padside.units.TimeSpan;
  * @param thrustToWeight average thrust over lift-off weight
  * @param apogee of the free flight, above the pad
  * @param top the highest point as flown
+ * @param confidence what its interval, that of the drag and the larger areas of the spread hold
  * @param drag what the rocket's drag coefficient was taken as, and why
  * @param bestDelay from burnout to apogee of the free flight
  * @param descentRate near the ground; absent when nothing opens
@@ -38,6 +40,7 @@ public record Outlook(
     Length apogee,
     TimeSpan timeToApogee,
     Top top,
+    Confidence confidence,
     DragUsed drag,
     TimeSpan bestDelay,
     List<DelayFit> delays,
@@ -74,8 +77,9 @@ public record Outlook(
   /**
    * The highest point of the flight as flown: the apogee, unless the charge fires before.
    *
-   * @param low nineteen of twenty flights like it go higher; absent where no scatter was flown
-   * @param high as many stay below
+   * @param low with high holds as many flights like it as the confidence tells; absent where no
+   *     scatter was flown
+   * @param high as many go above this as stay below the other
    */
   public record Top(Length height, Optional<Length> low, Optional<Length> high) {}
 

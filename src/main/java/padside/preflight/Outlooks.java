@@ -3,6 +3,7 @@ package padside.preflight;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import padside.insight.Confidence;
 import padside.motor.MotorChoice;
 import padside.motor.MotorType;
 import padside.physics.Launch;
@@ -13,14 +14,11 @@ import padside.units.TimeSpan;
 
 /** Puts what the flight model answers into this room's own words. */
 final class Outlooks {
-  /** Of the flights so many lie below what is told as low, and above what is told as high. */
-  private static final double TAIL = 0.05;
-
   private Outlooks() {}
 
   /** The outlook of a nominal flight. */
   static Outlook of(Flown flown, Card card) {
-    return of(flown, card, Optional.empty(), new Speed(0));
+    return of(flown, card, Optional.empty(), new Speed(0), Confidence.usual());
   }
 
   /**
@@ -28,7 +26,8 @@ final class Outlooks {
    *
    * @param safe an ejection charge is advised to fire no faster through the air than this
    */
-  static Outlook of(Flown flown, Card card, Optional<Spread> spread, Speed safe) {
+  static Outlook of(
+      Flown flown, Card card, Optional<Spread> spread, Speed safe, Confidence confidence) {
     Launch launch = flown.launch();
     Prediction flight = flown.prediction();
     MotorType motor = card.motors().orElseThrow().top().motor().type();
@@ -43,8 +42,9 @@ final class Outlooks {
         flight.burnoutTime(),
         flight.apogee(),
         flight.timeToApogee(),
-        top(flown),
-        card.drag().drag(),
+        top(flown, confidence),
+        confidence,
+        card.drag(confidence).drag(),
         flight.bestDelay(),
         fits(motor, flown, safe),
         flight
@@ -62,11 +62,11 @@ final class Outlooks {
         flown.sun().map(Sunlight::inSun));
   }
 
-  private static Outlook.Top top(Flown flown) {
+  private static Outlook.Top top(Flown flown, Confidence confidence) {
     return new Outlook.Top(
         flown.prediction().highest(),
-        flown.scattered().map(flights -> flights.highest(TAIL)),
-        flown.scattered().map(flights -> flights.highest(1 - TAIL)));
+        flown.scattered().map(flights -> flights.highest(confidence.tail())),
+        flown.scattered().map(flights -> flights.highest(1 - confidence.tail())));
   }
 
   private static List<Outlook.DelayFit> fits(MotorType type, Flown flown, Speed safe) {

@@ -10,19 +10,19 @@ import padside.units.Length;
  * and rod.
  *
  * @param flights how many were flown
- * @param landing50 half of the landings lie in it, on the ground
- * @param landing90 nine of ten landings lie in it
- * @param apogee50 half of the apogees stand over it
- * @param apogee90 nine of ten apogees stand over it
+ * @param landingHalf half of the landings lie in it, on the ground
+ * @param landingMost as many landings as the confidence tells lie in it
+ * @param apogeeHalf half of the apogees stand over it
+ * @param apogeeMost as many apogees stand over it
  * @param inside share of the landings inside the field, from 0 to 1; absent without a field
  * @param past where the other landings go, the largest share first
  */
 public record Spread(
     int flights,
-    Area landing50,
-    Area landing90,
-    Area apogee50,
-    Area apogee90,
+    Area landingHalf,
+    Area landingMost,
+    Area apogeeHalf,
+    Area apogeeMost,
     Optional<Double> inside,
     List<Past> past) {
   /**

@@ -10,18 +10,18 @@ import padside.units.UnitSystem;
 /** Puts a launch flown with scatter into this room's own words. */
 final class Spreads {
   private static final double HALF = 0.5;
-  private static final double NINE_OF_TEN = 0.9;
 
   private Spreads() {}
 
-  static Spread of(Dispersion scattered, Optional<FieldShape> field, UnitSystem units) {
-    Optional<Losses> losses = field.map(shape -> losses(scattered, shape, units));
+  static Spread of(Dispersion scattered, Optional<FieldShape> field, Settings settings) {
+    Optional<Losses> losses = field.map(shape -> losses(scattered, shape, settings.units()));
+    double share = settings.confidence().share();
     return new Spread(
         scattered.flights(),
         area(scattered.landing(HALF)),
-        area(scattered.landing(NINE_OF_TEN)),
+        area(scattered.landing(share)),
         area(scattered.apogee(HALF)),
-        area(scattered.apogee(NINE_OF_TEN)),
+        area(scattered.apogee(share)),
         losses.map(Losses::inside),
         losses.map(Losses::past).orElse(List.of()));
   }

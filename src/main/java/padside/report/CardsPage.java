@@ -15,7 +15,7 @@ final class CardsPage {
   static Page of(PageSource source) {
     List<Block> cards = new ArrayList<>();
     for (int i = 0; i < CARDS; i++) {
-      cards.add(card());
+      cards.add(card(source));
       cards.add(debrief());
     }
     return new Page(
@@ -26,12 +26,12 @@ final class CardsPage {
         List.of(new Page.Section("", cards)));
   }
 
-  private static Form card() {
+  private static Form card(PageSource source) {
     return new Form(
         "Flight card",
         List.of(
             half("Rocket"),
-            half("Flier"),
+            Form.Entry.of("Flier", source.flier().orElse("")),
             half("Date, time"),
             half("Field, pad"),
             half("Motor and delay"),

@@ -174,7 +174,7 @@ final class FailureForm {
   private Form who() {
     return form(
         "Who tells it",
-        half("Flier", flight.flier()),
+        half("Flier", flight.flier().or(source::flier)),
         half("Member number", Optional.empty()),
         half("How to be reached", Optional.empty()),
         half("Witness", Optional.empty()),

@@ -7,6 +7,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import padside.fact.Fault;
 import padside.flight.FlightLog;
 import padside.flight.FlightLog.Stored;
@@ -18,6 +19,7 @@ import padside.insight.Experience;
 import padside.motor.MotorTable;
 import padside.motor.MotorType;
 import padside.page.Keys;
+import padside.preflight.Settings;
 import padside.units.UnitSystem;
 
 /**
@@ -31,11 +33,20 @@ public record PageSource(
     FlightLog log,
     MotorTable motors,
     OutcomeTable outcomes,
-    UnitSystem units,
+    Settings settings,
     ZoneId zone,
     LocalDate today,
     Keys keys) {
   private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
+
+  UnitSystem units() {
+    return settings.units();
+  }
+
+  /** Whose log it is, as far as that is set. */
+  Optional<String> flier() {
+    return settings.flier();
+  }
 
   Logbook book() throws Fault {
     return Logbook.read(log, motors);
@@ -61,6 +72,7 @@ public record PageSource(
 
   /** What stands below the title of every page. */
   String made(String of) {
-    return of + " Made on " + FlightWords.date(today) + ".";
+    String whose = flier().map(name -> " from the log of " + name).orElse("");
+    return of + " Made on " + FlightWords.date(today) + whose + ".";
   }
 }

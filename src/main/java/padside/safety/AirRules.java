@@ -10,8 +10,11 @@ import padside.units.TimeSpan;
 
 /** Rules about the flight itself: clouds, the delay, the landing. */
 record AirRules(Basis basis) {
+  private static final String OWN_CEILING = "own ceiling";
+
   void on(Case flown, Findings out) {
     sky(flown, out);
+    flown.craft().own().ceiling().ifPresent(ceiling -> ceiling(ceiling, flown, out));
     flown.sky().temperature().ifPresent(temperature -> cold(temperature, out));
     delay(flown, out);
     landing(flown.predicted().touchdown(), out);
@@ -39,6 +42,25 @@ record AirRules(Basis basis) {
                 reached ? "reaches" : "stays below",
                 basis.shown().altitude(base.get())),
         source);
+  }
+
+  private void ceiling(Length ceiling, Case flown, Findings out) {
+    String cited = OwnLimits.sourced(ceiling).cited();
+    Optional<Length> apogee = flown.predicted().apogee();
+    if (apogee.isEmpty()) {
+      out.unknown(OWN_CEILING, "apogee is not known", cited);
+      return;
+    }
+    double metres = apogee.get().metres();
+    double most = ceiling.metres();
+    out.add(
+        OWN_CEILING,
+        Bounds.over(metres, most) ? Verdict.NO_GO : Verdict.GO,
+        "apogee "
+            + Bounds.beside(metres, most, each -> basis.shown().altitude(new Length(each)))
+            + ", own ceiling "
+            + basis.shown().altitude(ceiling),
+        cited);
   }
 
   private void cold(Temperature temperature, Findings out) {

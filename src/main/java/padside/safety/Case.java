@@ -43,7 +43,7 @@ public record Case(
    * @param propellantMass of all motors
    * @param totalImpulse installed, all motors together
    * @param tilt of the rod from vertical
-   * @param ownLimit the flier's own largest wind for it
+   * @param own the flier's own limits for it
    */
   public record Craft(
       Optional<MotorStack> motors,
@@ -52,7 +52,7 @@ public record Case(
       Optional<Mass> propellantMass,
       Optional<Impulse> totalImpulse,
       Angle tilt,
-      Optional<Speed> ownLimit,
+      OwnLimits own,
       List<Fix> openFixes) {
     /** Keeps its own lists. */
     public Craft {

@@ -44,7 +44,16 @@ final class Findings {
   }
 
   /** Two bounds: past the outer one NO-GO, past the inner one MARGINAL. */
-  record Floor(String rule, Sourced<Double> least, Sourced<Double> advised) {}
+  record Floor(String rule, Sourced<Double> least, Sourced<Double> advised) {
+    /** The same where nothing less than another value will do. */
+    Floor raised(Optional<Sourced<Double>> other) {
+      return new Floor(rule, raised(least, other), raised(advised, other));
+    }
+
+    private static Sourced<Double> raised(Sourced<Double> value, Optional<Sourced<Double>> to) {
+      return to.filter(other -> other.value() > value.value()).orElse(value);
+    }
+  }
 
   /** NO-GO under the least, MARGINAL under the advised value. */
   void atLeast(Floor floor, Optional<Double> value, DoubleFunction<String> show) {

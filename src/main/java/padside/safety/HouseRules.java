@@ -47,7 +47,7 @@ public final class HouseRules {
     if (!(divisor > 0)) {
       throw new IllegalArgumentException("a divisor is above 0: " + divisor);
     }
-    Sourced<Double> own = new Sourced<>(divisor, "", Sourced.Status.COMMON_PRACTICE, "set by you");
+    Sourced<Double> own = OwnLimits.sourced(divisor);
     HouseRules changed = new HouseRules(this);
     changed.figures.put(Figure.ADVISED_ROD_DIVISOR, own);
     if (divisor < figures.get(Figure.LEAST_ROD_DIVISOR).value()) {

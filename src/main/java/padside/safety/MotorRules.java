@@ -138,7 +138,7 @@ record MotorRules(Basis basis) {
                                 "total impulse", "total impulse is not known", most.cited())));
   }
 
-  /** The larger of the code's and the house's floor. */
+  /** The largest of the code's, the house's and the flier's own floor. */
   private void thrustToWeight(Case flown, Findings out) {
     Sourced<Double> house = basis.house().sourced(Figure.LEAST_THRUST_TO_WEIGHT);
     Sourced<Double> least =
@@ -147,7 +147,8 @@ record MotorRules(Basis basis) {
             .orElseThrow();
     Sourced<Double> advised = basis.house().sourced(Figure.ADVISED_THRUST_TO_WEIGHT);
     out.atLeast(
-        new Findings.Floor("thrust-to-weight", least, advised),
+        new Findings.Floor("thrust-to-weight", least, advised)
+            .raised(flown.craft().own().thrustToWeight().map(OwnLimits::sourced)),
         flown.predicted().thrustToWeight(),
         Shown::ratio);
   }

@@ -12,9 +12,11 @@ record PadRules(Basis basis) {
   void on(Case flown, Findings out) {
     out.atLeast(
         new Findings.Floor(
-            "rod-exit speed",
-            basis.house().sourced(Figure.LEAST_ROD_EXIT_MPS),
-            basis.house().sourced(Figure.ADVISED_ROD_EXIT_MPS)),
+                "rod-exit speed",
+                basis.house().sourced(Figure.LEAST_ROD_EXIT_MPS),
+                basis.house().sourced(Figure.ADVISED_ROD_EXIT_MPS))
+            .raised(
+                flown.craft().own().rodExit().map(Speed::metresPerSecond).map(OwnLimits::sourced)),
         flown.predicted().rodExitSpeed().map(Speed::metresPerSecond),
         speed -> basis.shown().flightSpeed(new Speed(speed)));
     tilt(flown.craft().tilt(), out);

@@ -18,7 +18,9 @@ public record Sourced<T>(T value, String source, Status status, String note) {
     /** Recalled, not looked up: unconfirmed. */
     FROM_MEMORY("from memory"),
     /** A rule of thumb that no code contains, or a choice of our own. */
-    COMMON_PRACTICE("common practice");
+    COMMON_PRACTICE("common practice"),
+    /** The flier's own figure. */
+    OWN("own");
 
     private final String words;
 
@@ -41,6 +43,7 @@ public record Sourced<T>(T value, String source, Status status, String note) {
     String origin =
         switch (status) {
           case SEEN -> source + ", seen";
+          case OWN -> source;
           case FROM_MEMORY -> source + ", from memory: unconfirmed";
           case COMMON_PRACTICE ->
               source.isEmpty() ? "common practice, no source" : source + ", common practice";

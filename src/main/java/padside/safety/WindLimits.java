@@ -18,8 +18,10 @@ record WindLimits(Basis basis) {
         .ifPresent(limits::add);
     flown
         .craft()
-        .ownLimit()
-        .map(wind -> new Limit("own", wind, Verdict.NO_GO, "own limit", "set by the flier"))
+        .own()
+        .wind()
+        .map(OwnLimits::sourced)
+        .map(wind -> new Limit("own", wind.value(), Verdict.NO_GO, "own limit", wind.cited()))
         .ifPresent(limits::add);
     flown
         .predicted()
@@ -57,7 +59,7 @@ record WindLimits(Basis basis) {
       return;
     }
     String sentence = "the wind limit of the " + code.title() + " is not known here; ";
-    if (flown.craft().ownLimit().isPresent()) {
+    if (flown.craft().own().wind().isPresent()) {
       out.told("code", sentence + "your own stands in for it", code.title());
     } else {
       out.unknown("code", sentence + "set your own", code.title());

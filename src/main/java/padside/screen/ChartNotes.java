@@ -68,7 +68,10 @@ final class ChartNotes {
       lines.add(Line.plain(DotGrid.Ink.AREA.sample(braille) + " half land here"));
     }
     if (spread || ring) {
-      String within = ring ? " lands somewhere on it" : " 9 in 10 land within";
+      String within =
+          ring
+              ? " lands somewhere on it"
+              : " " + outlook.orElseThrow().confidence().words() + " land within";
       lines.add(Line.plain(DotGrid.Ink.FAINT.sample(braille) + within));
     }
     lines.add(Line.plain(LandingChart.PAD + "  pad"));

@@ -7,6 +7,7 @@ import padside.flight.Action;
 import padside.flight.Kind;
 import padside.page.Page;
 import padside.preflight.Card;
+import padside.preflight.Settings;
 import padside.report.PageKind;
 import padside.search.Search;
 import padside.trace.TraceAir;
@@ -40,7 +41,8 @@ public sealed interface Effect {
   record FindFlights(Ticket ticket, Search search, int most) implements Effect {}
 
   /** Make a page of all the log has for it; answered with {@link Event.PageMade}. */
-  record MakePage(Ticket ticket, PageKind kind, String which, UnitSystem units) implements Effect {}
+  record MakePage(Ticket ticket, PageKind kind, String which, Settings settings)
+      implements Effect {}
 
   /** Write a page where it can be printed from; answered with {@link Event.Noticed}. */
   record WritePage(PageKind kind, Page page) implements Effect {}

@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import padside.fact.RecordId;
 import padside.flight.Rocket;
+import padside.insight.Confidence;
 import padside.insight.Scores;
 
 /**
@@ -30,7 +32,7 @@ record ForetoldScreen(int index, boolean chart) implements Screen {
   private static final String NOTHING =
       "No flight yet with something predicted and measured: keep its card, note its altitude.";
   private static final String LEGEND =
-      "Half of the errors are within; in brackets which way. Held: by the nine in ten told before.";
+      "Half of the errors are within; in brackets which way. Held: by what was told to hold ";
 
   static ForetoldScreen open() {
     return new ForetoldScreen(0, false);
@@ -105,9 +107,18 @@ record ForetoldScreen(int index, boolean chart) implements Screen {
   private static String held(Scores scores, Function<Scores.Scored, Optional<Scores.Miss>> kind) {
     return scores
         .summary(kind)
-        .filter(each -> each.told() > 0)
-        .map(each -> each.held() + " of " + each.told())
+        .filter(each -> !each.told().isEmpty())
+        .map(each -> each.held() + " of " + each.told().size())
         .orElse("");
+  }
+
+  /** With what intervals were to hold when they were told, however often that was set anew. */
+  private static String legend(Scores scores) {
+    String shares =
+        scores.toldToHold().stream()
+            .map(share -> String.valueOf(percent(share)))
+            .collect(Collectors.joining(" or "));
+    return LEGEND + (shares.isEmpty() ? Confidence.usual().percent() : shares) + " in 100.";
   }
 
   private static long percent(double share) {
@@ -132,7 +143,7 @@ record ForetoldScreen(int index, boolean chart) implements Screen {
     if (both || !chart) {
       int foot = both ? Math.min(items.size() + 3, size.rows() / TABLE_SHARE) : size.rows() - 5;
       ListPane.draw(canvas, headings(), items, at, new ListPane.Rows(1, foot).apart(world));
-      top = Paragraph.draw(canvas, foot + 1, LEGEND, Style.LABEL) + 1;
+      top = Paragraph.draw(canvas, foot + 1, legend(scores(world)), Style.LABEL) + 1;
     }
     if (both || chart) {
       FormPane.Area area = new FormPane.Area(1, top, size.columns() - 2, size.rows() - top - 1);

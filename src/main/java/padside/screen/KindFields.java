@@ -14,6 +14,7 @@ import padside.flight.Kind;
 import padside.flight.Ruling;
 import padside.form.Choices;
 import padside.form.FormField;
+import padside.form.Share;
 import padside.form.Texts;
 import padside.units.Bearing;
 import padside.units.Length;
@@ -108,8 +109,7 @@ public final class KindFields {
             Flight.PREDICTED_DESCENT, "Predicted descent", Notations.descentRate(units), ""),
         bearing(Flight.PREDICTED_BEARING, "Expected toward"),
         FormField.of(Flight.PREDICTED_DISTANCE, "Expected at", Notations.distance(units), ""),
-        FormField.of(
-            Flight.PREDICTED_SPREAD_LONG, "Nine in ten along", Notations.distance(units), ""),
+        FormField.of(Flight.PREDICTED_SPREAD_LONG, "Landings along", Notations.distance(units), ""),
         FormField.of(Flight.PREDICTED_SPREAD_SHORT, "and across", Notations.distance(units), ""),
         bearing(Flight.PREDICTED_SPREAD_ALONG, "which points"),
         seconds(Flight.PREDICTED_EJECTION, "Expected ejection"),
@@ -118,6 +118,7 @@ public final class KindFields {
         length(Flight.PREDICTED_TOP_LOW, "not below", units),
         length(Flight.PREDICTED_TOP_HIGH, "nor above", units),
         FormField.of(Flight.PREDICTED_DRAG, "Predicted drag", Notations.number(), ""),
+        FormField.of(Flight.PREDICTED_SHARE, "Told to hold", new Share(), ""),
         text(Flight.WENT_ON, "Went on"),
         FormField.of(Flight.TRACE, "Trace", new TraceNotation(units), ""));
   }

@@ -18,8 +18,8 @@ import padside.units.UnitSystem;
 import padside.units.Wind;
 
 /**
- * The field from above: pad, edges, where half and nine in ten of the landings lie, wind, sun. The
- * lowest row of its area holds scale and north.
+ * The field from above: pad, edges, where half and most of the landings lie, wind, sun. The lowest
+ * row of its area holds scale and north.
  */
 final class LandingChart {
   static final String PAD = "●";
@@ -78,7 +78,7 @@ final class LandingChart {
       return ring(GroundPlan.Place.PAD, flight.landingDistance());
     }
     List<GroundPlan.Place> places = new ArrayList<>(List.of(nominal(flight)));
-    flight.spread().ifPresent(spread -> places.addAll(GroundPlan.around(spread.landing90())));
+    flight.spread().ifPresent(spread -> places.addAll(GroundPlan.around(spread.landingMost())));
     return places;
   }
 
@@ -126,8 +126,8 @@ final class LandingChart {
         .flatMap(Outlook::spread)
         .ifPresent(
             spread -> {
-              grid.lines(plan.dots(GroundPlan.around(spread.landing90())), DotGrid.Ink.FAINT);
-              fill(grid, plan, spread.landing50());
+              grid.lines(plan.dots(GroundPlan.around(spread.landingMost())), DotGrid.Ink.FAINT);
+              fill(grid, plan, spread.landingHalf());
             });
   }
 

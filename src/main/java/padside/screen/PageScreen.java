@@ -36,8 +36,7 @@ record PageScreen(
   @Override
   public Step on(Event event, World world) {
     if (event instanceof Event.Opened) {
-      return Step.stay(this)
-          .and(new Effect.MakePage(request, kind, which, world.settings().units()));
+      return Step.stay(this).and(new Effect.MakePage(request, kind, which, world.settings()));
     }
     if (event instanceof Event.PageMade made && made.ticket().equals(request)) {
       return Step.stay(new PageScreen(kind, which, Optional.of(made.page()), 0, request));

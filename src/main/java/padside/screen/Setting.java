@@ -11,6 +11,7 @@ import padside.fact.Facts;
 import padside.form.Choices;
 import padside.form.FormField;
 import padside.form.Texts;
+import padside.insight.Confidence;
 import padside.preflight.Settings;
 import padside.units.Notation;
 import padside.units.Notations;
@@ -82,7 +83,54 @@ public record Setting(
           "How many times the wind a rocket's speed off the rod shall be: 1 to 20; blank for the"
               + " usual.",
           "",
-          units -> within(1, 20),
+          units -> within(1, 20, "4"),
+          true);
+
+  public static final Setting OWN_CEILING =
+      new Setting(
+          "own-ceiling",
+          "Own ceiling",
+          "The highest apogee you fly to, such as a waiver's; blank for no ceiling of your own.",
+          "",
+          units -> shown(Notations.altitude(units)),
+          true);
+
+  public static final Setting OWN_ROD_EXIT =
+      new Setting(
+          "own-rod-exit",
+          "Own rod exit",
+          "The least speed off the rod you fly with, where the rules ask for less; blank for none.",
+          "",
+          units -> shown(Notations.flightSpeed(units)),
+          true);
+
+  public static final Setting OWN_THRUST =
+      new Setting(
+          "own-thrust",
+          "Own thrust/weight",
+          "The least thrust over weight you fly with, where the rules ask for less: 1 to 50; blank"
+              + " for none.",
+          "",
+          units -> within(1, 50, "6"),
+          true);
+
+  public static final Setting CONFIDENCE =
+      new Setting(
+          "confidence",
+          "Confidence",
+          "How many flights in 100 predictions hold, 50 to 99. Failures and delays keep 95, so that no"
+              + " lot looks safer.",
+          String.valueOf(Confidence.usual().percent()),
+          units -> whole(Confidence.LEAST, Confidence.MOST, "90"),
+          true);
+
+  public static final Setting FLIER =
+      new Setting(
+          "flier",
+          "Flier",
+          "Your name as pages have it: day sheet, season, blank cards, the report of a failed motor.",
+          "",
+          units -> new Texts("Ann Example"),
           true);
 
   public static final Setting LOOKS =
@@ -150,7 +198,7 @@ public record Setting(
           "Wind over",
           "How many minutes the meter's wind is averaged over, 1 to 60.",
           "2",
-          units -> wholeTo(60),
+          units -> whole(1, 60, "2"),
           false);
 
   /** All, in the order they are told. */
@@ -159,7 +207,12 @@ public record Setting(
           UNITS,
           RULES,
           OWN_LIMIT,
+          OWN_CEILING,
+          OWN_ROD_EXIT,
+          OWN_THRUST,
           ROD_DIVISOR,
+          CONFIDENCE,
+          FLIER,
           LOOKS,
           HANDS,
           GUIDE,
@@ -266,14 +319,15 @@ public record Setting(
     };
   }
 
-  private static Notation<String> wholeTo(int most) {
-    Notation<String> number = within(1, most);
+  private static Notation<String> whole(int least, int most, String example) {
+    Notation<String> number = within(least, most, example);
     return new Notation<>() {
       @Override
       public Reading<String> read(String typed) {
         Reading<String> read = number.read(typed);
         return read.value().filter(text -> !text.matches("\\d+")).isPresent()
-            ? Reading.refused(Reading.echo(typed) + " is no whole number; write one like 2.")
+            ? Reading.refused(
+                Reading.echo(typed) + " is no whole number; write one like " + example() + ".")
             : read;
       }
 
@@ -284,12 +338,12 @@ public record Setting(
 
       @Override
       public String example() {
-        return "2";
+        return example;
       }
     };
   }
 
-  private static Notation<String> within(double least, double most) {
+  private static Notation<String> within(double least, double most, String example) {
     Notation<Double> number = Notations.number();
     return new Notation<>() {
       @Override
@@ -311,7 +365,7 @@ public record Setting(
 
       @Override
       public String example() {
-        return "4";
+        return example;
       }
     };
   }

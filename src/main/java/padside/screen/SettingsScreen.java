@@ -74,16 +74,24 @@ record SettingsScreen(
             .map(Setting::label)
             .collect(Collectors.joining(", "));
     String line = later.isEmpty() ? "Kept." : "Kept; from the next start on: " + later + ".";
+    Ease eased = eased(world.ease(), ease);
     String unseen =
-        ease.within(world.ease().colours())
+        eased
             .overruled()
             .filter(any -> sent.containsKey(Setting.LOOKS.name()))
             .map(why -> " " + why + ".")
             .orElse("");
     Step step = Step.close().and(new Effect.Tell(line + unseen));
-    boolean eased =
-        Stream.of(Setting.LOOKS, Setting.HANDS).map(Setting::name).anyMatch(sent::containsKey);
-    return eased ? step.and(new Effect.Use(ease)) : step;
+    return eased.equals(world.ease()) ? step : step.and(new Effect.Use(eased));
+  }
+
+  /** What was changed here as it is set; a key may have changed the rest, which stays so. */
+  private Ease eased(Ease now, Ease set) {
+    return new Ease(
+        sent.containsKey(Setting.LOOKS.name()) ? set.looks() : now.looks(),
+        sent.containsKey(Setting.HANDS.name()) ? set.hands() : now.hands(),
+        sent.containsKey(Setting.GUIDE.name()) ? set.guide() : now.guide(),
+        now.colours());
   }
 
   private Step pressed(Key key) {

@@ -159,7 +159,7 @@ record SightShelf(RecordId flight) implements Shelf {
   }
 
   private static List<String> told(Facts flight, List<Sighting> sightings, World world) {
-    Sights sights = Sights.of(sightings, flight);
+    Sights sights = Sights.of(sightings, flight, world.settings().confidence());
     List<String> lines = new ArrayList<>();
     sights.search().ifPresent(search -> lines.add(searched(search, world)));
     sights.height().ifPresent(height -> lines.add(high(height, world)));
@@ -187,7 +187,9 @@ record SightShelf(RecordId flight) implements Shelf {
                         + Notations.bearing().show(way.toward())
                         + " from the last spot")
             .orElse("")
-        + "; 9 in 10 within "
+        + "; "
+        + world.settings().confidence().words()
+        + " within "
         + within(search, units)
         + ", by "
         + by
@@ -273,7 +275,8 @@ record SightShelf(RecordId flight) implements Shelf {
     if (!ALTITUDE.has(key)) {
       return Optional.empty();
     }
-    return Sights.of(world.log().sightingsOf(flight), facts(flight, world))
+    return Sights.of(
+            world.log().sightingsOf(flight), facts(flight, world), world.settings().confidence())
         .height()
         .map(
             height ->

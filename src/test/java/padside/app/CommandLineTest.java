@@ -19,7 +19,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import padside.fact.Fault;
 import padside.flight.Kind;
+import padside.insight.Confidence;
 import padside.preflight.Settings;
+import padside.safety.OwnLimits;
 import padside.store.LogFolder;
 import padside.terminal.NoTerminalException;
 import padside.units.Speed;
@@ -73,6 +75,7 @@ class CommandLineTest {
             "flight_time_s",
             "landing",
             "density_altitude_m",
+            "confidence_share",
             "spread",
             "sun");
     assertThat(object(json, "ejection").keySet()).hasToString("[time_s, altitude_m, speed_mps]");
@@ -133,15 +136,19 @@ class CommandLineTest {
   @Test
   void settings_stand_where_no_option_is_given() {
     Settings usual =
-        new Settings(UnitSystem.METRIC, "uk-club", Optional.of(new Speed(5)), Optional.of(6.0));
+        new Settings(
+            UnitSystem.METRIC,
+            "uk-club",
+            OwnLimits.none().withWind(Optional.of(new Speed(5))),
+            Optional.of(6.0),
+            new Confidence(80),
+            Optional.of("Ann"));
     FlightOptions none = CommandLine.populateCommand(new FlightOptions());
     FlightOptions both =
         CommandLine.populateCommand(new FlightOptions(), "--units", "US", "--rules", "us-model");
 
     assertThat(none.over(usual)).isEqualTo(usual);
-    assertThat(both.over(usual))
-        .isEqualTo(
-            new Settings(UnitSystem.US, "us-model", Optional.of(new Speed(5)), Optional.of(6.0)));
+    assertThat(both.over(usual)).isEqualTo(usual.with(UnitSystem.US).withRuleSet("us-model"));
   }
 
   @Test

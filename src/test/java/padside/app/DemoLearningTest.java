@@ -63,10 +63,10 @@ class DemoLearningTest {
         Scores.of(measured(), book.motors()).summary(Scores.Scored::altitude).orElseThrow();
     Trials.say(
         "demo season: %d of %d altitudes within the interval told before the flight"
-            .formatted(altitude.held(), altitude.told()));
+            .formatted(altitude.held(), altitude.told().size()));
     // Of 33 intervals that hold nine times in ten, fewer than three quarters hold in less than one
     // season in a hundred (binomial).
-    assertThat(altitude.held()).isGreaterThanOrEqualTo(altitude.told() * 3 / 4);
+    assertThat(altitude.held()).isGreaterThanOrEqualTo(altitude.told().size() * 3 / 4);
   }
 
   /** The flights of which it is known what was taught before, in the order they were flown. */

@@ -22,6 +22,7 @@ import padside.flight.Kind;
 import padside.flight.Rocket;
 import padside.page.Page;
 import padside.page.TextPage;
+import padside.preflight.Settings;
 import padside.report.PageKind;
 import padside.screen.Effect;
 import padside.screen.Event;
@@ -79,7 +80,8 @@ class PageKeeperTest {
 
   private Ticket asksFor(PageKind kind, int serial) {
     Ticket ticket = new Ticket(4, serial);
-    pages.does(new Effect.MakePage(ticket, kind, "all", UnitSystem.METRIC));
+    pages.does(
+        new Effect.MakePage(ticket, kind, "all", Settings.standard().with(UnitSystem.METRIC)));
     return ticket;
   }
 
@@ -152,7 +154,9 @@ class PageKeeperTest {
     keeper.does(new Effect.Save(new Ticket(7, 1), rocket("Heron")));
     Ticket first = asksFor(PageKind.SEASON, 1);
     Ticket last = new Ticket(4, 2);
-    pages.does(new Effect.MakePage(last, PageKind.ROCKET, "Heron", UnitSystem.METRIC));
+    pages.does(
+        new Effect.MakePage(
+            last, PageKind.ROCKET, "Heron", Settings.standard().with(UnitSystem.METRIC)));
 
     assertThat(made(last).title()).contains("Heron");
     assertThat(came)

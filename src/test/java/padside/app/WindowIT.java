@@ -46,7 +46,8 @@ class WindowIT {
           "the end",
           () -> {
             desktop.does("key", "ctrl+alt+Escape"); // evilwm closes a window in order
-            return padside.onExit().completeOnTimeout(padside, 1, TimeUnit.SECONDS).join() == padside
+            return padside.onExit().completeOnTimeout(padside, 1, TimeUnit.SECONDS).join()
+                    == padside
                 && !padside.isAlive();
           });
       assertThat(padside.exitValue()).as(said()).isEqualTo(Exit.DONE);

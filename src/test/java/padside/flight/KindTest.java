@@ -26,6 +26,6 @@ class KindTest {
         .allMatch(
             name ->
                 name.matches(
-                    ".*_(m|kg|mps|ns|n|s|k|pa|deg)|(predicted_)?drag_coefficient|relative_humidity"));
+                    ".*_(m|kg|mps|ns|n|s|k|pa|deg|share)|(predicted_)?drag_coefficient|relative_humidity"));
   }
 }

@@ -22,6 +22,7 @@ import padside.units.Length;
 class DragModelTest {
   private static final long SEED = Long.getLong("padside.seed", 20261126);
   private static final int SEASONS = 500;
+  private static final Confidence NINE = new Confidence(90);
   private static final DragModel MODEL = new DragModel(0.75, 0.26, 0.1, 0.05, 0.02);
 
   private static DragSeason season(long seed) {
@@ -29,7 +30,7 @@ class DragModelTest {
   }
 
   private static Drag of(List<Reached> flights) {
-    return MODEL.of(flights).orElseThrow();
+    return MODEL.of(flights, NINE).orElseThrow();
   }
 
   /** The exact interval of Clopper and Pearson (1934) for a share of trials. */
@@ -68,7 +69,7 @@ class DragModelTest {
           100 * interval[0],
           100 * interval[1],
           100 * error / SEASONS);
-      assertThat(Drag.SHARE).as("%d flights", flights).isBetween(interval[0], interval[1]);
+      assertThat(NINE.share()).as("%d flights", flights).isBetween(interval[0], interval[1]);
     }
   }
 
@@ -83,14 +84,17 @@ class DragModelTest {
     double mean = integral(log -> log * density.value(log)) / whole;
     double square = integral(log -> log * log * density.value(log)) / whole;
 
-    Drag drag = steady.of(flights).orElseThrow();
+    for (int percent : List.of(50, 80, 90, 99)) {
+      double tail = (100 - percent) / 200.0;
+      Drag drag = steady.of(flights, new Confidence(percent)).orElseThrow();
 
-    assertThat(drag.deviation()).isCloseTo(Math.sqrt(square - mean * mean), within(0.001));
-    for (double[] end :
-        new double[][] {{drag.low(), 0.05}, {drag.middle(), 0.5}, {drag.high(), 0.95}}) {
-      double below =
-          new SimpsonIntegrator().integrate(100_000, density, -1.5, Math.log(end[0] / 0.75));
-      assertThat(below / whole).isCloseTo(end[1], within(0.005));
+      assertThat(drag.deviation()).isCloseTo(Math.sqrt(square - mean * mean), within(0.001));
+      for (double[] end :
+          new double[][] {{drag.low(), tail}, {drag.middle(), 0.5}, {drag.high(), 1 - tail}}) {
+        double below =
+            new SimpsonIntegrator().integrate(100_000, density, -1.5, Math.log(end[0] / 0.75));
+        assertThat(below / whole).as("%d in 100", percent).isCloseTo(end[1], within(0.005));
+      }
     }
   }
 
@@ -124,7 +128,7 @@ class DragModelTest {
       assertThat(DragModel.coefficient(flights.get(i)).orElseThrow()).isCloseTo(0.55, within(1e-6));
     }
 
-    Drag drag = exact.of(flights).orElseThrow();
+    Drag drag = exact.of(flights, NINE).orElseThrow();
 
     assertThat(drag.middle()).isCloseTo(0.55, within(0.005));
     assertThat(drag.high() - drag.low()).isLessThan(0.04);
@@ -220,6 +224,6 @@ class DragModelTest {
 
   @Test
   void nothing_measured_says_nothing() {
-    assertThat(MODEL.of(List.of())).isEmpty();
+    assertThat(MODEL.of(List.of(), NINE)).isEmpty();
   }
 }

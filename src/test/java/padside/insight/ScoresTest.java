@@ -47,7 +47,7 @@ class ScoresTest {
     assertThat(summary.count()).isEqualTo(6);
     assertThat(summary.median()).isCloseTo(0.10, within(1e-12));
     assertThat(summary.bias()).isCloseTo(-0.025, within(1e-12));
-    assertThat(summary.told()).isZero();
+    assertThat(summary.told()).isEmpty();
   }
 
   @Test
@@ -64,8 +64,25 @@ class ScoresTest {
                 with(flight(1, 100, 111), told),
                 flight(2, 100, 100)));
 
-    assertThat(summary.told()).isEqualTo(2);
+    assertThat(summary.told()).hasSize(2);
     assertThat(summary.held()).isEqualTo(1);
+  }
+
+  @Test
+  void every_interval_counts_against_the_share_it_was_told_with() {
+    Facts told =
+        Facts.none()
+            .with(Flight.PREDICTED_TOP_LOW, new Length(90))
+            .with(Flight.PREDICTED_TOP_HIGH, new Length(110));
+    List<Flight> flights =
+        List.of(
+            with(flight(0, 100, 109), told),
+            with(flight(1, 100, 111), told.with(Flight.PREDICTED_SHARE, 0.6)),
+            flight(2, 100, 100));
+
+    assertThat(altitudes(flights).told())
+        .containsExactly(new Scores.Told(0.9, true), new Scores.Told(0.6, false));
+    assertThat(Scores.of(flights, MOTORS).toldToHold()).containsExactly(0.6, 0.9);
   }
 
   /** A charge before apogee: what the altimeter can read is the top, not the free apogee. */

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Optional;
+import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
 import org.junit.jupiter.api.Test;
 import padside.fact.Facts;
 import padside.fact.RecordId;
@@ -40,10 +41,14 @@ class SightsTest {
         .with(Flight.PREDICTED_DISTANCE, new Length(distance));
   }
 
+  private static Sights nine(List<Sighting> sightings, Facts flight) {
+    return Sights.of(sightings, flight, new Confidence(90));
+  }
+
   @Test
   void two_lines_at_right_angles_cross_over_the_middle_of_their_base() {
     Sights sights =
-        Sights.of(
+        nine(
             List.of(from(0, 0, Target.LANDING, 45), from(200, 90, Target.LANDING, 315)),
             Facts.none());
     Sights.Search search = sights.search().orElseThrow();
@@ -61,7 +66,7 @@ class SightsTest {
 
   @Test
   void one_line_and_the_predicted_landing_meet_between_them() {
-    Sights sights = Sights.of(List.of(from(0, 0, Target.LANDING, 50)), expectedAt(40, 100));
+    Sights sights = nine(List.of(from(0, 0, Target.LANDING, 50)), expectedAt(40, 100));
     Sights.Search search = sights.search().orElseThrow();
 
     assertThat(search.toward().degrees()).isBetween(45.0, 50.0);
@@ -76,16 +81,36 @@ class SightsTest {
             .with(Flight.PREDICTED_SPREAD_LONG, new Length(50))
             .with(Flight.PREDICTED_SPREAD_SHORT, new Length(20))
             .with(Flight.PREDICTED_SPREAD_ALONG, new Bearing(90));
-    Sights.Search search = Sights.of(List.of(), flight).search().orElseThrow();
+    Sights.Search search = nine(List.of(), flight).search().orElseThrow();
 
     assertThat(search.distance().metres()).isCloseTo(80, within(1e-6));
     assertThat(search.longHalf().metres()).isCloseTo(50, within(1e-6));
     assertThat(search.shortHalf().metres()).isCloseTo(20, within(1e-6));
   }
 
+  /** The radius that holds a share is the root of chi-square's quantile with two degrees. */
+  @Test
+  void an_area_told_with_another_share_is_searched_as_far_as_is_asked_now() {
+    Facts flight =
+        expectedAt(90, 80)
+            .with(Flight.PREDICTED_SPREAD_LONG, new Length(50))
+            .with(Flight.PREDICTED_SPREAD_SHORT, new Length(20))
+            .with(Flight.PREDICTED_SHARE, 0.8);
+    ChiSquaredDistribution square = ChiSquaredDistribution.of(2);
+    double factor =
+        Math.sqrt(
+            square.inverseCumulativeProbability(0.95) / square.inverseCumulativeProbability(0.8));
+
+    Sights.Search search = Sights.of(List.of(), flight, new Confidence(95)).search().orElseThrow();
+
+    assertThat(search.longHalf().metres()).isCloseTo(50 * factor, within(1e-6));
+    assertThat(search.shortHalf().metres()).isCloseTo(20 * factor, within(1e-6));
+    assertThat(search.distance().metres()).isCloseTo(80, within(1e-6));
+  }
+
   @Test
   void one_line_without_a_prediction_is_refused_in_a_sentence() {
-    Sights sights = Sights.of(List.of(from(0, 0, Target.LANDING, 50)), Facts.none());
+    Sights sights = nine(List.of(from(0, 0, Target.LANDING, 50)), Facts.none());
 
     assertThat(sights.search()).isEmpty();
     assertThat(sights.remarks()).anyMatch(text -> text.contains("One sight line alone"));
@@ -94,7 +119,7 @@ class SightsTest {
   @Test
   void two_stations_that_see_it_at_45_degrees_over_the_crossing_agree() {
     Sights sights =
-        Sights.of(
+        nine(
             List.of(
                 raised(from(0, 0, Target.APOGEE, 45), 45),
                 raised(from(200, 90, Target.APOGEE, 315), 45)),
@@ -111,7 +136,7 @@ class SightsTest {
   void stations_too_far_apart_do_not_count() {
     // tan 45° and tan 30° over the same distance: (1 - 0.5774) / 1.5774 = 26.8 %.
     Sights.Height height =
-        Sights.of(
+        nine(
                 List.of(
                     raised(from(0, 0, Target.APOGEE, 45), 45),
                     raised(from(200, 90, Target.APOGEE, 315), 30)),
@@ -125,7 +150,7 @@ class SightsTest {
 
   @Test
   void one_station_tells_distance_times_tangent_and_what_it_takes_for_granted() {
-    Sights sights = Sights.of(List.of(raised(from(100, 270, Target.APOGEE, 90), 60)), Facts.none());
+    Sights sights = nine(List.of(raised(from(100, 270, Target.APOGEE, 90), 60)), Facts.none());
 
     assertThat(sights.height().orElseThrow().above().metres()).isCloseTo(173.205, within(0.001));
     assertThat(sights.height().orElseThrow().closure()).isEqualTo(Optional.empty());
@@ -143,7 +168,7 @@ class SightsTest {
                 .with(Sighting.ELEVATION, Angle.ofDegrees(35)));
 
     // 150 m at 35 degrees: 105.0311 m (textbook formula, computed elsewhere).
-    assertThat(Sights.of(List.of(only), Facts.none()).height().orElseThrow().above().metres())
+    assertThat(nine(List.of(only), Facts.none()).height().orElseThrow().above().metres())
         .isCloseTo(105.0311, within(1e-4));
   }
 
@@ -156,8 +181,7 @@ class SightsTest {
                 .with(Sighting.TARGET, Target.LANDING)
                 .with(Sighting.STATION_DISTANCE, new Length(200))
                 .with(Sighting.BEARING, new Bearing(315)));
-    Sights sights =
-        Sights.of(List.of(from(0, 0, Target.LANDING, 45), halfTold), expectedAt(45, 100));
+    Sights sights = nine(List.of(from(0, 0, Target.LANDING, 45), halfTold), expectedAt(45, 100));
 
     assertThat(sights.search().orElseThrow().lines()).isEqualTo(1);
     assertThat(sights.remarks()).anyMatch(text -> text.contains("how far and which way"));
@@ -166,14 +190,14 @@ class SightsTest {
         new Sighting(
             halfTold.id(),
             halfTold.facts().with(Sighting.STATION_DISTANCE.name(), Facts.Cell.unread("some way")));
-    assertThat(Sights.of(List.of(unread), expectedAt(45, 100)).search().orElseThrow().lines())
+    assertThat(nine(List.of(unread), expectedAt(45, 100)).search().orElseThrow().lines())
         .as("what cannot be read is not the pad")
         .isZero();
   }
 
   @Test
   void a_stated_default_stands_in_for_a_spread_that_was_not_kept() {
-    Sights sights = Sights.of(List.of(), expectedAt(90, 80));
+    Sights sights = nine(List.of(), expectedAt(90, 80));
 
     assertThat(sights.search().orElseThrow().longHalf().metres())
         .as("half the distance and 20 m")
@@ -197,7 +221,7 @@ class SightsTest {
   }
 
   private static Sights.Height onBaseline(double a1, double e1, double a2, double e2) {
-    return Sights.of(
+    return nine(
             List.of(
                 raised(from(0, 0, Target.APOGEE, 90 - a1), e1),
                 raised(from(300, 90, Target.APOGEE, 270 + a2), e2)),
@@ -214,8 +238,7 @@ class SightsTest {
             .with(Flight.PREDICTED_SPREAD_SHORT, new Length(5))
             .with(Flight.PREDICTED_SPREAD_ALONG, new Bearing(45));
     Sights.Search search =
-        Sights.of(
-                List.of(from(0, 0, Target.LANDING, 45), from(200, 90, Target.LANDING, 315)), wrong)
+        nine(List.of(from(0, 0, Target.LANDING, 45), from(200, 90, Target.LANDING, 315)), wrong)
             .search()
             .orElseThrow();
 
@@ -226,7 +249,7 @@ class SightsTest {
   @Test
   void lines_almost_side_by_side_are_helped_by_the_prediction() {
     Sights.Search search =
-        Sights.of(
+        nine(
                 List.of(from(0, 0, Target.LANDING, 45), from(5, 135, Target.LANDING, 44)),
                 expectedAt(45, 100))
             .search()
@@ -239,7 +262,7 @@ class SightsTest {
   @Test
   void lines_that_cross_behind_a_spot_are_doubted() {
     Sights sights =
-        Sights.of(
+        nine(
             List.of(from(0, 0, Target.LANDING, 315), from(200, 90, Target.LANDING, 45)),
             Facts.none());
 

@@ -184,10 +184,7 @@ class AdviceTest {
     assertThat(changes(advise(card)))
         .isNotEmpty()
         .allMatch(change -> change.startsWith("with the rod leaning"));
-    Preflight unknown =
-        new Preflight(
-            new Settings(
-                Settings.standard().units(), "nowhere", Optional.empty(), Optional.empty()));
+    Preflight unknown = new Preflight(Settings.standard().withRuleSet("nowhere"));
     assertThat(unknown.advise(card, unknown.answer(card), () -> false).helps()).isEmpty();
   }
 

@@ -16,8 +16,7 @@ import padside.units.UnitSystem;
 
 /** What of a card the rules get to see. */
 class FacingTest {
-  private static final Settings METRIC =
-      new Settings(UnitSystem.METRIC, "us-model", Optional.empty(), Optional.empty());
+  private static final Settings METRIC = Settings.standard().with(UnitSystem.METRIC);
 
   private static List<String> sentences(Card card, String rule) {
     return new Preflight(METRIC)

@@ -18,6 +18,7 @@ import padside.flight.MemoryFlightLog;
 import padside.flight.OutcomeTable;
 import padside.flight.RecoveryDevice;
 import padside.flight.Rocket;
+import padside.insight.Confidence;
 import padside.insight.Drag;
 import padside.units.Length;
 import padside.units.Mass;
@@ -128,7 +129,7 @@ class LearnedTest {
       flew("C6-3", 1);
     }
 
-    Drag drag = put(card("C6-5")).drag().drag().learned().orElseThrow();
+    Drag drag = put(card("C6-5")).drag(Confidence.usual()).drag().learned().orElseThrow();
 
     assertThat(TRUE_DRAG).isBetween(drag.low(), drag.high());
   }
@@ -136,14 +137,14 @@ class LearnedTest {
   @Test
   void what_is_left_open_of_the_drag_narrows_the_spread() {
     Card unknown = put(card("C6-5"));
-    double before = unknown.drag().share();
+    double before = unknown.drag(Confidence.usual()).share();
     for (int i = 0; i < 8; i++) {
       flew("C6-5", 1);
     }
     Card known = put(card("C6-5"));
 
     assertThat(before).isCloseTo(Math.hypot(0.26, 0.1), within(1e-12));
-    assertThat(known.drag().share()).isLessThan(before / 2);
+    assertThat(known.drag(Confidence.usual()).share()).isLessThan(before / 2);
     Outlook.Top wide = top(unknown);
     Outlook.Top narrow = top(known);
     assertThat(width(narrow)).isLessThan(width(wide));
@@ -182,7 +183,7 @@ class LearnedTest {
     double b6 = truth(card("B6-4")).metres();
     RecordId motor = flew("C6-5", b6 / truth(card("C6-5")).metres());
 
-    Drag drag = put(card("C6-5")).drag().drag().learned().orElseThrow();
+    Drag drag = put(card("C6-5")).drag(Confidence.usual()).drag().learned().orElseThrow();
 
     assertThat(drag.flights()).hasSize(4);
     assertThat(drag.odd()).extracting(Drag.Odd::flight).containsExactlyInAnyOrder(feet, motor);
@@ -197,7 +198,7 @@ class LearnedTest {
     RecordId weak = flew("C6-5", 0.8);
     log.save(Action.change("debrief", Kind.FLIGHT, weak, Facts.none().with(Flight.BURN, "weak")));
 
-    assertThat(put(card("C6-5")).drag().drag().learned()).isEmpty();
+    assertThat(put(card("C6-5")).drag(Confidence.usual()).drag().learned()).isEmpty();
   }
 
   @Test

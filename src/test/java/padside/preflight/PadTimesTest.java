@@ -2,15 +2,13 @@ package padside.preflight;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import padside.units.TimeSpan;
-import padside.units.UnitSystem;
 
 /** Waits as the safety codes print them. */
 class PadTimesTest {
   private static PadTimes under(String code) {
-    return PadTimes.of(new Settings(UnitSystem.US, code, Optional.empty(), Optional.empty()));
+    return PadTimes.of(Settings.standard().withRuleSet(code));
   }
 
   /** US model code: remove the interlock, wait 60 s after the last attempt (seen). */

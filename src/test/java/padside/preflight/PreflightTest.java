@@ -18,11 +18,11 @@ import padside.flight.Rocket;
 import padside.flight.Ruling;
 import padside.flight.Ruling.Verdict;
 import padside.insight.Delays;
+import padside.safety.OwnLimits;
 import padside.units.Bearing;
 import padside.units.Length;
 import padside.units.Mass;
 import padside.units.Speed;
-import padside.units.UnitSystem;
 import padside.units.Wind;
 
 class PreflightTest {
@@ -239,7 +239,7 @@ class PreflightTest {
   @Test
   void the_lesser_of_the_fliers_own_limits_counts() {
     Settings careful =
-        new Settings(UnitSystem.US, "us-model", Optional.of(Speed.ofMph(12)), Optional.empty());
+        Settings.standard().with(OwnLimits.none().withWind(Optional.of(Speed.ofMph(12))));
     Card card =
         CardBuilder.small().rocketFact(f -> f.with(Rocket.OWN_LIMIT, Speed.ofMph(9))).build();
 
@@ -249,7 +249,7 @@ class PreflightTest {
 
   @Test
   void an_unknown_rule_set_is_unknown_and_lists_the_known_ones() {
-    Settings settings = new Settings(UnitSystem.US, "moon", Optional.empty(), Optional.empty());
+    Settings settings = Settings.standard().withRuleSet("moon");
     Ruling ruling = new Preflight(settings).answer(CardBuilder.small().build()).ruling();
 
     assertThat(ruling.verdict()).isEqualTo(Verdict.UNKNOWN);

@@ -10,6 +10,8 @@ import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import padside.flight.Field;
+import padside.flight.Flight;
+import padside.insight.Confidence;
 import padside.units.Bearing;
 import padside.units.Length;
 import padside.units.Speed;
@@ -34,7 +36,7 @@ class SpreadTest {
   @Test
   void landings_lie_downwind_round_the_nominal_one() {
     Outlook outlook = outlook(CardBuilder.small());
-    Spread.Area landing = outlook.spread().orElseThrow().landing90();
+    Spread.Area landing = outlook.spread().orElseThrow().landingMost();
     double toward = outlook.landingBearing().inRadians();
     double along =
         landing.east().metres() * Math.sin(toward) + landing.north().metres() * Math.cos(toward);
@@ -48,10 +50,31 @@ class SpreadTest {
   void nine_of_ten_take_the_larger_ellipse_in_the_ratio_of_the_rayleigh_radii() {
     Spread spread = spread(CardBuilder.small());
 
-    assertThat(spread.landing90().longHalf().metres() / spread.landing50().longHalf().metres())
+    assertThat(spread.landingMost().longHalf().metres() / spread.landingHalf().longHalf().metres())
         .isCloseTo(2.145966 / 1.177410, within(1e-5));
-    assertThat(spread.apogee90().shortHalf().metres() / spread.apogee50().shortHalf().metres())
+    assertThat(spread.apogeeMost().shortHalf().metres() / spread.apogeeHalf().shortHalf().metres())
         .isCloseTo(2.145966 / 1.177410, within(1e-5));
+  }
+
+  /** The same radius for 75 %: 1.665109, by sqrt(-2 ln 0.25). */
+  @Test
+  void the_confidence_set_is_what_areas_and_heights_hold_and_is_kept_with_the_card() {
+    Settings set = Settings.standard().with(new Confidence(75));
+    Answer answer = new Preflight(set).answer(CardBuilder.small().build());
+    Outlook outlook = answer.outlook().orElseThrow();
+    Outlook.Top usual = outlook(CardBuilder.small()).top();
+    Spread spread = outlook.spread().orElseThrow();
+
+    assertThat(spread.landingMost().longHalf().metres() / spread.landingHalf().longHalf().metres())
+        .isCloseTo(1.665109 / 1.177410, within(1e-5));
+    assertThat(outlook.top().low().orElseThrow().metres())
+        .isBetween(usual.low().orElseThrow().metres(), usual.height().metres());
+    assertThat(outlook.top().high().orElseThrow().metres())
+        .isBetween(usual.height().metres(), usual.high().orElseThrow().metres());
+    assertThat(answer.facts().get(Flight.PREDICTED_SHARE)).contains(0.75);
+    assertThat(answer.ruling())
+        .as("no setting of what is told changes what is allowed")
+        .isEqualTo(PREFLIGHT.answer(CardBuilder.small().build()).ruling());
   }
 
   @Test

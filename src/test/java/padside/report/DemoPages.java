@@ -13,9 +13,9 @@ import padside.flight.FlightLog;
 import padside.flight.OutcomeTable;
 import padside.motor.MotorTable;
 import padside.page.Page;
+import padside.preflight.Settings;
 import padside.screen.KeyCard;
 import padside.units.Reading;
-import padside.units.UnitSystem;
 
 /** Pages of the made-up season as they are made on one day after it. */
 public final class DemoPages {
@@ -25,18 +25,18 @@ public final class DemoPages {
 
   /** What the pages of the season are made of. */
   public static PageSource source() {
-    return source(SEASON, UnitSystem.US);
+    return source(SEASON, Settings.standard());
   }
 
   /** Of another log on the same day. */
-  public static PageSource source(FlightLog log, UnitSystem units) {
+  public static PageSource source(FlightLog log, Settings settings) {
     try (Reader motors = Files.newBufferedReader(Path.of("data/motors.csv"));
         Reader outcomes = Files.newBufferedReader(Path.of("data/outcomes.csv"))) {
       return new PageSource(
           log,
           new MotorTable(MotorTable.read(motors, "motors.csv").types()),
           OutcomeTable.read(outcomes),
-          units,
+          settings,
           ZoneId.of("Europe/London"),
           LocalDate.of(2026, 10, 18),
           KeyCard.ofMainScreens());

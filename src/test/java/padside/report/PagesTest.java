@@ -22,6 +22,7 @@ import padside.page.Page;
 import padside.page.Table;
 import padside.page.TextLine;
 import padside.page.TextPage;
+import padside.preflight.Settings;
 import padside.units.Length;
 import padside.units.UnitSystem;
 
@@ -78,7 +79,10 @@ class PagesTest {
               .with(Flight.ALTITUDE, new Length(100 + i % 3)));
     }
     Page season =
-        Pages.of(PageKind.SEASON, "2026", DemoPages.source(log, UnitSystem.METRIC))
+        Pages.of(
+                PageKind.SEASON,
+                "2026",
+                DemoPages.source(log, Settings.standard().with(UnitSystem.METRIC)))
             .value()
             .orElseThrow();
 
@@ -90,6 +94,31 @@ class PagesTest {
     assertThat(table(season, "Flights by motor class").rows())
         .containsExactly(List.of("A", "342", "3"), List.of("C", "343", "2"));
     assertThat(text(season)).contains("half of 690 flights lie below 101 %");
+  }
+
+  @Test
+  void the_name_that_is_set_stands_on_every_page_and_where_a_flier_is_asked_for() throws Exception {
+    MemoryFlightLog log = new MemoryFlightLog();
+    Facts burst =
+        Facts.none().with(Flight.STATUS, Flight.Status.FLOWN).with(Flight.BURN, "cato_case");
+    log.has(Kind.FLIGHT, burst.with(Flight.FLIER, "Bram <Varrowby>"));
+    PageSource own = DemoPages.source(log, Settings.standard().withFlier("Ines Varrowby"));
+
+    Page cards = Pages.of(PageKind.CARDS, "", own).value().orElseThrow();
+    assertThat(told(cards, "Flier")).isEqualTo("Ines Varrowby");
+    assertThat(text(cards).replaceAll("\\s+", " ")).contains("from the log of Ines Varrowby.");
+    assertThat(
+            text(Pages.of(PageKind.SEASON, "all", own).value().orElseThrow())
+                .replaceAll("\\s+", " "))
+        .contains("from the log of Ines Varrowby.");
+    assertThat(told(Pages.of(PageKind.FAILURE, "", own).value().orElseThrow(), "Flier"))
+        .as("the one named on the card")
+        .isEqualTo("Bram <Varrowby>");
+
+    log.has(Kind.FLIGHT, burst);
+    assertThat(told(Pages.of(PageKind.FAILURE, "", own).value().orElseThrow(), "Flier"))
+        .as("nobody else is named")
+        .isEqualTo("Ines Varrowby");
   }
 
   private static String told(Page page, String label) {
@@ -139,7 +168,7 @@ class PagesTest {
 
   @Test
   void an_empty_log_has_no_failure_and_still_gives_cards() throws Exception {
-    PageSource empty = DemoPages.source(new MemoryFlightLog(), UnitSystem.US);
+    PageSource empty = DemoPages.source(new MemoryFlightLog(), Settings.standard());
     for (PageKind kind : PageKind.values()) {
       var page = Pages.of(kind, "", empty);
       assertThat(page.objection().map(text -> text.endsWith(".")).orElse(true))
@@ -172,7 +201,7 @@ class PagesTest {
               .with(Flight.NOTE, "number " + i + "."));
     }
     Page page =
-        Pages.of(PageKind.FAILURE, "all", DemoPages.source(log, UnitSystem.US))
+        Pages.of(PageKind.FAILURE, "all", DemoPages.source(log, Settings.standard()))
             .value()
             .orElseThrow();
 
@@ -186,7 +215,7 @@ class PagesTest {
     MemoryFlightLog log = new MemoryFlightLog();
     log.has(Kind.ROCKET, Facts.none().with(Rocket.NAME, "=1+1\u001b[2J"));
     Page page =
-        Pages.of(PageKind.ROCKET, "=1+1\u001b[2J", DemoPages.source(log, UnitSystem.US))
+        Pages.of(PageKind.ROCKET, "=1+1\u001b[2J", DemoPages.source(log, Settings.standard()))
             .value()
             .orElseThrow();
 

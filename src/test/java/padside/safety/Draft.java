@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.Random;
 import padside.flight.Field;
 import padside.flight.Fix;
 import padside.flight.Ruling.Finding;
@@ -31,7 +32,7 @@ final class Draft {
   Optional<Mass> propellantMass = Optional.of(new Mass(0.0108));
   Optional<Impulse> impulse = Optional.of(new Impulse(8.82));
   Angle tilt = Angle.ofDegrees(3);
-  Optional<Speed> ownLimit = Optional.empty();
+  OwnLimits own = OwnLimits.none();
   List<Fix> fixes = List.of();
   Optional<Double> thrustToWeight = Optional.of(6.0);
   Optional<Speed> rodExit = Optional.of(new Speed(30));
@@ -53,13 +54,29 @@ final class Draft {
 
   Case built() {
     return new Case(
-        new Case.Craft(
-            motors, liftoffMass, upperMass, propellantMass, impulse, tilt, ownLimit, fixes),
+        new Case.Craft(motors, liftoffMass, upperMass, propellantMass, impulse, tilt, own, fixes),
         new Case.Predicted(thrustToWeight, rodExit, apogee, firing, touchdown),
         new Case.Ground(smallestSide, fieldLimit, permission, fireBan),
         new Case.Sky(wind, cloudBase, temperature),
         List.of(),
         further);
+  }
+
+  /** One with this or that unknown or out of bounds. */
+  static Draft random(Random random) {
+    Draft draft = new Draft();
+    draft.rodExit = maybe(random, new Speed(40 * random.nextDouble()));
+    draft.thrustToWeight = maybe(random, 12 * random.nextDouble());
+    draft.liftoffMass = maybe(random, new Mass(0.3 * random.nextDouble()));
+    draft.own = draft.own.withWind(maybe(random, new Speed(15 * random.nextDouble())));
+    draft.fieldLimit =
+        maybe(random, new Case.FieldLimit(new Speed(15 * random.nextDouble()), Optional.empty()));
+    draft.smallestSide = maybe(random, new Length(500 * random.nextDouble()));
+    return draft;
+  }
+
+  static <T> Optional<T> maybe(Random random, T value) {
+    return random.nextInt(8) == 0 ? Optional.empty() : Optional.of(value);
   }
 
   static Optional<Wind> wind(double meanMph, double gustMph) {

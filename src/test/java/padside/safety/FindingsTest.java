@@ -112,7 +112,7 @@ class FindingsTest {
   @Test
   void what_a_rule_set_does_not_know_is_said() {
     Draft draft = new Draft();
-    draft.ownLimit = Optional.of(new Speed(7));
+    draft.own = draft.own.withWind(Optional.of(new Speed(7)));
     draft.apogee = Optional.of(new Length(5000));
     draft.cloudBase = Optional.empty();
 
@@ -226,7 +226,7 @@ class FindingsTest {
         .verdict();
   }
 
-  private static List<String> told(String rules, Draft draft) {
+  static List<String> told(String rules, Draft draft) {
     return new Rules(RuleSets.find(rules).value().orElseThrow(), RuleSets.house())
         .on(draft.built(), UnitSystem.US).findings().stream()
             .map(

@@ -67,7 +67,7 @@ class RulesTest {
     draft.wind = Draft.wind(9, 13.1);
     assertThat(ruling(draft).verdict()).isEqualTo(Verdict.NO_GO);
     assertThat(ruling(draft).reason()).isEqualTo("limit 13 mph (field edge NE 280 ft)");
-    draft.ownLimit = Optional.of(Speed.ofMph(8));
+    draft.own = draft.own.withWind(Optional.of(Speed.ofMph(8)));
     assertThat(ruling(draft).reason()).isEqualTo("limit 8 mph (own limit)");
   }
 
@@ -287,7 +287,7 @@ class RulesTest {
                 Optional.empty(),
                 Optional.empty(),
                 new Angle(0),
-                Optional.empty(),
+                OwnLimits.none(),
                 List.of()),
             Case.Predicted.nothing(),
             new Case.Ground(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty()),
@@ -318,7 +318,7 @@ class RulesTest {
     assertThat(without.reason())
         .isEqualTo("the wind limit of the Canada model code is not known here; set your own");
 
-    draft.ownLimit = Optional.of(new Speed(8));
+    draft.own = draft.own.withWind(Optional.of(new Speed(8)));
     assertThat(rules("canada-model").on(draft.built(), UnitSystem.METRIC).verdict())
         .isEqualTo(Verdict.GO);
   }
@@ -347,7 +347,7 @@ class RulesTest {
   void more_wind_never_gives_a_better_answer() {
     Random random = new Random(21);
     for (int i = 0; i < 400; i++) {
-      Draft draft = random(random);
+      Draft draft = Draft.random(random);
       String name = RuleSets.names().get(random.nextInt(RuleSets.names().size()));
       Verdict before = Verdict.GO;
       for (double mph = 0; mph <= 40; mph += 2) {
@@ -361,22 +361,6 @@ class RulesTest {
     }
   }
 
-  private static Draft random(Random random) {
-    Draft draft = new Draft();
-    draft.rodExit = maybe(random, new Speed(40 * random.nextDouble()));
-    draft.thrustToWeight = maybe(random, 12 * random.nextDouble());
-    draft.liftoffMass = maybe(random, new Mass(0.3 * random.nextDouble()));
-    draft.ownLimit = maybe(random, new Speed(15 * random.nextDouble()));
-    draft.fieldLimit =
-        maybe(random, new Case.FieldLimit(new Speed(15 * random.nextDouble()), Optional.empty()));
-    draft.smallestSide = maybe(random, new Length(500 * random.nextDouble()));
-    return draft;
-  }
-
-  private static <T> Optional<T> maybe(Random random, T value) {
-    return random.nextInt(8) == 0 ? Optional.empty() : Optional.of(value);
-  }
-
   private static Ruling ruling(Draft draft) {
     return rules("us-model").on(draft.built(), UnitSystem.US);
   }
@@ -388,7 +372,7 @@ class RulesTest {
         .orElseThrow();
   }
 
-  private static Rules rules(String name) {
+  static Rules rules(String name) {
     return new Rules(RuleSets.find(name).value().orElseThrow(), RuleSets.house());
   }
 

@@ -11,6 +11,8 @@ import padside.fact.Facts;
 import padside.flight.Action;
 import padside.flight.Field;
 import padside.flight.Kind;
+import padside.insight.Confidence;
+import padside.preflight.Outlook;
 import padside.units.Bearing;
 import padside.units.Length;
 
@@ -93,6 +95,16 @@ class ChartScreenTest {
     Desk desk = meadow.desk().press("nher<enter>8g14 sw<f4>");
 
     assertThat(desk.frame()).contains("no edge of the field is").contains(LandingChart.NOMINAL);
+  }
+
+  @Test
+  void the_legend_tells_what_the_outline_was_set_to_hold() {
+    Desk desk = desk();
+    Outlook careful = FixedFlight.toldWith(new Confidence(95));
+    desk.checking(card -> FixedFlight.in(Fixed.check(card), careful));
+
+    assertThat(desk.press("nher<enter>8g14 sw<f4>").frame(new Size(60, 20)))
+        .contains("half land here", "95 % land within");
   }
 
   @Test

@@ -45,7 +45,7 @@ final class DeskReading {
 
   private static Event made(Effect.MakePage wanted, MemoryFlightLog log) {
     try {
-      PageSource source = DemoPages.source(log, wanted.units());
+      PageSource source = DemoPages.source(log, wanted.settings());
       return new Event.PageMade(wanted.ticket(), Pages.of(wanted.kind(), wanted.which(), source));
     } catch (Fault e) {
       throw new AssertionError("a log in memory cannot fail", e);

@@ -59,9 +59,7 @@ class FieldsScreenTest {
   @Test
   void edges_typed_in_feet_are_shown_in_metres_under_the_metric_setting_and_not_changed() {
     desk.press("nBarrow<tab><tab>N 300<f2>");
-    Settings metric =
-        new Settings(
-            UnitSystem.METRIC, "us-model", java.util.Optional.empty(), java.util.Optional.empty());
+    Settings metric = Settings.standard().with(UnitSystem.METRIC);
     int before = season.log.actions().size();
     Desk abroad = Desk.over(season.log, metric).opening(FieldsScreen::open).press("<end><enter>");
     abroad.press("<tab><tab><tab><f2>");

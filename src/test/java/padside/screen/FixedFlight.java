@@ -3,6 +3,7 @@ package padside.screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import padside.insight.Confidence;
 import padside.preflight.Answer;
 import padside.preflight.DragUsed;
 import padside.preflight.Outlook;
@@ -28,12 +29,17 @@ final class FixedFlight {
   private FixedFlight() {}
 
   static Outlook outlook() {
-    return of(Optional.of(spread()), true);
+    return toldWith(Confidence.usual());
+  }
+
+  /** The same with what is told holding more or less. */
+  static Outlook toldWith(Confidence confidence) {
+    return of(Optional.of(spread()), true, confidence);
   }
 
   /** The same in a wind nobody looked at the direction of. */
   static Outlook withoutDirection() {
-    return of(Optional.empty(), false);
+    return of(Optional.empty(), false, Confidence.usual());
   }
 
   /** An answer with another flight. */
@@ -46,7 +52,7 @@ final class FixedFlight {
         answer.advice());
   }
 
-  private static Outlook of(Optional<Spread> spread, boolean bearingKnown) {
+  private static Outlook of(Optional<Spread> spread, boolean bearingKnown, Confidence confidence) {
     return new Outlook(
         Mass.ofOunces(4.2),
         new Impulse(8.8),
@@ -58,6 +64,7 @@ final class FixedFlight {
         APOGEE,
         new TimeSpan(APOGEE_S),
         new Outlook.Top(APOGEE, Optional.of(Length.ofFeet(600)), Optional.of(Length.ofFeet(900))),
+        confidence,
         new DragUsed(0.75, "as typed", Optional.empty()),
         new TimeSpan(4.24),
         List.of(fit("3", -1.2, 11.7, 0.71), fit("5", 0.8, 7.6, 0.968), fit("7", 2.8, 26.9, 0.04)),

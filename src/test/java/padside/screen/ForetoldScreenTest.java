@@ -64,6 +64,23 @@ class ForetoldScreenTest {
   }
 
   @Test
+  void intervals_told_with_another_share_are_not_counted_as_nine_in_ten() {
+    MemoryFlightLog log = new MemoryFlightLog();
+    Facts told =
+        Facts.none()
+            .with(Flight.STATUS, Flight.Status.FLOWN)
+            .with(Flight.PREDICTED_TOP, Length.ofFeet(500))
+            .with(Flight.ALTITUDE, Length.ofFeet(510))
+            .with(Flight.PREDICTED_TOP_LOW, Length.ofFeet(450))
+            .with(Flight.PREDICTED_TOP_HIGH, Length.ofFeet(550));
+    log.has(Kind.FLIGHT, told);
+    log.has(Kind.FLIGHT, told.with(Flight.PREDICTED_SHARE, 0.8));
+
+    assertThat(Desk.over(log).opening(LogScreen::open).press("g").frame(new Size(120, 40)))
+        .contains("2 of 2", "what was told to hold 80 or 90 in 100.");
+  }
+
+  @Test
   void the_chart_shows_the_rocket_under_the_cursor() {
     desk.press("<down><tab>");
     Golden.holds("foretold-chart", desk.frame());

@@ -32,6 +32,11 @@ class SettingTest {
     "rules, mars, us-model",
     "own-limit, soft, 6mph",
     "rod-divisor, 0, 1 to 20",
+    "own-ceiling, high, ft",
+    "own-rod-exit, fast, ft/s",
+    "own-thrust, 0.5, 1 to 50",
+    "confidence, 100, 50 to 99",
+    "confidence, 90.5, like 90",
     "looks, plaid, black-on-white",
     "hands, three, cold",
     "clock, maybe, trusted"

@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import padside.fact.Fault;
 import padside.preflight.Settings;
+import padside.safety.OwnLimits;
 import padside.units.Speed;
 import padside.units.UnitSystem;
 
@@ -40,6 +41,10 @@ class SettingsScreenTest {
     Golden.holds("settings", desk.frame());
     Golden.holds("settings-60x20", desk.frame(new Size(60, 20)));
     Golden.holds("settings-120x40", desk.frame(new Size(120, 40)));
+    assertThat(desk.press("<tab>".repeat(7)).frame(new Size(60, 20)))
+        .as("the longest meaning, whole")
+        .contains("> Confidence        90", "no lot looks safer.");
+    desk.press("<s-tab>".repeat(7));
     Golden.holds("settings-rules", desk.press("<tab><down>").frame());
   }
 
@@ -50,7 +55,9 @@ class SettingsScreenTest {
     desk.press("me<tab><tab>5<f2>");
     assertThat(kept().changed()).isEqualTo(Map.of("units", "metric", "own-limit", "5 m/s"));
     Settings metric =
-        new Settings(UnitSystem.METRIC, "us-model", Optional.of(new Speed(5)), Optional.empty());
+        Settings.standard()
+            .with(UnitSystem.METRIC)
+            .with(OwnLimits.none().withWind(Optional.of(new Speed(5))));
     desk.told(new Event.SettingsKept(kept().ticket(), metric, Ease.usual()));
     assertThat(desk.session().world().settings()).isEqualTo(metric);
     assertThat(desk.frame()).startsWith(" Day").contains("Kept.");
@@ -62,7 +69,7 @@ class SettingsScreenTest {
 
     Ease dusk =
         new Ease(Ease.Looks.WHITE_ON_BLACK, Ease.Hands.WARM, Guide.off(), Ease.Colours.SHOWN);
-    desk.press("<tab><tab><tab><tab>white<tab><tab><tab><tab>trusted<f2>");
+    desk.press("<tab>".repeat(9) + "white<tab><tab><tab><tab>trusted<f2>");
     assertThat(kept().changed()).containsOnlyKeys("looks", "clock");
     desk.told(new Event.SettingsKept(kept().ticket(), Settings.standard(), dusk));
     assertThat(desk.used()).contains(dusk);
@@ -73,13 +80,29 @@ class SettingsScreenTest {
   void looks_that_no_color_hides_are_kept_all_the_same() {
     desk.showing(Ease.Colours.NO_COLOR);
     open(Map.of());
-    desk.press("<tab><tab><tab><tab>white<f2>");
+    desk.press("<tab>".repeat(9) + "white<f2>");
     assertThat(kept().changed()).isEqualTo(Map.of("looks", "white-on-black"));
     Ease dusk = Ease.of(Ease.Looks.WHITE_ON_BLACK, Ease.Hands.WARM, false);
     desk.told(new Event.SettingsKept(kept().ticket(), Settings.standard(), dusk));
     assertThat(desk.frame())
         .contains("Kept. No colours: NO_COLOR is set and wins over white on black.");
     assertThat(desk.session().world().ease().shown()).isEqualTo(Ease.Looks.MONOCHROME);
+  }
+
+  @Test
+  void the_guide_is_turned_off_at_once_and_looks_changed_by_key_stay() {
+    desk.press("<f8><f8><c-g>");
+    Ease led = desk.session().world().ease();
+    assertThat(led.looks()).isEqualTo(Ease.Looks.MONOCHROME);
+    assertThat(led.guide().wanted()).isTrue();
+    open(Map.of());
+    desk.press("<tab>".repeat(11) + "off<f2>");
+    assertThat(kept().changed()).isEqualTo(Map.of("guide", "off"));
+
+    desk.told(new Event.SettingsKept(kept().ticket(), Settings.standard(), Ease.usual()));
+
+    assertThat(desk.used()).contains(led.with(Guide.off()));
+    assertThat(desk.session().world().ease()).isEqualTo(led.with(Guide.off()));
   }
 
   @Test
@@ -100,7 +123,7 @@ class SettingsScreenTest {
 
     assertThat(desk.press("<tab><tab>soft<f2>").frame()).contains("! Own limit", "6mph");
     assertThat(newest()).isInstanceOf(Effect.ReadSettings.class);
-    assertThat(desk.press("<f11>12<tab>99<f2>").frame()).contains("1 to 20");
+    assertThat(desk.press("<f11>12" + "<tab>".repeat(4) + "99<f2>").frame()).contains("1 to 20");
   }
 
   @Test
