@@ -247,10 +247,10 @@ final class PadTable implements AutoCloseable {
     return run(json, List.of(PROGRAM.toString(), "add", kind));
   }
 
-  /** What SQLite's own program reads from the log, a line a row. */
+  /** What SQLite's own program reads from the log, a line a row, once no other has it open. */
   List<String> sqlite(String sql) {
     String database = log().resolve("padside.sqlite").toString();
-    Ran ran = run("", List.of("sqlite3", database, sql));
+    Ran ran = run("", List.of("sqlite3", "-cmd", ".timeout 20000", database, sql));
     if (ran.status != 0) {
       throw new AssertionError(sql + ": " + ran.err);
     }

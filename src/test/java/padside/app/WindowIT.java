@@ -42,8 +42,13 @@ class WindowIT {
       desktop.does("type", "--delay", "40", "fnPipit");
       desktop.does("key", "Tab");
       desktop.does("type", "--delay", "40", "40g");
-      desktop.does("key", "ctrl+alt+Escape"); // evilwm closes a window in order
-      assertThat(padside.waitFor(PATIENCE_S, TimeUnit.SECONDS)).isTrue();
+      desktop.awaits(
+          "the end",
+          () -> {
+            desktop.does("key", "ctrl+alt+Escape"); // evilwm closes a window in order
+            return padside.onExit().completeOnTimeout(padside, 1, TimeUnit.SECONDS).join() == padside
+                && !padside.isAlive();
+          });
       assertThat(padside.exitValue()).as(said()).isEqualTo(Exit.DONE);
       assertThat(said()).isEmpty();
       assertThat(rockets()).isEqualTo("Pipit|0.04");
