@@ -51,7 +51,7 @@ final class Desktop implements AutoCloseable {
     try (BufferedReader number = server.inputReader(StandardCharsets.US_ASCII)) {
       this.display = ":" + number.readLine();
     }
-    this.manager = start("evilwm");
+    this.manager = start("evilwm", "-fn", "fixed"); // every X server has that font
   }
 
   private static boolean isThere(String tool) {
