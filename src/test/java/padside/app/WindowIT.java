@@ -42,14 +42,8 @@ class WindowIT {
       desktop.does("type", "--delay", "40", "fnPipit");
       desktop.does("key", "Tab");
       desktop.does("type", "--delay", "40", "40g");
-      desktop.awaits(
-          "the end",
-          () -> {
-            desktop.does("key", "ctrl+alt+Escape"); // evilwm closes a window in order
-            return padside.onExit().completeOnTimeout(padside, 1, TimeUnit.SECONDS).join()
-                    == padside
-                && !padside.isAlive();
-          });
+      desktop.does("key", "ctrl+alt+Escape"); // evilwm closes a window in order
+      assertThat(padside.waitFor(PATIENCE_S, TimeUnit.SECONDS)).isTrue();
       assertThat(padside.exitValue()).as(said()).isEqualTo(Exit.DONE);
       assertThat(said()).isEmpty();
       assertThat(rockets()).isEqualTo("Pipit|0.04");
