@@ -162,35 +162,35 @@ final class ByWire {
   }
 
   /** The meter's wind beside one that was typed, where they differ enough to matter. */
-  private static Optional<Line> beside(Optional<Wind> typed, World world) {
+  private static Optional<Line> beside(Optional<Wind> typed, String lead, World world) {
     return typed
         .filter(own -> world.wire().counting(up(world)).filter(o -> differs(own, o)).isPresent())
-        .flatMap(any -> takes(world));
+        .flatMap(any -> told(lead, world));
+  }
+
+  private static Optional<Line> beside(Facts card, String lead, World world) {
+    return isOfToday(card, world) ? beside(Weather.windIn(card), lead, world) : Optional.empty();
   }
 
   /** The same for a card of today. */
   static Optional<Line> beside(Facts card, World world) {
-    return isOfToday(card, world) ? beside(Weather.windIn(card), world) : Optional.empty();
+    return beside(card, TAKES, world);
   }
 
   /** The same for a reading that is typed, also where it has no wind yet. */
   static Optional<Line> offer(Facts reading, World world) {
     boolean none = Weather.windIn(reading).isEmpty() && isOfToday(reading, world);
-    return none ? takes(world) : beside(reading, world);
+    return none ? told(TAKES, world) : beside(reading, world);
   }
 
-  private static Optional<Line> takes(World world) {
+  private static Optional<Line> told(String lead, World world) {
     return text(world)
-        .map(text -> new Line(TAKES + text + " · " + world.wire().age(up(world)), Style.OBJECTION));
+        .map(text -> new Line(lead + text + " · " + world.wire().age(up(world)), Style.OBJECTION));
   }
 
   /** The same where no key takes it: how old the meter's wind is, or that it says otherwise. */
   static Optional<Line> atCount(Facts card, World world) {
-    if (isOn(card, world)) {
-      return Optional.of(brief(world));
-    }
-    return beside(card, world)
-        .map(line -> new Line(line.text().replaceFirst(TAKES, "The meter says "), line.style()));
+    return isOn(card, world) ? Optional.of(brief(world)) : beside(card, "The meter says ", world);
   }
 
   /** The same for a day, and that the meter of its flier tells nothing. */
@@ -199,7 +199,7 @@ final class ByWire {
       return Optional.empty();
     }
     return world.wire().counting(up(world)).isPresent()
-        ? beside(world.log().latestWeather(day.id()).flatMap(Weather::wind), world)
+        ? beside(world.log().latestWeather(day.id()).flatMap(Weather::wind), TAKES, world)
         : Optional.of(new Line(refusal(world), Style.OBJECTION));
   }
 
