@@ -32,6 +32,8 @@ final class CommandRun {
     line.setErr(err);
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setUsageHelpAutoWidth(true);
+    // A value below zero is one that the setting refuses in its own words, and no option.
+    line.getSubcommands().get("settings").setUnmatchedOptionsArePositionalParams(true);
     line.setExecutionExceptionHandler((failure, command, parsed) -> told(failure, command));
     line.setParameterExceptionHandler(
         (refused, typed) -> refused(refused.getMessage(), refused.getCommandLine()));

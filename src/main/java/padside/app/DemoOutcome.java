@@ -6,6 +6,7 @@ import java.util.Random;
 import padside.fact.Column;
 import padside.fact.Facts;
 import padside.flight.Flight;
+import padside.flight.OutcomeTable;
 import padside.form.Place;
 import padside.preflight.Card;
 import padside.preflight.Outlook;
@@ -102,7 +103,7 @@ final class DemoOutcome {
 
   /** Paced, unless nobody found it. */
   private static Facts found(Outlook flown, DemoScatter.Draw draw, DemoStep step) {
-    if (step.find("landed_on").equals(Optional.of("lost"))) {
+    if (step.find("landed_on").equals(Optional.of(OutcomeTable.LOST))) {
       return Facts.none();
     }
     Bearing toward = new Bearing(flown.landingBearing().degrees() + draw.bearingDeg());

@@ -18,6 +18,9 @@ import padside.fact.Facts;
  * Beside them stand the words for the cause of an {@link Attempt} and for {@link Flight.PartState}.
  */
 public record OutcomeTable(List<Outcome> outcomes) {
+  /** The place of a rocket that nobody has found. */
+  public static final String LOST = "lost";
+
   private static final String NOMINAL = "nominal";
 
   /**
@@ -137,7 +140,11 @@ public record OutcomeTable(List<Outcome> outcomes) {
     return find(aspect, code).filter(outcome -> outcome.mark() == Mark.NOMINAL).isPresent();
   }
 
+  /** A rocket that was not found landed on nothing anybody could tell. */
   private String phrase(String aspect, String code) {
+    if (aspect.equals(Flight.LANDED_ON.name()) && code.equals(LOST)) {
+      return words(aspect, code);
+    }
     return aspect.replace('_', ' ') + " " + words(aspect, code);
   }
 

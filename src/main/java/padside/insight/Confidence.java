@@ -48,8 +48,8 @@ public record Confidence(int percent) {
     return (100 - percent) / 200.0;
   }
 
-  /** {@code 9 in 10}, {@code 95 %}. */
+  /** {@code 90 in 100}, as shares are told everywhere. */
   public String words() {
-    return percent % 10 == 0 ? percent / 10 + " in 10" : percent + " %";
+    return percent + " in 100";
   }
 }

@@ -37,7 +37,7 @@ public record Sights(Optional<Search> search, Optional<Height> height, List<Stri
 
   private static final String NO_SPREAD =
       "No spread was kept with the card: half the expected distance and 20 m each way is taken to"
-          + " hold 9 in 10 (common practice, no source).";
+          + " hold 90 in 100 (common practice, no source).";
 
   private static final String NOT_PLACED =
       "A line of sight is left out: tell both how far and which way from the pad its spot lies.";

@@ -89,7 +89,7 @@ final class Check {
    */
   private Checked flown(
       Card card, UnaryOperator<Flown> told, BiFunction<Flown, FieldShape, Case.FieldLimit> limit) {
-    Launches.Prepared prepared = Launches.of(card);
+    Launches.Prepared prepared = prepared(card);
     Optional<FieldShape> field = card.field().flatMap(FieldShape::of);
     Optional<Flown> flown =
         prepared
@@ -106,6 +106,11 @@ final class Check {
     return new Checked(card, field, prepared, flown, ruling(faced));
   }
 
+  /** The launch of a card, its drag asked for with the confidence that all else is told by. */
+  Launches.Prepared prepared(Card card) {
+    return Launches.of(card, settings.confidence());
+  }
+
   private Flown sunlit(Flown flown, Card card) {
     List<Outlook.PathPoint> path = path(flown);
     return flown.withPath(path, sunlight(card, flown.launch(), path));
@@ -113,7 +118,7 @@ final class Check {
 
   /** Whether a card lacks what its field's limit needs. */
   boolean lacks(Card card) {
-    Launches.Prepared prepared = Launches.of(card);
+    Launches.Prepared prepared = prepared(card);
     return !prepared.missing().isEmpty()
         || !card.unread().isEmpty()
         || card.wind().isEmpty()

@@ -39,10 +39,12 @@ final class Launches {
   static final double USUAL_STREAMER_DRAG = 0.15;
 
   private final Card card;
+  private final Confidence confidence;
   private final Missing missing = new Missing();
 
-  private Launches(Card card) {
+  private Launches(Card card, Confidence confidence) {
     this.card = card;
+    this.confidence = confidence;
   }
 
   /**
@@ -56,7 +58,17 @@ final class Launches {
 
   /** The launch of a card in still air where no wind is entered. */
   static Prepared of(Card card) {
-    Launches launches = new Launches(card);
+    return of(card, Confidence.usual());
+  }
+
+  /**
+   * The same.
+   *
+   * @param confidence one the rocket's altitudes are asked with besides: its drag is the same by
+   *     any, and they are flown again for each
+   */
+  static Prepared of(Card card, Confidence confidence) {
+    Launches launches = new Launches(card, confidence);
     try {
       Optional<Launch> launch = launches.launch();
       return new Prepared(launch, launches.missing.nouns(), Optional.empty());
@@ -78,7 +90,7 @@ final class Launches {
     if (!flies) {
       return Optional.empty();
     }
-    double drag = card.drag(Confidence.usual()).drag().coefficient();
+    double drag = card.drag(confidence).drag().coefficient();
     MotorChoice top = stack.orElseThrow().top().motor();
     return Optional.of(
         new Launch(

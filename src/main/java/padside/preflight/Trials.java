@@ -147,7 +147,8 @@ final class Trials {
 
   /** Whether the flight as planned lands inside; where no direction is known, perhaps. */
   private boolean staysInside(Card changed, double testedMps) {
-    return Launches.of(changed)
+    return check
+        .prepared(changed)
         .launch()
         .filter(launch -> !launch.wind().directionKnown() || inside(launch, testedMps))
         .isPresent();

@@ -92,6 +92,6 @@ record WindLimits(Basis basis) {
         limit.wind(),
         Verdict.NO_GO,
         words,
-        "nine of ten scattered landings against the field as paced");
+        "90 in 100 scattered landings against the field as paced");
   }
 }

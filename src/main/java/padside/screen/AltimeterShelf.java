@@ -37,7 +37,7 @@ record AltimeterShelf() implements Shelf {
     return List.of(
         ListPane.Heading.of("Name"),
         ListPane.Heading.ofNumbers("Flown"),
-        ListPane.Heading.of("Last"),
+        ListPane.Heading.of("Last").spare(),
         ListPane.Heading.of("Note"));
   }
 

@@ -34,6 +34,7 @@ final class ByWire {
   private static final double MATTERS_DEG = 30;
 
   private static final String TAKES = "F6 takes ";
+  private static final String BY_WIRE = " by wire";
 
   private ByWire() {}
 
@@ -135,7 +136,7 @@ final class ByWire {
         facts
             .typed(Weather.WIND_MEAN)
             .filter(WindNotation::isByWire)
-            .map(any -> " by wire")
+            .map(any -> BY_WIRE)
             .orElse("");
     return Weather.windIn(facts).map(wind -> notation(world).show(wind) + behind);
   }
@@ -144,8 +145,9 @@ final class ByWire {
   static Line line(String before, World world) {
     WireWind wire = world.wire();
     Style style = wire.isSilent(up(world)) ? Style.OBJECTION : Style.STRONG;
-    return text(world)
-        .map(text -> new Line(before + text + " · " + wire.age(up(world)) + wire.doubt(), style))
+    return wire.counting(up(world))
+        .map(wind -> notation(world).show(wind) + BY_WIRE + " · " + wire.age(up(world)))
+        .map(text -> new Line(before + text + wire.doubt(), style))
         .orElseGet(
             () ->
                 new Line(

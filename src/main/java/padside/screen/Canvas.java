@@ -39,6 +39,10 @@ final class Canvas {
     return this;
   }
 
+  Canvas put(int column, int row, Line line) {
+    return put(column, row, line.text(), line.style());
+  }
+
   /** Fills a row's stretch with one style and blanks. */
   Canvas fill(int column, int row, int width, Style style) {
     return put(column, row, " ".repeat(Math.max(0, width)), style);

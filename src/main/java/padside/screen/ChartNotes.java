@@ -71,7 +71,7 @@ final class ChartNotes {
       String within =
           ring
               ? " lands somewhere on it"
-              : " " + outlook.orElseThrow().confidence().words() + " land within";
+              : " " + outlook.orElseThrow().confidence().words() + " land here";
       lines.add(Line.plain(DotGrid.Ink.FAINT.sample(braille) + within));
     }
     lines.add(Line.plain(LandingChart.PAD + "  pad"));

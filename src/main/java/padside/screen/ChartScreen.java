@@ -88,7 +88,7 @@ record ChartScreen(LiveCheck check, boolean profile) implements Screen {
         new ArrayList<>(ChartNotes.of(check, area.width(), world.settings().units()));
     if (lines.size() > room) {
       lines.subList(Math.max(0, room - 1), lines.size()).clear();
-      lines.add(new Line("… more: F3", Style.LABEL));
+      lines.add(Line.more("F3"));
     }
     while (lines.size() < room) {
       lines.add(Line.blank());

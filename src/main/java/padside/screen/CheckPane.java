@@ -8,8 +8,6 @@ import padside.preflight.Answer;
  * Draws what the check says beside or above a form, the verdict first; what does not fit is cut.
  */
 final class CheckPane {
-  private static final String MORE = "… more: F3";
-
   private CheckPane() {}
 
   /** Draws verdict, reasons, limits and outlook into an area, the caution at its foot. */
@@ -48,7 +46,7 @@ final class CheckPane {
           area.left(), top + i, fit(line.text(), area), current ? line.style() : Style.LABEL);
     }
     if (cut) {
-      canvas.put(area.left(), top + Math.max(0, room - 1), MORE, Style.LABEL);
+      canvas.put(area.left(), top + Math.max(0, room - 1), Line.more("F3"));
     }
     for (int i = 0; i < caution.size(); i++) {
       canvas.put(

@@ -65,7 +65,7 @@ record CheckScreen(LiveCheck check, int scroll) implements Screen {
       canvas.put(LEFT, top + i - first, line.text(), line.style());
     }
     if (first + rows < lines.size()) {
-      canvas.put(LEFT, top + rows, "… more below", Style.LABEL);
+      canvas.put(LEFT, top + rows, Line.more("Down"));
     }
   }
 

@@ -107,10 +107,10 @@ final class DayView {
     headings.addAll(
         List.of(
             ListPane.Heading.of("Rocket"),
-            ListPane.Heading.of("Motor"),
-            ListPane.Heading.of("Status"),
-            ListPane.Heading.of("Check"),
-            ListPane.Heading.ofNumbers("Altitude"),
+            ListPane.Heading.of("Motor").whole(),
+            ListPane.Heading.of("Status").orBriefly("State").whole(),
+            ListPane.Heading.of("Check").whole(),
+            ListPane.Heading.ofNumbers("Altitude").orBriefly("Alt.").spare(),
             ListPane.Heading.of("Outcome")));
     return headings;
   }

@@ -7,6 +7,7 @@ import padside.fact.Facts;
 import padside.flight.Action;
 import padside.flight.Flight;
 import padside.flight.Kind;
+import padside.flight.OutcomeTable;
 import padside.form.Form;
 import padside.report.Comparison;
 
@@ -17,9 +18,6 @@ import padside.report.Comparison;
 record DebriefScreen(Flight flight, RecordForm record) implements Screen {
   private static final int LEFT = 2;
   private static final int STATE_WIDTH = 24;
-
-  /** Its word in the table of outcomes. */
-  private static final String LOST = "lost";
 
   private static final Binding KEEP =
       Binding.of("<f2>", "keep", "keep the debrief; Enter in the last field does too");
@@ -82,7 +80,13 @@ record DebriefScreen(Flight flight, RecordForm record) implements Screen {
 
   /** Told so, or picked in the list and not left yet. */
   private boolean lost() {
-    return record.form().accepted().facts().get(Flight.LANDED_ON).filter(LOST::equals).isPresent();
+    return record
+        .form()
+        .accepted()
+        .facts()
+        .get(Flight.LANDED_ON)
+        .filter(OutcomeTable.LOST::equals)
+        .isPresent();
   }
 
   /** With the fields that what was typed asks for. */

@@ -39,9 +39,9 @@ record DeviceShelf() implements Shelf {
         ListPane.Heading.of("Name"),
         ListPane.Heading.of("Shape"),
         ListPane.Heading.ofNumbers("Size"),
-        ListPane.Heading.ofNumbers("Drag coeff."),
+        ListPane.Heading.ofNumbers("Drag coeff.").orBriefly("Cd"),
         ListPane.Heading.ofNumbers("Flown"),
-        ListPane.Heading.of("Last"),
+        ListPane.Heading.of("Last").spare(),
         ListPane.Heading.of("Note"));
   }
 

@@ -43,7 +43,7 @@ record FieldsScreen() implements Shelf {
     return List.of(
         ListPane.Heading.of("Field"),
         ListPane.Heading.ofNumbers("Elevation"),
-        ListPane.Heading.ofNumbers("Smallest side"),
+        ListPane.Heading.ofNumbers("Smallest side").spare(),
         ListPane.Heading.of("Edges"));
   }
 

@@ -46,10 +46,10 @@ record FleetScreen() implements Shelf {
     return List.of(
         ListPane.Heading.of("Rocket"),
         ListPane.Heading.ofNumbers("Mass"),
-        ListPane.Heading.ofNumbers("Tube"),
-        ListPane.Heading.ofNumbers("Mount"),
-        ListPane.Heading.of("Last on"),
-        ListPane.Heading.ofNumbers("Reached"),
+        ListPane.Heading.ofNumbers("Tube").spare(),
+        ListPane.Heading.ofNumbers("Mount").spare(),
+        ListPane.Heading.of("Last on").whole().orBriefly("Last"),
+        ListPane.Heading.ofNumbers("Reached").orBriefly("Alt."),
         ListPane.Heading.of("Fixes"));
   }
 
@@ -107,7 +107,7 @@ record FleetScreen() implements Shelf {
   @Override
   public Screen open(RecordId id, World world) {
     Facts facts = world.log().rocket(id).map(Rocket::facts).orElse(Facts.none());
-    return RecordForm.of(RocketFields.sheet(world), id, facts, world);
+    return RecordForm.of(RocketFields.sheet(id, world), id, facts, world);
   }
 
   @Override

@@ -119,7 +119,7 @@ record FlightScreen(RecordId id, int first) implements Screen {
       }
     }
     if (row > end) {
-      canvas.put(LABEL_COLUMN, end, "more below", Style.PLAIN);
+      canvas.put(LABEL_COLUMN, end, Line.more("Down"));
     }
   }
 

@@ -91,9 +91,9 @@ record ForetoldScreen(int index, boolean chart) implements Screen {
         ListPane.Heading.ofNumbers("Altitude"),
         ListPane.Heading.ofNumbers("held"),
         ListPane.Heading.ofNumbers("Delay"),
-        ListPane.Heading.ofNumbers("Descent"),
-        ListPane.Heading.ofNumbers("Landed in"),
-        ListPane.Heading.ofNumbers("Flights"));
+        ListPane.Heading.ofNumbers("Descent").orBriefly("Down"),
+        ListPane.Heading.ofNumbers("Landed in").orBriefly("Landed"),
+        ListPane.Heading.ofNumbers("Flights").orBriefly("Flown"));
   }
 
   /** {@code 4% (-2)}. */

@@ -12,6 +12,8 @@ import padside.form.Form;
 final class FormPane {
   private static final int LONGEST_LIST = 6;
   private static final int UNDERSTOOD_FROM = 10;
+  private static final int HINT_ROWS = 2;
+  private static final String MORE = "…";
 
   private final Canvas canvas;
   private final Area area;
@@ -31,19 +33,34 @@ final class FormPane {
     }
   }
 
-  /** Draws the form; the last two rows of the area tell the hint or the objection of the field. */
+  /**
+   * Draws the form; the hint or the objection of the field below the fields and the open list, at
+   * the foot of the area where they leave no more room.
+   */
   static void draw(Canvas canvas, Form form, Area area) {
     int longest = form.fields().stream().mapToInt(field -> field.label().length()).max().orElse(0);
     FormPane pane = new FormPane(canvas, area, longest + 1);
-    int rows = area.height() - 2;
+    int rows = Math.min(area.height() - HINT_ROWS, form.fields().size());
     int first = Math.max(0, form.at() - rows + 1);
-    for (int i = first; i < form.fields().size() && i - first < rows; i++) {
+    for (int i = first; i - first < rows; i++) {
       pane.field(form, i, area.top() + i - first);
     }
-    pane.whole(form, area.top() + Math.min(rows, form.fields().size()) + 1);
-    pane.tell(form);
+    pane.goingOn(form, first, rows);
+    int below = area.top() + rows;
     if (form.listOpen() || form.entry().typed().isEmpty()) {
-      pane.list(form, area.top() + form.at() - first);
+      below = Math.max(below, pane.list(form, area.top() + form.at() - first));
+    }
+    pane.tell(form, below);
+  }
+
+  /** That there are fields above the first row and below the last. */
+  private void goingOn(Form form, int first, int rows) {
+    if (first > 0 && mark(form, first).isBlank()) {
+      canvas.put(area.left(), area.top(), MORE, Style.LABEL);
+    }
+    int last = first + rows - 1;
+    if (last < form.fields().size() - 1 && mark(form, last).isBlank()) {
+      canvas.put(area.left(), area.top() + rows - 1, MORE, Style.LABEL);
     }
   }
 
@@ -95,32 +112,37 @@ final class FormPane {
     return picking ? Optional.empty() : form.objection(index);
   }
 
-  /** Shows a text that is longer than its box whole, where rows are left below the fields. */
-  private void whole(Form form, int row) {
+  /** A text that is longer than its box, in lines. */
+  private List<String> whole(Form form) {
     int width = area.width() - labelWidth - 2;
-    int end = area.top() + area.height() - 2;
-    if (form.entry().typed().length() < width) {
+    return form.entry().typed().length() < width
+        ? List.of()
+        : Paragraph.lines(form.entry().typed(), area.width() - 4);
+  }
+
+  /**
+   * What is to be known of the field, and its text where that is longer than its box: from one row
+   * below what is drawn on, or next to it at the foot. Nothing where a list needs all the rows:
+   * half a sentence beside it says nothing.
+   */
+  private void tell(Form form, int below) {
+    String doubt = objection(form, form.at()).or(() -> form.doubt(form.at())).orElse("");
+    Style style = doubt.isEmpty() ? Style.PLAIN : Style.OBJECTION;
+    List<String> lines = Paragraph.lines(doubt.isEmpty() ? hint(form) : doubt, area.width());
+    int end = area.top() + area.height();
+    if (below > end - HINT_ROWS) {
       return;
     }
-    int at = row;
-    for (String line : Paragraph.lines(form.entry().typed(), area.width() - 4)) {
+    int shown = Math.min(end - below, lines.size());
+    int row = Math.min(below + 1, end - Math.max(HINT_ROWS, shown));
+    for (int i = 0; i < shown; i++) {
+      canvas.put(area.left(), row + i, lines.get(i), style);
+    }
+    int at = row + Math.max(HINT_ROWS, shown);
+    for (String line : whole(form)) {
       if (at < end) {
         canvas.put(area.left() + 2, at++, line, Style.PLAIN);
       }
-    }
-  }
-
-  /** At the foot of the area; a long text takes rows above as far as no field stands there. */
-  private void tell(Form form) {
-    String doubt = objection(form, form.at()).or(() -> form.doubt(form.at())).orElse("");
-    String text = doubt.isEmpty() ? hint(form) : doubt;
-    Style style = doubt.isEmpty() ? Style.PLAIN : Style.OBJECTION;
-    List<String> lines = Paragraph.lines(text, area.width());
-    int free = Math.max(2, area.height() - form.fields().size());
-    int shown = Math.min(free, lines.size());
-    int row = area.top() + area.height() - Math.max(2, shown);
-    for (int i = 0; i < shown; i++) {
-      canvas.put(area.left(), row + i, lines.get(i), style);
     }
   }
 
@@ -131,12 +153,17 @@ final class FormPane {
     return closed && !hint.contains("Down") ? hint + " Down picks." : hint;
   }
 
-  /** Below its field, or above it where more of the list fits there. */
-  private void list(Form form, int fieldRow) {
+  /**
+   * Below its field, or above it where more of the list fits there; over the rows of the hint only
+   * where it would be cut otherwise. Returns the row below it.
+   */
+  private int list(Form form, int fieldRow) {
     List<? extends Choices.Option<?>> options = form.suggestions();
     int wanted = Math.min(LONGEST_LIST, options.size());
-    int below = Math.min(wanted, area.top() + area.height() - fieldRow - 1);
+    int end = area.top() + area.height();
     int above = Math.min(wanted, fieldRow - area.top());
+    boolean apart = Math.max(end - HINT_ROWS - fieldRow - 1, above) >= wanted;
+    int below = Math.min(wanted, end - (apart ? HINT_ROWS : 0) - fieldRow - 1);
     int room = Math.max(below, above);
     int row = below >= above ? fieldRow + 1 : fieldRow - above;
     int first = Math.max(0, form.pickedOption() - room + 1);
@@ -148,7 +175,8 @@ final class FormPane {
       String line = (picked ? "> " : "  ") + option.text() + "  " + option.note();
       Style style = picked ? Style.FOCUS : Style.FIELD;
       canvas.fill(left, row + i - first, width, style);
-      canvas.put(left, row + i - first, line.substring(0, Math.min(width, line.length())), style);
+      canvas.put(left, row + i - first, Paragraph.cut(line.stripTrailing(), width), style);
     }
+    return row + room;
   }
 }

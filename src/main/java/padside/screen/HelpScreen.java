@@ -13,7 +13,6 @@ record HelpScreen(String about, List<Row> rows, int first) implements Screen {
   private static final Binding SCROLL =
       Binding.of("<down><pagedown><up><pageup>", "more", "what is further down; Up back");
   static final Binding LEAD = Binding.of("g", "guide", Everywhere.GUIDE.meaning());
-  private static final String MORE = "… more: Down";
   private static final int TOP = 2;
   private static final int LEFT = 2;
   private static final int MEANING_COLUMN = 13;
@@ -76,7 +75,7 @@ record HelpScreen(String about, List<Row> rows, int first) implements Screen {
       int column = each.shown().isEmpty() ? LEFT : MEANING_COLUMN;
       List<String> lines = Paragraph.lines(each.meaning(), canvas.size().columns() - column - LEFT);
       if (row + lines.size() - 1 > last) {
-        canvas.put(LEFT, last + 1, MORE, Style.LABEL);
+        canvas.put(LEFT, last + 1, Line.more("Down"));
         return;
       }
       canvas.put(LEFT, row, each.shown(), Style.STRONG);

@@ -286,8 +286,7 @@ record HistoryScreen(
       canvas.put(LEFT, top + 1 + i - first, lines.get(i).text(), lines.get(i).style());
     }
     if (first + rows < lines.size()) {
-      String more = "… " + (lines.size() - first - rows) + " more below: Space";
-      canvas.put(LEFT, top + 1 + rows, more, Style.LABEL);
+      canvas.put(LEFT, top + 1 + rows, Line.more("Space"));
     }
   }
 

@@ -18,6 +18,14 @@ import padside.units.Wind;
 final class LargeCheck {
   private static final int GAP = 3;
 
+  /**
+   * Blocks between two numbers beside each other, at least and where there is room: one block is
+   * between the digits of a number, and 14 beside 18 must not be read as 1418.
+   */
+  private static final int APART = 2;
+
+  private static final int WELL_APART = 4;
+
   /** Where a row of figures beside each other begins to be worth its rows. */
   private static final int TALL = 36;
 
@@ -77,8 +85,9 @@ final class LargeCheck {
     block(parts, band)
         .ifPresent(
             each -> {
-              int left = area.left() + (area.width() - width(parts, each)) / 2;
-              draw(canvas, parts, each, new FormPane.Area(left, area.top(), area.width(), height));
+              int wide = digits(parts, each) + gap(parts, each, area.width()) * (parts.size() - 1);
+              int left = area.left() + (area.width() - wide) / 2;
+              draw(canvas, parts, each, new FormPane.Area(left, area.top(), wide, height));
             });
   }
 
@@ -119,17 +128,33 @@ final class LargeCheck {
   }
 
   private static void draw(Canvas canvas, List<Part> parts, Size block, FormPane.Area area) {
+    int gap = gap(parts, block, area.width());
     int left = area.left();
     for (Part part : parts) {
       Figures.Sized figures = new Figures.Sized(part.figures(), block);
       figures.draw(canvas, left, area.top(), part.style());
       canvas.put(left, area.top() + figures.height(), part.caption(), Style.STRONG);
-      left += part.width(block) + GAP;
+      left += part.width(block) + gap;
     }
   }
 
+  /** With the least gaps. */
   private static int width(List<Part> parts, Size block) {
-    return parts.stream().mapToInt(part -> part.width(block) + GAP).sum() - GAP;
+    return digits(parts, block) + leastGap(block) * (parts.size() - 1);
+  }
+
+  private static int digits(List<Part> parts, Size block) {
+    return parts.stream().mapToInt(part -> part.width(block)).sum();
+  }
+
+  private static int leastGap(Size block) {
+    return Math.max(GAP, APART * block.columns());
+  }
+
+  /** Between two of them in so much room. */
+  private static int gap(List<Part> parts, Size block, int room) {
+    int shared = (room - digits(parts, block)) / Math.max(1, parts.size() - 1);
+    return Math.max(leastGap(block), Math.min(shared, WELL_APART * block.columns()));
   }
 
   /** Points while it is worked out, so that no old word is taken for a new one. */

@@ -61,7 +61,7 @@ record LessonsScreen(int first) implements Screen {
       canvas.put(LEFT, TOP + i - from, lines.get(i).text(), lines.get(i).style());
     }
     if (from + rows < lines.size()) {
-      canvas.put(LEFT, TOP + rows, "… more: Down", Style.LABEL);
+      canvas.put(LEFT, TOP + rows, Line.more("Down"));
     }
   }
 

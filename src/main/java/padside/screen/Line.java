@@ -10,6 +10,11 @@ record Line(String text, Style style) {
     return new Line(text, Style.STRONG);
   }
 
+  /** That a text goes on, with the key that shows how. */
+  static Line more(String key) {
+    return new Line("… more: " + key, Style.LABEL);
+  }
+
   static Line blank() {
     return plain("");
   }

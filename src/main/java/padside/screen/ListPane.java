@@ -2,6 +2,7 @@ package padside.screen;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import padside.fact.RecordId;
 
 /** Draws lines of cells under their headings, as wide as they need and no wider than there is. */
@@ -28,15 +29,44 @@ final class ListPane {
   /**
    * What stands over a column.
    *
+   * @param brief what stands there where the column needs less room than its heading
    * @param toRight numbers, which end below each other
+   * @param fit what becomes of the column where there is little room
    */
-  record Heading(String text, boolean toRight) {
+  record Heading(String text, String brief, boolean toRight, Fit fit) {
+    /** What becomes of a column where not all of them have room. */
+    enum Fit {
+      /** Its cells are cut. */
+      CUT,
+      /** Nothing: a part of a number or a date would be a wrong one. */
+      WHOLE,
+      /** It is left out; the last of several first. */
+      SPARE
+    }
+
     static Heading of(String text) {
-      return new Heading(text, false);
+      return new Heading(text, text, false, Fit.CUT);
     }
 
     static Heading ofNumbers(String text) {
-      return new Heading(text, true);
+      return new Heading(text, text, true, Fit.WHOLE);
+    }
+
+    Heading whole() {
+      return new Heading(text, brief, toRight, Fit.WHOLE);
+    }
+
+    Heading spare() {
+      return new Heading(text, brief, toRight, Fit.SPARE);
+    }
+
+    Heading orBriefly(String shorter) {
+      return new Heading(text, shorter, toRight, fit);
+    }
+
+    /** The words that fit a column. */
+    String within(int width) {
+      return text.length() <= width ? text : brief;
     }
   }
 
@@ -44,7 +74,7 @@ final class ListPane {
   static void draw(Canvas canvas, List<Heading> headings, List<Item> items, int index, Rows rows) {
     int room = canvas.size().columns() - 2 * LEFT;
     ListPane pane = new ListPane(canvas, headings, ListColumns.of(headings, items, room));
-    pane.line(rows.top(), headings.stream().map(Heading::text).toList(), Style.LABEL);
+    pane.line(rows.top(), pane.words(), Style.LABEL);
     int height = rows.lines();
     int first = Math.max(0, Math.min(index - height / 2, items.size() - height));
     for (int i = first; i < items.size() && i - first < height; i++) {
@@ -56,6 +86,12 @@ final class ListPane {
       }
       pane.line(row, items.get(i).cells(), style);
     }
+  }
+
+  private List<String> words() {
+    return IntStream.range(0, headings.size())
+        .mapToObj(i -> headings.get(i).within(columns.widths().get(i)))
+        .toList();
   }
 
   /** The last cell of a line where it has to be cut, to be shown whole elsewhere. */
@@ -89,6 +125,9 @@ final class ListPane {
     int column = LEFT;
     for (int i = 0; i < headings.size(); i++) {
       int width = columns.widths().get(i);
+      if (columns.isOut(i)) {
+        continue;
+      }
       String text = Paragraph.cut(cells.get(i), width);
       int indent = headings.get(i).toRight() ? width - text.length() : 0;
       canvas.put(column + indent, row, text, style);

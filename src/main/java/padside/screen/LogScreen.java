@@ -155,11 +155,11 @@ record LogScreen(long asked, Search search, Optional<String> objection, Optional
   @Override
   public List<ListPane.Heading> headings(World world) {
     return List.of(
-        ListPane.Heading.of("Date"),
+        ListPane.Heading.of("Date").whole(),
         ListPane.Heading.of("Rocket"),
-        ListPane.Heading.of("Motor"),
-        ListPane.Heading.of("Check"),
-        ListPane.Heading.ofNumbers("Altitude"),
+        ListPane.Heading.of("Motor").whole(),
+        ListPane.Heading.of("Check").spare(),
+        ListPane.Heading.ofNumbers("Altitude").orBriefly("Alt."),
         ListPane.Heading.of("Outcome"));
   }
 

@@ -53,12 +53,12 @@ record LotShelf(Map<RecordId, Integer> corrections) implements Shelf {
   @Override
   public List<ListPane.Heading> headings(World world) {
     return List.of(
-        ListPane.Heading.of("Motor"),
+        ListPane.Heading.of("Motor").whole(),
         ListPane.Heading.of("Lot"),
         ListPane.Heading.ofNumbers("Left"),
-        ListPane.Heading.of("of"),
+        ListPane.Heading.of("of").whole(),
         ListPane.Heading.ofNumbers("Failed"),
-        ListPane.Heading.of("Bought on"),
+        ListPane.Heading.of("Bought on").spare(),
         ListPane.Heading.of("Place"),
         ListPane.Heading.of("Note"));
   }

@@ -14,7 +14,8 @@ record Mark(String shown, String meaning) {
           new Mark(">", "the field that is typed into"),
           new Mark("!", "what is typed there cannot be taken yet; the reason stands below"),
           new Mark("?", "taken, but unlikely; the reason stands below"),
-          new Mark("=", "how it was understood"));
+          new Mark("=", "how it was understood"),
+          new Mark("…", "beside the first or the last line: there are more fields"));
 
   static final List<Mark> OF_CHECK =
       List.of(

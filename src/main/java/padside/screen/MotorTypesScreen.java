@@ -40,7 +40,7 @@ record MotorTypesScreen() implements Shelf {
         ListPane.Heading.of("Delays"),
         ListPane.Heading.ofNumbers("Impulse"),
         ListPane.Heading.ofNumbers("Burn"),
-        ListPane.Heading.of("Where the numbers come from"));
+        ListPane.Heading.of("Where the numbers come from").orBriefly("Source"));
   }
 
   @Override

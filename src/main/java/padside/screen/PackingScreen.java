@@ -29,7 +29,7 @@ record PackingScreen(
       List.of(
           ListPane.Heading.of(""),
           ListPane.Heading.of("What"),
-          ListPane.Heading.of("Where, and what to know"));
+          ListPane.Heading.of("Where, and what to know").orBriefly("Where"));
 
   static PackingScreen of(RecordId day, World world) {
     return new PackingScreen(day, ListCursor.start(), Optional.empty(), world.turn(), 0);

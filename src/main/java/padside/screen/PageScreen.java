@@ -26,7 +26,7 @@ record PageScreen(
       Binding.of(
           "h", "write HTML", "write it as a web page, to be read and printed from a browser");
   private static final Binding DOWN =
-      Binding.of("<down><pagedown><end> ", "down", "further down; Page and Space by ten, End");
+      Binding.of("<down><pagedown><end> ", "scroll", "further down; Page and Space by ten, End");
   private static final Binding UP = Binding.of("<up><pageup><home>", "", "further up; Home");
 
   static PageScreen of(PageKind kind, String which, World world) {
@@ -96,7 +96,7 @@ record PageScreen(
       canvas.put(LEFT, row++, line.text(), line.strong() ? Style.STRONG : Style.PLAIN);
     }
     if (from + room < lines.size()) {
-      canvas.put(LEFT, canvas.size().rows() - 2, "… more below", Style.LABEL);
+      canvas.put(LEFT, canvas.size().rows() - 2, Line.more("Down"));
     }
   }
 

@@ -21,18 +21,18 @@ final class PlanView {
       List.of(
           ListPane.Heading.ofNumbers("#"),
           ListPane.Heading.of("Rocket"),
-          ListPane.Heading.of("Motor"),
-          ListPane.Heading.of("Stands"),
+          ListPane.Heading.of("Motor").whole(),
+          ListPane.Heading.of("Limit").whole(),
           ListPane.Heading.of("To see to"));
 
   private static final List<ListPane.Heading> WIDE_HEADINGS =
       List.of(
           ListPane.Heading.ofNumbers("#"),
           ListPane.Heading.of("Rocket"),
-          ListPane.Heading.of("Motor"),
+          ListPane.Heading.of("Motor").whole(),
           ListPane.Heading.of("Recovery"),
           ListPane.Heading.of("Altimeter"),
-          ListPane.Heading.of("Stands"),
+          ListPane.Heading.of("Limit").whole(),
           ListPane.Heading.of("To see to"));
 
   private PlanView() {}

@@ -1,7 +1,11 @@
 package padside.screen;
 
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.IntStream;
+import padside.fact.RecordId;
+import padside.flight.Flight;
 import padside.flight.Kind;
 import padside.flight.RecoveryDevice;
 import padside.flight.Rocket;
@@ -47,6 +51,31 @@ final class RocketFields {
             FormField.of(Rocket.FLIER, "Flier", new Texts(""), "Whose it is."),
             FormField.of(Rocket.NOTE, "Note", new Texts(""), "Anything worth knowing."),
             fixed()));
+  }
+
+  /**
+   * The same above which stands the drag coefficient of the rocket's newest prediction. What its
+   * altitudes say of now is worked out with the next check: that takes too long for a key.
+   */
+  static RecordForm.Sheet sheet(RecordId rocket, World world) {
+    RecordForm.Sheet sheet = sheet(world);
+    return new RecordForm.Sheet(
+        sheet.kind(), sheet.noun(), sheet.fields(), (facts, now) -> drag(rocket, now));
+  }
+
+  private static Optional<String> drag(RecordId rocket, World world) {
+    return world.log().flights().stream()
+        .filter(flight -> flight.rocket().equals(Optional.of(rocket)))
+        .filter(flight -> flight.facts().get(Flight.PREDICTED_DRAG).isPresent())
+        .findFirst()
+        .map(
+            flight ->
+                String.format(
+                    Locale.ROOT,
+                    "Last predicted with drag %.2f, for %s on %s.",
+                    flight.facts().get(Flight.PREDICTED_DRAG).orElseThrow(),
+                    FlightText.motors(flight).orElse("no motor"),
+                    FlightText.date(flight, world)));
   }
 
   private static FormField<Mass> mass(UnitSystem units) {

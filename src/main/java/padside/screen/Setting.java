@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import padside.fact.Column;
 import padside.fact.Facts;
@@ -13,9 +14,11 @@ import padside.form.FormField;
 import padside.form.Texts;
 import padside.insight.Confidence;
 import padside.preflight.Settings;
+import padside.units.Length;
 import padside.units.Notation;
 import padside.units.Notations;
 import padside.units.Reading;
+import padside.units.Speed;
 import padside.units.UnitSystem;
 
 /**
@@ -70,10 +73,10 @@ public record Setting(
   public static final Setting OWN_LIMIT =
       new Setting(
           "own-limit",
-          "Own limit",
+          "Own wind limit",
           "The most wind you fly in, whatever the code allows; blank for no limit of your own.",
           "",
-          units -> shown(Notations.windSpeed(units)),
+          units -> shown(Notations.windSpeed(units), Speed::metresPerSecond),
           true);
 
   public static final Setting ROD_DIVISOR =
@@ -92,7 +95,7 @@ public record Setting(
           "Own ceiling",
           "The highest apogee you fly to, such as a waiver's; blank for no ceiling of your own.",
           "",
-          units -> shown(Notations.altitude(units)),
+          units -> shown(Notations.altitude(units), Length::metres),
           true);
 
   public static final Setting OWN_ROD_EXIT =
@@ -101,7 +104,7 @@ public record Setting(
           "Own rod exit",
           "The least speed off the rod you fly with, where the rules ask for less; blank for none.",
           "",
-          units -> shown(Notations.flightSpeed(units)),
+          units -> shown(Notations.flightSpeed(units), Speed::metresPerSecond),
           true);
 
   public static final Setting OWN_THRUST =
@@ -121,7 +124,7 @@ public record Setting(
           "How many flights in 100 predictions hold, 50 to 99. Failures and delays keep 95, so that no"
               + " lot looks safer.",
           String.valueOf(Confidence.usual().percent()),
-          units -> whole(Confidence.LEAST, Confidence.MOST, "90"),
+          units -> ofHundred(whole(Confidence.LEAST, Confidence.MOST, "90")),
           true);
 
   public static final Setting FLIER =
@@ -195,7 +198,7 @@ public record Setting(
   public static final Setting WIND_MINUTES =
       new Setting(
           "wind.minutes",
-          "Wind over",
+          "Wind minutes",
           "How many minutes the meter's wind is averaged over, 1 to 60.",
           "2",
           units -> whole(1, 60, "2"),
@@ -299,74 +302,70 @@ public record Setting(
   }
 
   /** A quantity, kept with its unit so that it stays what it is under other units. */
-  private static <T> Notation<String> shown(Notation<T> notation) {
-    return new Notation<>() {
-      @Override
-      public Reading<String> read(String typed) {
-        boolean itself = typed.chars().anyMatch(Character::isLetter); // nothing is rounded
-        return notation.read(typed).map(value -> itself ? typed : notation.show(value));
-      }
+  private static <T> Notation<String> shown(Notation<T> notation, ToDoubleFunction<T> size) {
+    return new Kept(
+        typed -> {
+          Reading<T> read = notation.read(typed);
+          if (read.value().filter(value -> size.applyAsDouble(value) < 0).isPresent()) {
+            return Reading.refused(
+                Reading.echo(typed)
+                    + " is below zero; write one like "
+                    + notation.example()
+                    + ", or leave it blank.");
+          }
+          boolean itself = typed.chars().anyMatch(Character::isLetter); // nothing is rounded
+          return read.map(value -> itself ? typed : notation.show(value));
+        },
+        notation.example());
+  }
 
-      @Override
-      public String show(String value) {
-        return value;
-      }
-
-      @Override
-      public String example() {
-        return notation.example();
-      }
-    };
+  /** As well with the sign a share of a hundred is often written with. */
+  private static Notation<String> ofHundred(Notation<String> number) {
+    return new Kept(
+        typed -> {
+          Reading<String> bare = number.read(typed.replaceFirst("\\s*%$", ""));
+          return bare.value().isPresent() ? bare : number.read(typed);
+        },
+        number.example());
   }
 
   private static Notation<String> whole(int least, int most, String example) {
     Notation<String> number = within(least, most, example);
-    return new Notation<>() {
-      @Override
-      public Reading<String> read(String typed) {
-        Reading<String> read = number.read(typed);
-        return read.value().filter(text -> !text.matches("\\d+")).isPresent()
-            ? Reading.refused(
-                Reading.echo(typed) + " is no whole number; write one like " + example() + ".")
-            : read;
-      }
-
-      @Override
-      public String show(String value) {
-        return value;
-      }
-
-      @Override
-      public String example() {
-        return example;
-      }
-    };
+    return new Kept(
+        typed -> {
+          Reading<String> read = number.read(typed);
+          return read.value().filter(text -> !text.matches("\\d+")).isPresent()
+              ? Reading.refused(
+                  Reading.echo(typed) + " is no whole number; write one like " + example + ".")
+              : read;
+        },
+        example);
   }
 
   private static Notation<String> within(double least, double most, String example) {
     Notation<Double> number = Notations.number();
-    return new Notation<>() {
-      @Override
-      public Reading<String> read(String typed) {
-        boolean fits =
-            number.read(typed).value().filter(each -> each >= least && each <= most).isPresent();
-        return fits
-            ? Reading.of(typed.strip())
-            : Reading.refused(
-                Reading.echo(typed)
-                    + " is no number from %s to %s; write one like %s."
-                        .formatted(number.show(least), number.show(most), example()));
-      }
+    return new Kept(
+        typed ->
+            number.read(typed).value().filter(each -> each >= least && each <= most).isPresent()
+                ? Reading.of(typed.strip())
+                : Reading.refused(
+                    Reading.echo(typed)
+                        + " is no number from %s to %s; write one like %s."
+                            .formatted(number.show(least), number.show(most), example)),
+        example);
+  }
 
-      @Override
-      public String show(String value) {
-        return value;
-      }
+  /** Reads a typed text into the one that is kept, which is shown as it is. */
+  private record Kept(Function<String, Reading<String>> reading, String example)
+      implements Notation<String> {
+    @Override
+    public Reading<String> read(String typed) {
+      return reading.apply(typed);
+    }
 
-      @Override
-      public String example() {
-        return example;
-      }
-    };
+    @Override
+    public String show(String value) {
+      return value;
+    }
   }
 }

@@ -112,9 +112,9 @@ record SightShelf(RecordId flight) implements Shelf {
   public List<ListPane.Heading> headings(World world) {
     return List.of(
         ListPane.Heading.of("Seen"),
-        ListPane.Heading.of("Toward"),
-        ListPane.Heading.of("From"),
-        ListPane.Heading.of("Elevation"),
+        ListPane.Heading.of("Toward").whole(),
+        ListPane.Heading.of("From").whole(),
+        ListPane.Heading.of("Elevation").whole(),
         ListPane.Heading.of("Note"));
   }
 

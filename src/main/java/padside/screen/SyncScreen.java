@@ -47,7 +47,7 @@ record SyncScreen(ListCursor cursor, Optional<Form> adding, Optional<RecordId> a
   private static final List<ListPane.Heading> HEADINGS =
       List.of(
           ListPane.Heading.of("Place"),
-          ListPane.Heading.of("Last"),
+          ListPane.Heading.of("Last").whole(),
           ListPane.Heading.ofNumbers("Sent"),
           ListPane.Heading.ofNumbers("Came"));
 

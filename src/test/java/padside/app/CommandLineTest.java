@@ -133,6 +133,19 @@ class CommandLineTest {
         .contains("{rule=site, kind=no-go, sentence=field 398 ft at its smallest");
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "settings own-ceiling -5ft, \"-5ft\"",
+    "settings own-limit -5 mph, \"-5 mph\"",
+    "settings --wings, \"--wings\" is no setting"
+  })
+  void a_setting_refuses_a_value_below_zero_as_a_value(String line, String told) {
+    Ran ran = run(line);
+
+    assertThat(ran.status()).isEqualTo(Exit.USAGE);
+    assertThat(ran.err()).contains(told).doesNotContain("option");
+  }
+
   @Test
   void settings_stand_where_no_option_is_given() {
     Settings usual =

@@ -294,7 +294,7 @@ class PadMorningIT {
     toField("Landed on");
     pad.type("lost");
     pad.press("F2");
-    pad.seesLine("Sparrow", "flown", "landed on lost");
+    pad.seesLine("Sparrow", "flown", "lost");
     lookForIt();
   }
 

@@ -30,7 +30,7 @@ class SettingsIT {
     pad.launch("demo");
     pad.sees("Day");
     pad.press("a");
-    pad.seesLine("Own limit", "12 mph");
+    pad.seesLine("Own wind limit", "12 mph");
     pad.type("metric");
     pad.press("F2");
     pad.sees("Kept.");

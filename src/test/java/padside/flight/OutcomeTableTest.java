@@ -54,6 +54,7 @@ class OutcomeTableTest {
     assertThat(shipped.told(nominal)).isEqualTo("nominal");
     assertThat(shipped.told(nominal.with(Flight.LANDED_ON, "tree").with(Flight.EJECTION, "late")))
         .isEqualTo("ejection late, landed on tree");
+    assertThat(shipped.told(nominal.with(Flight.LANDED_ON, OutcomeTable.LOST))).isEqualTo("lost");
   }
 
   @Test

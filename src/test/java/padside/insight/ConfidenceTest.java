@@ -13,7 +13,7 @@ import padside.flight.Flight;
 
 class ConfidenceTest {
   @ParameterizedTest
-  @CsvSource({"50, 5 in 10", "90, 9 in 10", "95, 95 %", "99, 99 %"})
+  @CsvSource({"50, 50 in 100", "90, 90 in 100", "95, 95 in 100", "99, 99 in 100"})
   void is_told_in_whole_flights(int percent, String words) {
     assertThat(new Confidence(percent).words()).isEqualTo(words);
   }

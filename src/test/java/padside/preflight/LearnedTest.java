@@ -20,6 +20,7 @@ import padside.flight.RecoveryDevice;
 import padside.flight.Rocket;
 import padside.insight.Confidence;
 import padside.insight.Drag;
+import padside.physics.Launch;
 import padside.units.Length;
 import padside.units.Mass;
 import padside.units.Speed;
@@ -117,6 +118,19 @@ class LearnedTest {
     }
     assertThat(last).isLessThan(before / 4);
     assertThat(foretold(card("B6-4")).drag().words()).endsWith("from 8 flights");
+  }
+
+  /** It says how much an interval holds; where the rocket goes is not for it to say. */
+  @Test
+  void a_confidence_changes_no_drag_a_launch_is_flown_with() {
+    flew("C6-5", 1);
+    flew("C6-7", 1);
+    Card card = put(card("B6-4"));
+
+    Launch usual = Launches.of(card).launch().orElseThrow();
+    Launch bolder = Launches.of(card, new Confidence(60)).launch().orElseThrow();
+    assertThat(bolder).isEqualTo(usual);
+    assertThat(usual.airframe().dragCoefficient()).isNotEqualTo(Launches.USUAL_ROCKET_DRAG);
   }
 
   private double missM(Facts card) {

@@ -106,7 +106,9 @@ class ByWireTest {
 
     assertThat(desk.press("nher<enter>").frame()).contains("4 gusting 5 mph ·");
     desk.press("<esc><f6>");
-    assertThat(desk.frame()).contains("Wind 9g14 mph 225 by wire · now").doesNotContain("F6 takes");
+    assertThat(desk.frame())
+        .contains("Wind 9 gusting 14 mph from SW by wire · now")
+        .doesNotContain("F6 takes");
     assertThat(readings()).hasSize(2);
     assertThat(desk.press("nkit<enter>").frame()).contains("NO-GO", "9 gusting 14 mph ·");
   }
@@ -123,7 +125,7 @@ class ByWireTest {
     desk.press("<f2>");
     assertThat(readings()).hasSize(1);
     assertThat(readings().get(0).facts().typed(Weather.WIND_MEAN)).contains("9g14 mph 225 by wire");
-    assertThat(desk.frame()).contains("Wind 9g14 mph 225 by wire · now");
+    assertThat(desk.frame()).contains("Wind 9 gusting 14 mph from SW by wire · now");
 
     desk.press("w4g5 W");
     assertThat(desk.frame()).contains("F6 takes 9g14 mph 225 by wire · now");
@@ -192,9 +194,11 @@ class ByWireTest {
     int before = desk.keys();
     desk.press("w<enter>");
     assertThat(desk.keys() - before).isEqualTo(2);
-    assertThat(desk.frame()).contains("NO-GO", "9 gusting 14 mph ·", "9g14 mph 225 by wire · now");
+    assertThat(desk.frame())
+        .contains("NO-GO", "9 gusting 14 mph ·", "9 gusting 14 mph from SW by wire · now");
     blows("6g9 SW");
-    assertThat(desk.frame()).contains("GO", "6 gusting 9 mph ·", "6g9 mph 225 by wire · now");
+    assertThat(desk.frame())
+        .contains("GO", "6 gusting 9 mph ·", "6 gusting 9 mph from SW by wire · now");
     desk.press("w5 W<enter>");
     blows("9g14 SW");
     assertThat(desk.frame()).contains("5 mph ·");

@@ -104,7 +104,7 @@ class ChartScreenTest {
     desk.checking(card -> FixedFlight.in(Fixed.check(card), careful));
 
     assertThat(desk.press("nher<enter>8g14 sw<f4>").frame(new Size(60, 20)))
-        .contains("half land here", "95 % land within");
+        .contains("half land here", "95 in 100 land here");
   }
 
   @Test

@@ -27,8 +27,8 @@ class PageScreenTest {
     String top = desk.frame();
     String end = desk.press("<end><pagedown><pagedown><pagedown>").frame();
 
-    assertThat(top).contains("more below");
-    assertThat(end).doesNotContain("more below").isNotEqualTo(top);
+    assertThat(top).contains("… more: Down");
+    assertThat(end).doesNotContain("… more: Down").isNotEqualTo(top);
     assertThat(desk.press("<home>").frame()).isEqualTo(top);
     assertThat(desk.press("<esc>").frame()).contains("Pages worth keeping");
   }

@@ -59,7 +59,7 @@ class RangeBoxUseTest {
     Desk desk = meadow.desk();
     assertThat(desk.press("b").frame()).containsPattern("K7 +5 +6 +1\\b");
     desk.press("<esc>nher<enter>" + "<s-tab>".repeat(8) + "<down>");
-    assertThat(desk.frame()).contains("C6-5  1 failed, lot K7,");
+    assertThat(desk.frame()).contains("C6-5  1 failed, lot K7…");
     assertThat(desk.press("<tab><down>").frame()).contains("K7  1 failed, 5 left");
   }
 

@@ -7,6 +7,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.FieldSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import padside.units.UnitSystem;
 
 class SettingTest {
@@ -33,9 +34,13 @@ class SettingTest {
     "own-limit, soft, 6mph",
     "rod-divisor, 0, 1 to 20",
     "own-ceiling, high, ft",
+    "own-ceiling, -5ft, below zero",
     "own-rod-exit, fast, ft/s",
+    "own-rod-exit, -30ft/s, like",
     "own-thrust, 0.5, 1 to 50",
     "confidence, 100, 50 to 99",
+    "confidence, 100%, 50 to 99",
+    "confidence, %, 50 to 99",
     "confidence, 90.5, like 90",
     "looks, plaid, black-on-white",
     "hands, three, cold",
@@ -47,6 +52,12 @@ class SettingTest {
     assertThat(setting.read(typed, UnitSystem.US).objection().orElseThrow())
         .contains('"' + typed + '"', advice)
         .endsWith(".");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"90", "90%", "90 %"})
+  void a_confidence_may_be_told_with_a_percent_sign(String typed) {
+    assertThat(Setting.CONFIDENCE.read(typed, UnitSystem.US).value()).contains("90");
   }
 
   /** A limit typed under one system stays the same wind under the other. */

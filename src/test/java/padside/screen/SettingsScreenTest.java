@@ -121,7 +121,7 @@ class SettingsScreenTest {
   void what_cannot_be_read_keeps_the_form_and_says_why() {
     open(Map.of());
 
-    assertThat(desk.press("<tab><tab>soft<f2>").frame()).contains("! Own limit", "6mph");
+    assertThat(desk.press("<tab><tab>soft<f2>").frame()).contains("! Own wind limit", "6mph");
     assertThat(newest()).isInstanceOf(Effect.ReadSettings.class);
     assertThat(desk.press("<f11>12" + "<tab>".repeat(4) + "99<f2>").frame()).contains("1 to 20");
   }
@@ -133,7 +133,7 @@ class SettingsScreenTest {
     desk.told(new Event.NotRead(kept().ticket(), new Fault("full", "No room.", "Make room.")));
 
     assertThat(desk.frame()).contains("No room.", "Make room.");
-    assertThat(desk.press("<enter>").frame()).contains("Own limit", "14");
+    assertThat(desk.press("<enter>").frame()).contains("Own wind limit", "14");
     desk.press("<f2>");
     assertThat(kept().changed()).isEqualTo(Map.of("own-limit", "14 mph"));
   }
