@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.sqlite.NativeLibraryNotFoundException;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteConnection;
 import org.sqlite.jdbc4.JDBC4Connection;
@@ -94,7 +95,15 @@ final class Database implements AutoCloseable {
 
   /** Without the driver's own entry, which would wait at every start until the JDK has noted it. */
   private static Connection connection(String address, SQLiteConfig config) throws SQLException {
-    return new JDBC4Connection("jdbc:sqlite:" + address, address, config.toProperties());
+    try {
+      return new JDBC4Connection("jdbc:sqlite:" + address, address, config.toProperties());
+    } catch (SQLException e) {
+      throw e.getCause() instanceof NativeLibraryNotFoundException missing
+          ? new NoLibraryException(missing)
+          : e;
+    } catch (UnsatisfiedLinkError e) {
+      throw new NoLibraryException(e); // it was looked for before and not found
+    }
   }
 
   /** Shows what another database holds under a name, until it is detached. */

@@ -208,7 +208,7 @@ final class LogDatabase {
       try {
         return new Opening(folder, folder, medium).open(doubted);
       } catch (IOException | SQLException e) {
-        if (temporary.isEmpty()) {
+        if (temporary.isEmpty() || e instanceof NoLibraryException) {
           throw e;
         }
         notices.add(

@@ -42,6 +42,14 @@ public final class LogFaults {
   }
 
   static Fault unreadable(Path folder, Exception e) {
+    if (e instanceof NoLibraryException) {
+      return new Fault(
+          "log-library",
+          "SQLite, which keeps the log in " + folder + ", cannot be loaded on this machine.",
+          "Start Padside by bin/padside; by java -jar, name with -Djava.io.tmpdir= a folder where"
+              + " programs may be run. The log is as it was.",
+          e);
+    }
     return new Fault(
         "log-unreadable",
         "The log in " + folder + " cannot be read: " + reason(e) + ".",

@@ -94,7 +94,7 @@ public final class LogFolder extends LogQueries {
   public static void readyLibrary() {
     try (Database database = Database.inMemory()) {
       database.number("SELECT 1");
-    } catch (SQLException | UnsatisfiedLinkError e) {
+    } catch (SQLException e) {
       return; // the opening meets the same and says so
     }
   }
@@ -103,7 +103,7 @@ public final class LogFolder extends LogQueries {
    * Opens the log in a folder, which is made when missing, and takes it for this program.
    *
    * @throws Fault {@code log-folder} when the folder cannot be made or written, {@code log-in-use},
-   *     {@code log-newer}, {@code log-foreign}, {@code log-unreadable}
+   *     {@code log-newer}, {@code log-foreign}, {@code log-library}, {@code log-unreadable}
    */
   public static LogFolder open(Path folder, Machine machine) throws Fault {
     return open(folder, machine, new Medium());

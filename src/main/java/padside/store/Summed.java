@@ -94,7 +94,7 @@ public final class Summed {
     return HexFormat.of().toHexDigits((int) crc.getValue());
   }
 
-  static String firstLine(Exception e) {
+  static String firstLine(Throwable e) {
     return e.getMessage() == null
         ? "unreadable"
         : e.getMessage().lines().findFirst().orElse("unreadable");
