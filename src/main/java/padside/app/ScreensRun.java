@@ -50,6 +50,10 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
   private final LogKeeper keeper;
   private final Checker checker;
   private final PlaceKeeper place;
+
+  /** Where the flier was when the program ended last without being left. */
+  private final List<Bookmark> marks;
+
   private final SyncKeeper sync;
   private final TraceKeeper traces;
   private final PageKeeper pages;
@@ -65,22 +69,17 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
       ThisMachine machine,
       Optional<WindSource> meter,
       Where where) {
-    Thread library = new Thread(LogFolder::readyLibrary, "padside library");
-    library.setDaemon(true);
-    library.start();
     this.settings = settings;
     this.machine = machine;
-    Looks looks = shown(settings.ease());
-    this.display =
-        where == Where.WINDOW
-            ? Window.open(looks, inbox::input)
-            : Console.open(Tty.of(System.getProperties()), looks, inbox::input);
     this.keeper = new LogKeeper(folder, machine, inbox);
+    this.place = new PlaceKeeper(folder, inbox::failed);
+    this.marks = place.read();
+    keeper.open(marks.isEmpty()); // a place may be at any flight
+    this.display = display(where);
     this.checker = new Checker(check(settings), inbox);
     this.set =
         new SettingsKeeper(
             Folders.of(System.getenv()).settings(), now -> checker.use(check(now)), inbox);
-    this.place = new PlaceKeeper(folder, inbox::failed);
     SyncPlaces places =
         new SyncPlaces(folder, SyncPlaces.ssh(settings, false), () -> keeper.ask(SyncCommand::now));
     this.sync = new SyncKeeper(keeper, places, inbox);
@@ -89,6 +88,32 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
     this.wind = new WindKeeper(meter, machine::uptimeSeconds, inbox);
     Thread.setDefaultUncaughtExceptionHandler((thread, bug) -> inbox.failed(bug));
     Runtime.getRuntime().addShutdownHook(signalled);
+  }
+
+  /** Loads what opening the log will want, while other threads do what comes before that. */
+  private static void loadAhead() {
+    start("padside library", LogFolder::readyLibrary);
+    start("padside motors", Shipped::motors);
+  }
+
+  private static void start(String name, Runnable work) {
+    Thread thread = new Thread(work, name);
+    thread.setDaemon(true);
+    thread.start();
+  }
+
+  /** The log, which is being opened already, is let go where nothing can be shown. */
+  private Display display(Where where) {
+    Looks looks = shown(settings.ease());
+    try {
+      return where == Where.WINDOW
+          ? Window.open(looks, inbox::input)
+          : Console.open(Tty.of(System.getProperties()), looks, inbox::input);
+    } catch (RuntimeException | Error unshown) {
+      keeper.close();
+      place.close();
+      throw unshown;
+    }
   }
 
   /** Where the screens are shown. */
@@ -114,6 +139,7 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
   }
 
   private static int overBackedUp(Path folder, Where where) {
+    loadAhead();
     SettingsFile settings = SettingsFile.own();
     ThisMachine machine = new ThisMachine(settings.clock());
     ScreensRun run = new ScreensRun(folder, settings, machine, settings.wind(), where);
@@ -126,6 +152,7 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
 
   /** Opens the screens on the made-up season, whose dates no clock has to fit, in made-up wind. */
   static int overSeason(Path folder, Where where) {
+    loadAhead();
     SettingsFile settings = SettingsFile.own();
     Optional<WindSource> meter = Optional.of(settings.wind().orElse(WindSource.simulated(2)));
     ThisMachine machine = new ThisMachine(Setting.Clock.TRUSTED);
@@ -174,7 +201,6 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
    * an empty one: what that loads the first screen needs too.
    */
   private World awaitLog() {
-    keeper.open(place.read().isEmpty()); // a place may be at any flight
     display.paint(OpeningFrame.of(display.size()));
     World world = empty();
     Session.start(world).view(display.size());
@@ -224,7 +250,7 @@ final class ScreensRun implements ScreenLoop.Outside, AutoCloseable {
   /** A place that cannot be shown must not keep the flier from the log. */
   private Session.Turn resumed(World world) {
     try {
-      Session.Turn turn = Session.resume(world, place.read());
+      Session.Turn turn = Session.resume(world, marks);
       turn.session().view(display.size());
       return turn;
     } catch (RuntimeException | StackOverflowError bug) {

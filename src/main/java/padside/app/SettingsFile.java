@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import padside.fact.Fault;
 import padside.insight.Confidence;
@@ -48,7 +49,9 @@ record SettingsFile(Map<String, String> texts, List<String> told) {
   /** Reads the file; no file means the usual settings. */
   static SettingsFile read(Path file) {
     try {
-      return read(file, text(file).values());
+      return isThere(file)
+          ? read(file, text(file).values())
+          : new SettingsFile(Map.of(), List.of());
     } catch (Fault unread) {
       return new SettingsFile(
           Map.of(), List.of(unread.sentence() + " The usual settings stand. " + unread.nextStep()));
@@ -57,7 +60,7 @@ record SettingsFile(Map<String, String> texts, List<String> told) {
 
   /** What the file says, or a fresh one would where there is none. */
   private static SettingsText text(Path file) throws Fault {
-    if (Files.notExists(file, LinkOption.NOFOLLOW_LINKS)) {
+    if (!isThere(file)) {
       return SettingsText.fresh();
     }
     try {
@@ -70,6 +73,10 @@ record SettingsFile(Map<String, String> texts, List<String> told) {
           "The settings file " + file + " cannot be read: " + why(file, e) + ".",
           "Mend it or take it away; nothing of it was changed.");
     }
+  }
+
+  private static boolean isThere(Path file) {
+    return !Files.notExists(file, LinkOption.NOFOLLOW_LINKS);
   }
 
   private static String why(Path file, Exception e) {
@@ -148,17 +155,17 @@ record SettingsFile(Map<String, String> texts, List<String> told) {
         units,
         text(Setting.RULES),
         new OwnLimits(
-            set(Setting.OWN_LIMIT, Notations.windSpeed(units)),
-            set(Setting.OWN_CEILING, Notations.altitude(units)),
-            set(Setting.OWN_ROD_EXIT, Notations.flightSpeed(units)),
-            set(Setting.OWN_THRUST, Notations.number())),
-        set(Setting.ROD_DIVISOR, Notations.number()),
+            set(Setting.OWN_LIMIT, () -> Notations.windSpeed(units)),
+            set(Setting.OWN_CEILING, () -> Notations.altitude(units)),
+            set(Setting.OWN_ROD_EXIT, () -> Notations.flightSpeed(units)),
+            set(Setting.OWN_THRUST, Notations::number)),
+        set(Setting.ROD_DIVISOR, Notations::number),
         new Confidence(Integer.parseInt(text(Setting.CONFIDENCE))),
         set(Setting.FLIER));
   }
 
-  private <T> Optional<T> set(Setting setting, Notation<T> notation) {
-    return set(setting).flatMap(text -> notation.read(text).value());
+  private <T> Optional<T> set(Setting setting, Supplier<Notation<T>> notation) {
+    return set(setting).flatMap(text -> notation.get().read(text).value());
   }
 
   private static UnitSystem units(Optional<String> word) {

@@ -15,8 +15,14 @@ import padside.plan.PackingTable;
 final class Shipped {
   private Shipped() {}
 
+  /** Read once, by whoever asks first; others wait for it. */
+  private static final class Motors {
+    private static final MotorTable TABLE =
+        read("motors.csv", csv -> new MotorTable(MotorTable.read(csv, "motors.csv").types()));
+  }
+
   static MotorTable motors() {
-    return read("motors.csv", csv -> new MotorTable(MotorTable.read(csv, "motors.csv").types()));
+    return Motors.TABLE;
   }
 
   static OutcomeTable outcomes() {

@@ -1,6 +1,7 @@
 package padside.app;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.net.InetAddress;
 import java.net.UnknownHostException;
 import java.nio.file.Files;
@@ -18,14 +19,17 @@ import padside.screen.Setting;
 import padside.store.Machine;
 import padside.units.TimeSpan;
 
-/** The machine this runs on, as the log wants to know it. */
+/**
+ * The machine this runs on, as the log wants to know it. Linux is asked by its files first: what
+ * the JDK has for the same loads much at every start.
+ */
 final class ThisMachine implements Machine {
   private static final Path UPTIME = Path.of("/proc/uptime");
+  private static final Path HOST_NAME = Path.of("/proc/sys/kernel/hostname");
+  private static final Path OWN_PROCESS = Path.of("/proc/self");
+  private static final Path CHANCE = Path.of("/dev/urandom");
   private static final Path BOOT_ID = Path.of("/proc/sys/kernel/random/boot_id");
   private static final int RUN_BYTES = 10;
-
-  /** A start of a machine that has no name for it is known for this run of the program only. */
-  private static final String NAMELESS = "run-" + hex();
 
   private final Setting.Clock clock;
   private final ClockSource source = ClockSource.look(Path.of("/"), Instant.now());
@@ -33,7 +37,12 @@ final class ThisMachine implements Machine {
   /** An uptime source that counts suspended time, where there is one. */
   private final boolean hasUptime = Files.isReadable(UPTIME);
 
-  private final String bootId = line(BOOT_ID).orElse(NAMELESS);
+  private final String bootId = line(BOOT_ID).orElseGet(() -> Nameless.START);
+
+  /** A start of a machine that has no name for it is known for this run of the program only. */
+  private static final class Nameless {
+    private static final String START = "run-" + hex();
+  }
 
   ThisMachine() {
     this(Setting.Clock.ASK);
@@ -82,9 +91,20 @@ final class ThisMachine implements Machine {
   }
 
   private static String hex() {
+    return HexFormat.of().formatHex(chance());
+  }
+
+  private static byte[] chance() {
     byte[] bytes = new byte[RUN_BYTES];
+    try (InputStream system = Files.newInputStream(CHANCE)) {
+      if (system.readNBytes(bytes, 0, RUN_BYTES) == RUN_BYTES) {
+        return bytes;
+      }
+    } catch (IOException e) {
+      // not a system that has it
+    }
     new SecureRandom().nextBytes(bytes);
-    return HexFormat.of().formatHex(bytes);
+    return bytes;
   }
 
   @Override
@@ -95,10 +115,22 @@ final class ThisMachine implements Machine {
         ZoneId.systemDefault().getId(),
         hasUptime ? "proc" : "nano",
         Version.text(),
-        ProcessHandle.current().pid());
+        process());
+  }
+
+  private static long process() {
+    try {
+      return Long.parseLong(Files.readSymbolicLink(OWN_PROCESS).toString());
+    } catch (IOException | RuntimeException e) {
+      return ProcessHandle.current().pid();
+    }
   }
 
   private static String label() {
+    return line(HOST_NAME).filter(name -> !name.isBlank()).orElseGet(ThisMachine::asked);
+  }
+
+  private static String asked() {
     try {
       return InetAddress.getLocalHost().getHostName();
     } catch (UnknownHostException e) {

@@ -23,6 +23,10 @@ public record Facts(Map<String, Cell> cells) {
       return new Cell(Optional.of(value), Optional.empty());
     }
 
+    private static <T> Cell of(Column<T> column, T value) {
+      return of(column.write().apply(value));
+    }
+
     public static Cell of(Object value, String typed) {
       return new Cell(Optional.of(value), Optional.of(typed));
     }
@@ -33,6 +37,25 @@ public record Facts(Map<String, Cell> cells) {
 
     public static Cell emptied() {
       return new Cell(Optional.empty(), Optional.empty());
+    }
+  }
+
+  /** Gathers many cells, which {@link #with} would copy for each. */
+  public static final class Gathering {
+    private final Map<String, Cell> cells = new LinkedHashMap<>();
+
+    public <T> Gathering with(Column<T> column, T value) {
+      cells.put(column.name(), Cell.of(column, value));
+      return this;
+    }
+
+    /** As {@link #with(Column, Object)} where there is a value. */
+    public <T> Gathering with(Column<T> column, Optional<T> value) {
+      return value.map(present -> with(column, present)).orElse(this);
+    }
+
+    public Facts facts() {
+      return new Facts(cells);
     }
   }
 
@@ -70,7 +93,7 @@ public record Facts(Map<String, Cell> cells) {
   }
 
   public <T> Facts with(Column<T> column, T value) {
-    return with(column.name(), Cell.of(column.write().apply(value)));
+    return with(column.name(), Cell.of(column, value));
   }
 
   /** As {@link #with(Column, Object)} where there is a value, unchanged where there is none. */

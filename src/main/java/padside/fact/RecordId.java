@@ -13,6 +13,18 @@ public record RecordId(String text) implements Comparable<RecordId> {
     }
   }
 
+  // What a record has by itself the JVM makes at its first use, at every start; so it is written
+  // out.
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof RecordId id && text.equals(id.text);
+  }
+
+  @Override
+  public int hashCode() {
+    return text.hashCode();
+  }
+
   @Override
   public int compareTo(RecordId other) {
     return text.compareTo(other.text);

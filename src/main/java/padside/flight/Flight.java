@@ -372,6 +372,11 @@ public record Flight(RecordId id, Facts facts) {
     return facts.get(ALTITUDE);
   }
 
+  /** True when it is more than planned or a draft. */
+  public boolean isTold() {
+    return status() != Status.DRAFT && !isPlanned();
+  }
+
   /** True while its card is being filled or waits for its turn: it holds what it names. */
   public boolean isOpen() {
     return status() == Status.DRAFT || status() == Status.CARD;

@@ -73,7 +73,7 @@ public record Logbook(
   private static final int NEWEST_FLIGHTS = 500;
 
   /** More than anybody flies on one day. */
-  private static final int FIRST_FLIGHTS = 100;
+  private static final int FIRST_FLIGHTS = 30;
 
   private static final int MOST_CONTESTED = 50;
 
@@ -144,7 +144,7 @@ public record Logbook(
         days,
         log.list(Kind.WEATHER).stream().map(w -> new Weather(w.id(), w.facts())).toList(),
         newest,
-        flights(log.lastFlightOfEachRocket()),
+        first ? newest : flights(log.lastFlightOfEachRocket()),
         measured(log, newest, flights),
         log.list(Kind.FIX).stream().map(f -> new Fix(f.id(), f.facts())).toList(),
         log.list(Kind.ATTEMPT).stream().map(a -> new Attempt(a.id(), a.facts())).toList(),
@@ -223,7 +223,11 @@ public record Logbook(
             .filter(flight -> flight.rocket().isPresent())
             .collect(Collectors.groupingBy(flight -> flight.rocket().orElseThrow()));
     List<Flight> all = new ArrayList<>();
-    for (RecordId rocket : most < NEWEST_FLIGHTS ? onCards(newest) : rockets(log)) {
+    List<RecordId> rockets =
+        most < NEWEST_FLIGHTS
+            ? onCards(newest)
+            : log.list(Kind.ROCKET).stream().map(FlightLog.Stored::id).toList();
+    for (RecordId rocket : rockets) {
       List<Flight> known = byRocket.getOrDefault(rocket, List.of());
       all.addAll(
           known.size() >= ENOUGH_MEASURED
@@ -231,10 +235,6 @@ public record Logbook(
               : flights(log.measuredFlights(rocket, ENOUGH_MEASURED)));
     }
     return List.copyOf(all);
-  }
-
-  private static List<RecordId> rockets(FlightLog log) throws Fault {
-    return log.list(Kind.ROCKET).stream().map(FlightLog.Stored::id).toList();
   }
 
   /** The rockets somebody is about to fly. */
@@ -349,6 +349,7 @@ public record Logbook(
   /** A rocket's newest flight that is more than planned or a draft. */
   public Optional<Flight> lastFlight(RecordId rocket) {
     return lastFlights.stream()
+        .filter(Flight::isTold)
         .filter(flight -> flight.rocket().equals(Optional.of(rocket)))
         .findFirst();
   }

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
+import java.util.regex.Pattern;
 import padside.fact.Facts;
 import padside.fact.RecordId;
 import padside.units.Force;
@@ -21,6 +22,8 @@ import padside.units.TimeSpan;
 final class MotorFile {
   private static final List<String> NEEDED =
       List.of("designation", "total_impulse_ns", "burn_time_s", "total_mass_g");
+
+  private static final Pattern SECONDS = Pattern.compile("[0-9]{1,2}");
 
   /** A cell that could not be read. */
   private static final class BadCell extends Exception {
@@ -66,7 +69,7 @@ final class MotorFile {
   }
 
   private static Facts facts(NamedCsvRecord row) throws BadCell {
-    return Facts.none()
+    return new Facts.Gathering()
         .with(MotorType.DESIGNATION, text(row, "designation"))
         .with(MotorType.IMPULSE_CLASS, text(row, "class"))
         .with(MotorType.PROPELLANT, text(row, "kind"))
@@ -82,7 +85,8 @@ final class MotorFile {
         .with(MotorType.TOTAL_MASS, quantity(row, "total_mass_g", Mass::ofGrams))
         .with(MotorType.PROPELLANT_MASS, quantity(row, "propellant_mass_g", Mass::ofGrams))
         .with(MotorType.MAX_LIFTOFF_MASS, massLimits(row))
-        .with(MotorType.PROVENANCE, text(row, "provenance"));
+        .with(MotorType.PROVENANCE, text(row, "provenance"))
+        .facts();
   }
 
   /** The delays on sale; none for a motor that is no longer sold. */
@@ -93,7 +97,7 @@ final class MotorFile {
     }
     List<String> delays = List.of(cell.get().split(";", -1));
     for (String delay : delays) {
-      if (!delay.equals(MotorType.PLUGGED) && !delay.matches("[0-9]{1,2}")) {
+      if (!delay.equals(MotorType.PLUGGED) && !SECONDS.matcher(delay).matches()) {
         throw new BadCell(
             "column delays_s has \"" + delay + "\"; write seconds or P, divided by ; like 3;5;P");
       }

@@ -1,8 +1,6 @@
 package padside.report;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -16,14 +14,24 @@ import padside.units.UnitSystem;
 
 /** Words about flights and days, the same on screens and pages. */
 public final class FlightWords {
-  private static final DateTimeFormatter DATE =
-      DateTimeFormatter.ofPattern("EEE d MMM uuuu", Locale.ENGLISH);
+  /** The JDK's own names of days and months take it long to load, and differ with its version. */
+  private static final String[] DAYS = {"Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"};
+
+  private static final String[] MONTHS = {
+    "Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"
+  };
 
   private FlightWords() {}
 
   /** {@code Sat 2 May 2026}. */
   public static String date(LocalDate date) {
-    return DATE.format(date);
+    return DAYS[date.getDayOfWeek().getValue() - 1]
+        + ' '
+        + date.getDayOfMonth()
+        + ' '
+        + MONTHS[date.getMonthValue() - 1]
+        + ' '
+        + date.getYear();
   }
 
   /** What came of it, or how far it has come. */

@@ -39,6 +39,18 @@ public record Key(String name) {
     }
   }
 
+  // What a record has by itself the JVM makes at its first use, at every start; so it is written
+  // out.
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Key key && name.equals(key.name);
+  }
+
+  @Override
+  public int hashCode() {
+    return name.hashCode();
+  }
+
   /** The character typed, absent for named keys. */
   public Optional<String> character() {
     return name.length() == 1 ? Optional.of(name) : Optional.empty();

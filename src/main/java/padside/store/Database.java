@@ -12,11 +12,10 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.logging.Level;
-import java.util.logging.Logger;
 import java.util.stream.Stream;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteConnection;
+import org.sqlite.jdbc4.JDBC4Connection;
 
 /** The one connection to an SQLite file, its statements kept ready. */
 final class Database implements AutoCloseable {
@@ -51,13 +50,6 @@ final class Database implements AutoCloseable {
 
   private static final int BUSY_MS = 3000;
 
-  /** The driver's: it would write where it came from to the flier's terminal. */
-  private static final Logger DRIVER = Logger.getLogger("org.sqlite");
-
-  static {
-    DRIVER.setLevel(Level.OFF);
-  }
-
   private final Connection connection;
   private final Map<String, PreparedStatement> ready = new HashMap<>();
 
@@ -78,7 +70,7 @@ final class Database implements AutoCloseable {
     SQLiteConfig config = new SQLiteConfig();
     config.setBusyTimeout(BUSY_MS);
     // As an address, so that no character in the path is taken for an option.
-    Database database = new Database(config.createConnection("jdbc:sqlite:" + file.toUri()));
+    Database database = new Database(connection(file.toUri().toString(), config));
     try {
       database.set(TO_LOOK);
       return database;
@@ -90,16 +82,19 @@ final class Database implements AutoCloseable {
 
   /** Opens a file nobody writes, to look: nothing is written to it or beside it. */
   static Database unchanging(Path file) throws SQLException {
-    return new Database(
-        new SQLiteConfig()
-            .createConnection("jdbc:sqlite:" + file.toUri() + "?mode=ro&immutable=1"));
+    return new Database(connection(file.toUri() + "?mode=ro&immutable=1", new SQLiteConfig()));
   }
 
   /** An empty one that no file holds. */
   static Database inMemory() throws SQLException {
-    Database database = new Database(new SQLiteConfig().createConnection("jdbc:sqlite::memory:"));
+    Database database = new Database(connection(":memory:", new SQLiteConfig()));
     database.set(TO_LOOK);
     return database;
+  }
+
+  /** Without the driver's own entry, which would wait at every start until the JDK has noted it. */
+  private static Connection connection(String address, SQLiteConfig config) throws SQLException {
+    return new JDBC4Connection("jdbc:sqlite:" + address, address, config.toProperties());
   }
 
   /** Shows what another database holds under a name, until it is detached. */

@@ -1,9 +1,10 @@
 package padside.store;
 
 import java.sql.SQLException;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import padside.fact.Column;
 import padside.flight.Kind;
 
@@ -19,7 +20,7 @@ final class KindViews {
 
   /** Makes the views anew when they are not those of this version; within a transaction. */
   static void refresh(Database database) throws SQLException {
-    String wanted = Stream.of(Kind.values()).map(KindViews::view).collect(Collectors.joining("\n"));
+    String wanted = mark();
     if (LogTables.meta(database, KEY).filter(wanted::equals).isPresent()) {
       return;
     }
@@ -31,20 +32,36 @@ final class KindViews {
       database.script("DROP VIEW \"" + name.replace("\"", "\"\"") + "\"");
     }
     for (Kind kind : Kind.values()) {
-      database.script(view(kind));
+      database.script(view(kind.code(), kind.columns()));
     }
     LogTables.setMeta(database, KEY, wanted);
   }
 
-  private static String view(Kind kind) {
-    String columns =
-        kind.columns().stream().map(KindViews::column).collect(Collectors.joining(",\n  "));
+  /**
+   * Tells views of this version from others: what is in them, and how a view with a column of each
+   * storage is written. Their whole text would take long to make at every start.
+   */
+  private static String mark() {
+    StringBuilder made = new StringBuilder();
+    Map<Column.Storage, Column<?>> each = new EnumMap<>(Column.Storage.class);
+    for (Kind kind : Kind.values()) {
+      made.append('\n').append(kind.code());
+      for (Column<?> column : kind.columns()) {
+        made.append(' ').append(column.name()).append(':').append(column.storage().name());
+        each.putIfAbsent(column.storage(), column);
+      }
+    }
+    return Summed.sum(view("", List.copyOf(each.values())) + made);
+  }
+
+  private static String view(String kind, List<Column<?>> shown) {
+    String columns = shown.stream().map(KindViews::column).collect(Collectors.joining(",\n  "));
     return """
         CREATE VIEW "%s" AS SELECT name AS id,
           %s
         FROM record WHERE kind = '%s' AND removed = 0;
         """
-        .formatted(kind.code(), columns, kind.code());
+        .formatted(kind, columns, kind);
   }
 
   /** A value of the wrong form shows as NULL rather than as what a cast would make of it. */

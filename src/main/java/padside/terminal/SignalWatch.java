@@ -2,7 +2,6 @@ package padside.terminal;
 
 import java.lang.reflect.InvocationHandler;
 import java.lang.reflect.Proxy;
-import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
@@ -31,11 +30,12 @@ final class SignalWatch {
     this.broughtBack = broughtBack;
   }
 
-  /** Starts watching. The size is read once unasked, should it have changed since the launch. */
+  /**
+   * Starts watching, not at once: to be called by a signal takes the JVM as long as a good part of
+   * a first screen. The size is read once unasked, should it have changed since the launch.
+   */
   static void start(Consumer<Size> changed, Runnable broughtBack) {
     SignalWatch watch = new SignalWatch(changed, broughtBack);
-    watch.listen("WINCH", Heard.SIZE);
-    watch.listen("CONT", Heard.BROUGHT_BACK);
     Thread thread = new Thread(watch::run, "padside terminal signals");
     thread.setDaemon(true);
     thread.start();
@@ -43,8 +43,10 @@ final class SignalWatch {
 
   private void run() {
     try {
-      Heard first = heard.poll(FIRST_LOOK_MS, TimeUnit.MILLISECONDS);
-      answer(Optional.ofNullable(first).orElse(Heard.SIZE));
+      TimeUnit.MILLISECONDS.sleep(FIRST_LOOK_MS);
+      listen("WINCH", Heard.SIZE);
+      listen("CONT", Heard.BROUGHT_BACK);
+      answer(Heard.SIZE);
       while (true) {
         answer(heard.take());
       }

@@ -28,15 +28,15 @@ class FirstLookTest {
   @TempDir Path folder;
 
   @ParameterizedTest
-  @ValueSource(ints = {101, 340})
+  @ValueSource(ints = {31, 340})
   void a_long_log_is_shown_before_it_is_read(int flights) throws Exception {
     Inbox inbox = new Inbox();
     LogKeeper keeper = keeper(flights, inbox);
     Logbook first = opened(keeper, inbox, true);
-    assertThat(first.flights()).hasSize(100);
+    assertThat(first.flights()).hasSize(30);
     Logbook rest = rest(inbox);
     assertThat(rest.flights()).hasSize(flights);
-    assertThat(rest.flights().subList(0, 100)).isEqualTo(first.flights());
+    assertThat(rest.flights().subList(0, 30)).isEqualTo(first.flights());
     assertThat(rest.past().whole()).isTrue();
     assertThat(rest.past().burns().values()).containsExactly(flights);
     keeper.close();
