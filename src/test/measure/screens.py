@@ -1,6 +1,9 @@
 #!/usr/bin/env python3
 """Measures the screens in a pseudo-terminal: start, keys, memory, processor while idle.
 
+Keys are measured in a list and, every 60 ms, in a card that is checked as it is typed; of a card only
+the frame that shows the key counts, for what the check says comes by itself.
+
     src/test/measure/screens.py [--log FOLDER] [--runs 15] [--beside "nano|GNU nano"]
 
 The log is copied and opened as the flier's own; without --log it is the demo's. Everything is a ratio or a difference within this one run:
@@ -37,6 +40,8 @@ PADSIDE = str(ROOT / "bin" / "padside")
 ESCAPES = re.compile(rb"\x1b\[[0-9;?]*[ -/]*[@-~]|\x1b[()][A-Z0-9]|\x1b[=>]|\x0f|\x0e")
 SHOWN = re.compile(rb"F1 keys")  # at the foot of every screen
 QUIET_S = 0.05  # a frame is one or two writes: nothing more for so long ends it
+FRAME_S = 0.001  # between two writes of one frame
+BETWEEN_KEYS_S = 0.06  # faster than anybody types
 TOO_LONG_S = 60
 
 
@@ -86,6 +91,18 @@ class Terminal:
         while data:
             data, when = self.read(QUIET_S)
             last = when if data else last
+        return last - before
+
+    def typed(self, text):
+        """As key, until the first frame is whole; then the rest of the time between two keys."""
+        before = time.perf_counter()
+        os.write(self.fd, text)
+        data, last = self.read(1)
+        while data:
+            data, when = self.read(FRAME_S)
+            last = when if data else last
+        while time.perf_counter() - before < BETWEEN_KEYS_S:
+            self.read(BETWEEN_KEYS_S / 10)
         return last - before
 
     def java(self):
@@ -167,6 +184,15 @@ def own_log(home, env, log):
     first.end()
 
 
+def in_card(terminal):
+    """A new card of the rocket flown last, at the tilt of its rod, each change of which is checked."""
+    for key in (b"n", b"\t", b"\x1b[A", b"\x1b[A"):
+        terminal.key(key)
+        terminal.settle(1)
+    for i in range(40):
+        terminal.typed(b"5" if i % 2 == 0 else b"\x7f")
+
+
 def main():
     options = argparse.ArgumentParser(description=__doc__.splitlines()[0])
     options.add_argument("--log", help="a log's folder; without it the demo's season")
@@ -207,6 +233,10 @@ def main():
         for i in range(40):
             terminal.key(down if i % 2 == 0 else up)
         print("a key in the list     ", spread([terminal.key(down if i % 2 == 0 else up) for i in range(chosen.keys)]))
+        in_card(terminal)
+        before, began = ticks(pid), time.perf_counter()
+        print("a key in a card        ", spread([terminal.typed(b"5" if i % 2 == 0 else b"\x7f") for i in range(chosen.keys)]))
+        print("processor meanwhile    %.0f %%" % (100 * (ticks(pid) - before) / (time.perf_counter() - began)))
         print("resident memory        %.0f MB, at most %.0f MB" % (status(pid, "VmRSS"), status(pid, "VmHWM")))
         terminal.end()
     finally:

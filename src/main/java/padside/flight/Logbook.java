@@ -121,14 +121,14 @@ public record Logbook(
     return read(log, table, NEWEST_FLIGHTS);
   }
 
-  /** As {@link #read}, without what the first screen of a long log does not tell. */
+  /** As {@link #read}, without what the first screen does not tell. */
   public static Logbook firstLook(FlightLog log, MotorTable table) throws Fault {
     return read(log, table, FIRST_FLIGHTS);
   }
 
   private static Logbook read(FlightLog log, MotorTable table, int flights) throws Fault {
     List<Flight> newest = flights(log.flights(FlightLog.FlightQuery.newest(flights)));
-    boolean first = flights == FIRST_FLIGHTS && newest.size() == flights;
+    boolean first = flights == FIRST_FLIGHTS;
     List<Day> days = log.list(Kind.DAY).stream().map(d -> new Day(d.id(), d.facts())).toList();
     return new Logbook(
         log.list(Kind.ROCKET).stream().map(r -> new Rocket(r.id(), r.facts())).toList(),
@@ -136,7 +136,7 @@ public record Logbook(
             log.list(Kind.MOTOR).stream().map(m -> new MotorType(m.id(), m.facts())).toList()),
         log.list(Kind.LOT).stream().map(l -> new Lot(l.id(), l.facts())).toList(),
         Map.copyOf(log.firedByLot()),
-        FlightLog.Past.of(first ? List.of() : newest, newest.size() < flights),
+        FlightLog.Past.of(first ? List.of() : newest, !first && newest.size() < flights),
         first ? Map.of() : used(log.uses(), days),
         log.list(Kind.DEVICE).stream().map(d -> new RecoveryDevice(d.id(), d.facts())).toList(),
         log.list(Kind.ALTIMETER).stream().map(a -> new Altimeter(a.id(), a.facts())).toList(),
@@ -166,9 +166,9 @@ public record Logbook(
     return with(past, some.stream().filter(flight -> newest(flight.id()).isEmpty()).toList());
   }
 
-  /** Whether there may be more flights than a first look read. */
+  /** Whether no more was read than a first look does. */
   public boolean isFirstLook() {
-    return !past.whole() && flights.size() == FIRST_FLIGHTS;
+    return !past.whole() && flights.size() <= FIRST_FLIGHTS;
   }
 
   /** Whether there are flights beside the newest, which a search finds. */

@@ -2,10 +2,12 @@ package padside.page;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** Text broken at blanks to fit a width. */
 public final class Wrapped {
   private static final int LEAST_HANGING = 8;
+  private static final Pattern BLANKS = Pattern.compile("\\s+");
 
   private Wrapped() {}
 
@@ -13,7 +15,7 @@ public final class Wrapped {
   public static List<String> lines(String text, int width) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
-    for (String word : text.strip().split("\\s+", -1)) {
+    for (String word : BLANKS.split(text.strip(), -1)) {
       String rest = word;
       if (line.length() > 0 && line.length() + 1 + rest.length() > width) {
         lines.add(line.toString());

@@ -77,9 +77,10 @@ public record Scatter(
   }
 
   private static void require(String what, double value, double most) {
-    RefusedInput.unless(
-        value >= 0 && value <= most,
-        String.format(
-            Locale.ROOT, "The scatter of %s is %.3f, outside 0 to %.1f.", what, value, most));
+    if (!(value >= 0 && value <= most)) {
+      throw new RefusedInput(
+          String.format(
+              Locale.ROOT, "The scatter of %s is %.3f, outside 0 to %.1f.", what, value, most));
+    }
   }
 }

@@ -2,10 +2,13 @@ package padside.screen;
 
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import padside.fact.RecordId;
 import padside.flight.Day;
 import padside.flight.Flight;
 import padside.flight.Rocket;
@@ -39,7 +42,8 @@ final class DayView {
       canvas.put(LEFT, top, "No card yet. n begins one.", Style.PLAIN);
     } else {
       DayCrowd crowd = DayCrowd.of(inOrder, day);
-      int index = screen.marked(world).map(crowd.flights()::indexOf).orElse(0);
+      int index =
+          screen.marked(world).map(marked -> places(crowd.flights()).get(marked.id())).orElse(0);
       ListPane.draw(
           canvas,
           headings(crowd),
@@ -123,9 +127,10 @@ final class DayView {
 
   private static List<ListPane.Item> items(DayCrowd crowd, List<Flight> inOrder, World world) {
     List<ListPane.Item> items = new ArrayList<>();
+    Map<RecordId, Integer> places = places(inOrder);
     for (Flight flight : crowd.flights()) {
       List<String> cells = new ArrayList<>();
-      cells.add(Integer.toString(inOrder.indexOf(flight) + 1));
+      cells.add(Integer.toString(places.get(flight.id()) + 1));
       cells.addAll(crowd.cells(flight));
       cells.addAll(cells(flight, world));
       items.add(new ListPane.Item(flight.id(), cells));
@@ -157,6 +162,13 @@ final class DayView {
       case FLOWN ->
           flight.awaitsDebrief() ? waits(flight, world) : world.outcomes().told(flight.facts());
     };
+  }
+
+  /** Where each flight stands, from 0 on. To compare whole flights would take long. */
+  private static Map<RecordId, Integer> places(List<Flight> flights) {
+    Map<RecordId, Integer> places = new HashMap<>();
+    flights.forEach(flight -> places.put(flight.id(), places.size()));
+    return places;
   }
 
   private static String waits(Flight flown, World world) {

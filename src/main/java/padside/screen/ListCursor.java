@@ -38,7 +38,7 @@ record ListCursor(Optional<RecordId> at, String find, boolean finding, boolean a
 
   /** The lines that hold every word typed, in any letter case. */
   List<ListPane.Item> shown(List<ListPane.Item> items) {
-    if (asking) {
+    if (asking || find.isBlank()) {
       return items;
     }
     List<String> words = List.of(find.toLowerCase(Locale.ROOT).strip().split("\\s+"));

@@ -64,6 +64,27 @@ final class Painter {
   private static TextCharacter made(char shown, Look look) {
     EnumSet<SGR> marks = EnumSet.noneOf(SGR.class);
     marks.addAll(look.marks());
-    return TextCharacter.fromString(String.valueOf(shown), look.ink(), look.paper(), marks)[0];
+    return new Cell(shown, look, marks);
+  }
+
+  /**
+   * A cell that keeps how wide it is: Lanterna's own goes through the blocks of Unicode for it, for
+   * every cell of every frame.
+   */
+  private static final class Cell extends TextCharacter {
+    private static final long serialVersionUID = 1L;
+
+    private final boolean wide;
+
+    @SuppressWarnings("deprecation") // the way that is not makes no cells of one's own
+    Cell(char shown, Look look, EnumSet<SGR> marks) {
+      super(shown, look.ink(), look.paper(), marks);
+      this.wide = super.isDoubleWidth();
+    }
+
+    @Override
+    public boolean isDoubleWidth() {
+      return wide;
+    }
   }
 }

@@ -3,6 +3,7 @@ package padside.units;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /**
  * A direction over the ground in degrees clockwise from true north, at least 0 and below 360.
@@ -12,6 +13,7 @@ import java.util.Optional;
  */
 public record Bearing(double degrees) {
   private static final double POINT_DEGREES = 22.5;
+  private static final Pattern BETWEEN = Pattern.compile("[\\s-]");
   private static final List<String> COMPASS_POINTS =
       List.of(
           "N", "NNE", "NE", "ENE", "E", "ESE", "SE", "SSE", "S", "SSW", "SW", "WSW", "W", "WNW",
@@ -51,9 +53,9 @@ public record Bearing(double degrees) {
   /** The bearing of a compass point: {@code wsw}, {@code north}, {@code South-West}. */
   static Optional<Bearing> find(String compassPoint) {
     String point =
-        compassPoint
-            .toLowerCase(Locale.ROOT)
-            .replaceAll("[\\s-]", "")
+        BETWEEN
+            .matcher(compassPoint.toLowerCase(Locale.ROOT))
+            .replaceAll("")
             .replace("north", "n")
             .replace("south", "s")
             .replace("east", "e")

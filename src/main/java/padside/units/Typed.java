@@ -23,6 +23,10 @@ final class Typed {
               + DECIMAL
               + "))(?<unit>[^\\d.,]*+)");
 
+  private static final Pattern BLANKS = Pattern.compile("[\\s\\u00a0\\u2007\\u2009\\u202f]+");
+  private static final Pattern DOT_BEHIND = Pattern.compile("(?<=[a-z])\\.$");
+  private static final Pattern THOUSANDS = Pattern.compile("[1-9]\\d{0,2},\\d{3}");
+
   private Typed() {}
 
   /** A number and the unit typed after it, lower case, without blanks, perhaps empty. */
@@ -40,16 +44,20 @@ final class Typed {
 
   /** Lower case, trimmed, with the typographer's signs replaced by the keyboard's. */
   static String normal(String typed) {
-    return typed
-        .toLowerCase(Locale.ROOT)
-        .replaceAll("[\\s\\u00a0\\u2007\\u2009\\u202f]+", " ")
-        .replace('\u2212', '-')
-        .replace('\u00ba', '°')
-        .replaceAll("[\u2032\u2019]", "'")
-        .replaceAll("[\u2033\u201d]", "\"")
-        .replaceAll("[\u22c5\u2219\u2022]", "·")
-        .replaceAll("(?<=[a-z])\\.$", "")
-        .strip();
+    String plain =
+        typed
+            .toLowerCase(Locale.ROOT)
+            .replace('\u2212', '-')
+            .replace('\u00ba', '°')
+            .replace('\u2032', '\'')
+            .replace('\u2019', '\'')
+            .replace('\u2033', '"')
+            .replace('\u201d', '"')
+            .replace('\u22c5', '·')
+            .replace('\u2219', '·')
+            .replace('\u2022', '·');
+    String blank = BLANKS.matcher(plain).replaceAll(" ");
+    return DOT_BEHIND.matcher(blank).replaceAll("").strip();
   }
 
   /**
@@ -90,7 +98,7 @@ final class Typed {
 
   /** Reads what {@link #DECIMAL} matches; a comma that could part thousands is refused. */
   static Reading<Double> decimal(String text) {
-    if (text.matches("[1-9]\\d{0,2},\\d{3}")) {
+    if (THOUSANDS.matcher(text).matches()) {
       return Reading.refused(
           "could mean " + text.replace(",", "") + " or " + text.replace(',', '.'));
     }

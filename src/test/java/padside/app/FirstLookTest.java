@@ -51,12 +51,16 @@ class FirstLookTest {
   }
 
   @Test
-  void a_short_log_is_read_once() throws Exception {
+  void of_a_short_log_all_is_shown_before_it_is_counted() throws Exception {
     Inbox inbox = new Inbox();
     LogKeeper keeper = keeper(12, inbox);
     Logbook first = opened(keeper, inbox, true);
     assertThat(first.flights()).hasSize(12);
-    assertThat(first.isFirstLook()).isFalse();
+    assertThat(first.past().burns()).isEmpty();
+    Logbook rest = rest(inbox);
+    assertThat(rest.flights()).isEqualTo(first.flights());
+    assertThat(rest.past().burns().values()).containsExactly(12);
+    assertThat(rest.isFirstLook()).isFalse();
     keeper.close();
   }
 
