@@ -115,7 +115,7 @@ record FieldsScreen() implements Shelf {
         Kind.FIELD,
         "field",
         List.of(
-            FormField.of(Field.NAME, "Name", new Texts("North pasture"), "What it is called."),
+            FormField.of(Field.NAME, "Name", new Texts("North pasture"), "What you call it."),
             elevation(units),
             edges(units),
             hazards(units),

@@ -14,6 +14,10 @@ import padside.units.TimeSpan;
 final class MarkView {
   private static final int LEFT = 2;
   private static final int TEXT = 13;
+
+  /** So that the predictions stand below each other. */
+  private static final int MEASURED = 18;
+
   private static final String CAUTION = "Marked by hand: ±0.2 s (common practice, no source).";
 
   private MarkView() {}
@@ -79,7 +83,9 @@ final class MarkView {
         .filter(each -> facts.get(mark).isPresent() || each.predicted().isPresent())
         .map(
             each ->
-                each.measured().map(text -> text + each.difference() + "  ").orElse("")
+                each.measured()
+                        .map(text -> CheckText.pad(text + each.difference(), MEASURED))
+                        .orElse("")
                     + each.predicted().map("predicted "::concat).orElse(""));
   }
 

@@ -27,7 +27,7 @@ record PadScreen(
     LiveCheck check,
     Mode mode)
     implements Screen {
-  private static final Binding BACK = Binding.of("<esc>", "any key: the checklist", "back");
+  private static final Binding BACK = Binding.of("<esc>", "checklist, as any key", "back");
 
   /** What the pad is about. */
   enum Mode {

@@ -22,6 +22,9 @@ record PageScreen(
   private static final int STEP = 10;
   private static final int WIDEST = 100;
 
+  /** The title and the rule below it. */
+  private static final int TITLE_ROWS = 2;
+
   private static final Binding WRITE =
       Binding.of(
           "h", "write HTML", "write it as a web page, to be read and printed from a browser");
@@ -72,8 +75,10 @@ record PageScreen(
         new PageScreen(kind, which, page, Math.max(0, Math.min(last, moved)), request));
   }
 
+  /** Without its title, which the title bar has. */
   private static List<TextLine> lines(Page page, int width) {
-    return TextPage.lines(page, Math.min(WIDEST, width));
+    List<TextLine> all = TextPage.lines(page, Math.min(WIDEST, width));
+    return all.subList(Math.min(TITLE_ROWS, all.size()), all.size());
   }
 
   @Override

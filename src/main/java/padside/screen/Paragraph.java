@@ -38,10 +38,22 @@ final class Paragraph {
 
   /**
    * The text on one line of at most {@code width} characters; what was cut off shows as {@code …}.
+   * A number goes whole: the beginning of one would be another.
    */
   static String cut(String text, int width) {
-    return text.length() <= width
-        ? text
-        : text.substring(0, Math.max(0, width - 1)).stripTrailing() + "…";
+    if (text.length() <= width) {
+      return text;
+    }
+    int end = Math.max(0, width - 1);
+    boolean begun = end < text.length() && inNumber(text, end);
+    while (begun && end > 0 && inNumber(text, end - 1)) {
+      end--;
+    }
+    return text.substring(0, end).stripTrailing() + "…";
+  }
+
+  private static boolean inNumber(String text, int at) {
+    boolean point = text.charAt(at) == '.' && at + 1 < text.length();
+    return Character.isDigit(text.charAt(point ? at + 1 : at));
   }
 }

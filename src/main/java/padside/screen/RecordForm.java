@@ -215,7 +215,7 @@ record RecordForm(Sheet sheet, Form form, Draft draft, boolean leaving) implemen
 
   @Override
   public String title(World world) {
-    String name = form.entries().get(0).typed();
+    String name = form.understood(0).orElse(form.entries().get(0).typed());
     String noun = Paragraph.capital(sheet.noun());
     return name.isBlank() ? noun : noun + ": " + name;
   }

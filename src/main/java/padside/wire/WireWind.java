@@ -23,8 +23,8 @@ public record WireWind(
   /** Whether the gust told is one. */
   public enum Gusts {
     TOLD(""),
-    TOO_EARLY(" · too few readings yet to tell a gust"),
-    MISSED(" · gusts between readings are missed");
+    TOO_EARLY(" · too early for a gust"),
+    MISSED(" · misses gusts");
 
     private final String words;
 

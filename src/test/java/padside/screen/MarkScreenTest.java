@@ -67,8 +67,8 @@ class MarkScreenTest {
     Desk desk = lifted().after(seconds(6.5)).press(" ").after(seconds(60)).press(" ");
 
     assertThat(desk.frame())
-        .contains("6.5 s (-0.4 s)  predicted 6.9 s")
-        .contains("66.5 s (-4.5 s)  predicted 71 s")
+        .contains("6.5 s (-0.4 s)    predicted 6.9 s")
+        .contains("66.5 s (-4.5 s)   predicted 71 s")
         .contains("±0.2 s");
     assertThat(flight().facts().get(Flight.PREDICTED_EJECTION)).contains(new TimeSpan(6.9));
     assertThat(flight().facts().get(Flight.PREDICTED_ALOFT)).contains(new TimeSpan(71));

@@ -39,7 +39,7 @@ class GlyphsTest {
     assertThat(shown(Glyphs.ASCII, "┌─┬┐│└┴┘├┼┤")).isEqualTo("+-++|++++++");
     assertThat(shown(Glyphs.ASCII, "←↑→↓▲▼")).isEqualTo("<^>v^v");
     assertThat(shown(Glyphs.ASCII, "6–9 mph ≤ 13 · 240° · m² × ±2 µ …"))
-        .isEqualTo("6-9 mph < 13 . 240  . m2 x ~2 u .");
+        .isEqualTo("6-9 mph < 13 . 240  . m2 x ~2 u ~");
     assertThat(shown(Glyphs.ASCII, "“Käthe’s Ålesund”")).isEqualTo("\"Kathe's Alesund\"");
     assertThat(shown(Glyphs.ASCII, "中")).isEqualTo("?");
   }
