@@ -61,7 +61,7 @@ class PackageIT {
     assertThat(entries.stream().filter(entry -> entry.endsWith(".so")))
         .extracting(entry -> entry.replaceFirst(".*/native/", ""))
         .containsExactlyInAnyOrder(
-            "aarch64/libsqlitejdbc.so", "armv7/libsqlitejdbc.so", "x86_64/libsqlitejdbc.so");
+            "aarch64/libsqlitejdbc.so", "armv6/libsqlitejdbc.so", "x86_64/libsqlitejdbc.so");
     assertThat(tree.resolve("usr/share"))
         .isDirectoryRecursivelyContaining("glob:**/man/man1/padside.1.gz")
         .isDirectoryRecursivelyContaining("glob:**/bash-completion/completions/padside")
@@ -86,7 +86,7 @@ class PackageIT {
   void each_library_is_of_the_machine_its_folder_names() throws Exception {
     assertThat(machine("x86_64")).isEqualTo(0x3E);
     assertThat(machine("aarch64")).isEqualTo(0xB7);
-    assertThat(machine("armv7")).isEqualTo(0x28);
+    assertThat(machine("armv6")).isEqualTo(0x28);
   }
 
   private static int machine(String name) throws IOException {

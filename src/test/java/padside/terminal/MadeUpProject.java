@@ -105,7 +105,7 @@ final class MadeUpProject {
     write(installed.resolve("bin/padside"), Files.readString(Path.of("bin/padside")));
     write(installed.resolve("padside.jar"), "jar");
     write(installed.resolve("build-sum"), "5eed\n");
-    for (String machine : List.of("x86_64", "aarch64", "armv7")) {
+    for (String machine : List.of("x86_64", "aarch64", "armv6")) {
       write(installed.resolve("native/" + machine + "/libsqlitejdbc.so"), "SQLite");
     }
     Files.writeString(
