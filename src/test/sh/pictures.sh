@@ -22,7 +22,7 @@ export LC_ALL=C.UTF-8 TZ=UTC DISPLAY=:91
 Xvfb :91 -screen 0 1400x900x24 >/dev/null 2>&1 &
 server=$!
 sleep 1
-evilwm >/dev/null 2>&1 &
+evilwm -fn fixed >/dev/null 2>&1 &
 manager=$!
 faketime '2026-10-17 12:05:00' java -jar target/padside.jar demo --window >"$folder/said" 2>&1 &
 program=$!
