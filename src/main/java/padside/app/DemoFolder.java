@@ -32,12 +32,17 @@ final class DemoFolder {
    * Writes the season aside and renames it, so that an interrupted writing leaves no half of it.
    */
   static void write(Path season) throws Fault {
+    write(season, Integer.MAX_VALUE);
+  }
+
+  /** As {@link #write(Path)} of its first days. */
+  static void write(Path season, int days) throws Fault {
     Path whole = season.toAbsolutePath().normalize();
     Path unfinished = whole.resolveSibling(whole.getFileName() + ".unfinished");
     try {
       clear(unfinished);
       try (LogFolder log = LogFolder.openToFill(unfinished, new ThisMachine())) {
-        DemoSeason.write(log);
+        DemoSeason.write(log, days);
       }
       Files.move(unfinished, whole, StandardCopyOption.ATOMIC_MOVE);
     } catch (IOException e) {
