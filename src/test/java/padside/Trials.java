@@ -3,6 +3,7 @@ package padside;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.SplittableRandom;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
@@ -39,9 +40,12 @@ public final class Trials {
     return Long.getLong("padside.seed", 20L);
   }
 
-  /** The source of luck of one trial, the same whatever ran before it. */
+  /**
+   * The source of luck of one trial, the same whatever ran before it. {@link Random} begins nearly
+   * alike from numbers that lie beside each other, so its seed is mixed.
+   */
   public static Random random(int number) {
-    return new Random(seed() * 1_000_003L + number);
+    return new Random(new SplittableRandom(seed() * 1_000_003L + number).nextLong());
   }
 
   /** Says what a run of trials came to. */

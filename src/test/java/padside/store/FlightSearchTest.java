@@ -34,7 +34,7 @@ class FlightSearchTest {
     int found = 0;
     for (int round = 0; round < Trials.of("searches", 3, 60); round++) {
       Path place = folder.resolve("log" + round);
-      Random random = new Random(Trials.seed() + round);
+      Random random = Trials.random(round);
       for (int start = 0; start < 3; start++) {
         try (LogFolder log = LogFolder.open(place, new PretendMachine(7L * round + start))) {
           ClubOfFlights club = new ClubOfFlights(log, random);

@@ -15,14 +15,15 @@ import padside.units.UnitSystem;
 
 /**
  * What is found in traces whose truth the program's own flights are, at four rates: in how many of
- * them, and how near. The bounds are what was measured with these seeds, less a little.
+ * them, and how near. Held against what 400 traces showed, less three standard deviations of the
+ * share of as many as are drawn here.
  */
 class FindingShareTest {
   private static final int USUAL = 40;
 
   @TempDir private Path folder;
 
-  /** What the altimeter does, and the least shares of traces found right. */
+  /** What the altimeter does, and the shares of 400 traces that were found right. */
   private record Asked(
       String name, double rate, double noise, double spike, double apogee, double ejection) {}
 
@@ -30,16 +31,16 @@ class FindingShareTest {
   Stream<DynamicTest> most_flights_are_found_within_a_hundredth_and_two_samples() {
     return Stream.of(
             // Once a second a spike is mostly missed, and 2 m are 1 % of these flights.
-            new Asked("1 Hz quiet", 1, 0.3, 40, 0.75, 0.8),
-            new Asked("1 Hz noisy", 1, 3, 40, 0.3, 0.6),
-            new Asked("10 Hz quiet", 10, 0.3, 40, 0.97, 0.97),
-            new Asked("10 Hz noisy", 10, 1.5, 40, 0.95, 0.95),
-            new Asked("20 Hz quiet", 20, 0.3, 30, 0.97, 0.97),
-            new Asked("20 Hz noisy", 20, 3, 60, 0.9, 0.97),
+            new Asked("1 Hz quiet", 1, 0.3, 40, 0.61, 0.82),
+            new Asked("1 Hz noisy", 1, 3, 40, 0.44, 0.57),
+            new Asked("10 Hz quiet", 10, 0.3, 40, 0.997, 0.997),
+            new Asked("10 Hz noisy", 10, 1.5, 40, 0.97, 0.985),
+            new Asked("20 Hz quiet", 20, 0.3, 30, 0.997, 0.997),
+            new Asked("20 Hz noisy", 20, 3, 60, 0.917, 0.997),
             // Without a spike a bend tells the charge to some tenths of a second.
-            new Asked("20 Hz no spike", 20, 0.5, 0, 0.97, 0.4),
-            new Asked("100 Hz quiet", 100, 0.3, 30, 0.97, 0.97),
-            new Asked("100 Hz noisy", 100, 3, 60, 0.95, 0.95))
+            new Asked("20 Hz no spike", 20, 0.5, 0, 0.985, 0.51),
+            new Asked("100 Hz quiet", 100, 0.3, 30, 0.997, 0.997),
+            new Asked("100 Hz noisy", 100, 3, 60, 0.97, 0.997))
         .map(asked -> DynamicTest.dynamicTest(asked.name, () -> share(asked)));
   }
 
@@ -105,8 +106,12 @@ class FindingShareTest {
             tally.rate,
             tally.liftOff / trials));
     double share = 1.0 / trials;
-    assertThat(tally.apogee * share).as("apogee").isGreaterThanOrEqualTo(asked.apogee);
-    assertThat(tally.ejection * share).as("ejection").isGreaterThanOrEqualTo(asked.ejection);
+    assertThat(tally.apogee * share).as("apogee").isGreaterThan(least(asked.apogee, trials));
+    assertThat(tally.ejection * share).as("ejection").isGreaterThan(least(asked.ejection, trials));
+  }
+
+  private static double least(double share, int trials) {
+    return share - 3 * Math.sqrt(share * (1 - share) / trials);
   }
 
   static TraceFinding found(MadeTrace.Written written, Path folder) {
