@@ -27,19 +27,13 @@ final class DemoCommand implements Callable<Integer> {
   @Option(names = "--no-screens", description = "only write the season, don't open the screens")
   private boolean noScreens;
 
-  @Option(
-      names = "--days",
-      hidden = true,
-      description = "write so many of its days: what a start is prepared on need not be long")
-  private int days = Integer.MAX_VALUE;
-
   @Override
   public Integer call() throws Fault {
     Path season = root.folderOr(Folders.of(System.getenv()).demo());
     if (DemoFolder.isToBeWritten(season)) {
       spec.commandLine().getErr().println("Writing the made-up season into " + season + " …");
       spec.commandLine().getErr().flush();
-      DemoFolder.write(season, days);
+      DemoFolder.write(season);
     }
     if (noScreens) {
       spec.commandLine().getOut().println("The made-up season is in " + season);

@@ -32,17 +32,12 @@ final class DemoFolder {
    * Writes the season aside and renames it, so that an interrupted writing leaves no half of it.
    */
   static void write(Path season) throws Fault {
-    write(season, Integer.MAX_VALUE);
-  }
-
-  /** As {@link #write(Path)} of its first days. */
-  static void write(Path season, int days) throws Fault {
     Path whole = season.toAbsolutePath().normalize();
     Path unfinished = whole.resolveSibling(whole.getFileName() + ".unfinished");
     try {
       clear(unfinished);
       try (LogFolder log = LogFolder.openToFill(unfinished, new ThisMachine())) {
-        DemoSeason.write(log, days);
+        DemoSeason.write(log);
       }
       Files.move(unfinished, whole, StandardCopyOption.ATOMIC_MOVE);
     } catch (IOException e) {

@@ -39,19 +39,9 @@ final class DemoSeason {
 
   /** Writes the season into an empty log; the same season every time but for the record ids. */
   static void write(FlightLog log) throws Fault {
-    write(log, Integer.MAX_VALUE);
-  }
-
-  /** As {@link #write(FlightLog)} up to the end of one of its days, the first being 1. */
-  static void write(FlightLog log, int days) throws Fault {
     DemoScript script = DemoScript.shipped();
     DemoSeason season = new DemoSeason(log, script);
-    int opened = 0;
     for (List<DemoStep> act : script.acts()) {
-      opened += act.get(0).does().equals("day") ? 1 : 0;
-      if (opened > days) {
-        return;
-      }
       season.play(act);
     }
   }

@@ -34,17 +34,6 @@ class DemoFolderTest {
   }
 
   @Test
-  void only_its_first_day_is_written_where_that_is_asked_for() throws Fault {
-    Path season = folder.resolve("demo");
-    DemoFolder.write(season, 1);
-
-    try (LogFolder log = LogFolder.open(season, new ThisMachine())) {
-      assertThat(log.list(Kind.DAY)).hasSize(1);
-      assertThat(log.list(Kind.FLIGHT)).hasSizeGreaterThan(2);
-    }
-  }
-
-  @Test
   void an_empty_folder_is_filled_and_one_that_holds_anything_left_alone()
       throws Fault, IOException {
     Path empty = Files.createDirectory(folder.resolve("empty"));
