@@ -83,27 +83,23 @@ class Terminal:
         while self.read(quiet)[0] and time.perf_counter() < until:
             pass
 
-    def key(self, text):
-        """Seconds from a key to the last byte of the frame that answers it."""
+    def key(self, text, quiet=QUIET_S):
+        """Seconds from a key to the last byte before nothing comes for so long."""
         before = time.perf_counter()
         os.write(self.fd, text)
         data, last = self.read(1)
         while data:
-            data, when = self.read(QUIET_S)
+            data, when = self.read(quiet)
             last = when if data else last
         return last - before
 
     def typed(self, text):
         """As key, until the first frame is whole; then the rest of the time between two keys."""
         before = time.perf_counter()
-        os.write(self.fd, text)
-        data, last = self.read(1)
-        while data:
-            data, when = self.read(FRAME_S)
-            last = when if data else last
+        took = self.key(text, FRAME_S)
         while time.perf_counter() - before < BETWEEN_KEYS_S:
             self.read(BETWEEN_KEYS_S / 10)
-        return last - before
+        return took
 
     def java(self):
         """The process of the program itself below its launcher."""

@@ -20,10 +20,11 @@ public record CanopyDrag(double dragCoefficient, double areaM2, ReferenceArea re
   public CanopyDrag {
     RefusedInput.unless(
         dragCoefficient > 0 && dragCoefficient < 100,
-        String.format(
-            Locale.ROOT,
-            "Recovery drag coefficient %.3f must be above zero; 0.75 is usual for a flat chute.",
-            dragCoefficient));
+        () ->
+            String.format(
+                Locale.ROOT,
+                "Recovery drag coefficient %.3f must be above zero; 0.75 is usual for a flat chute.",
+                dragCoefficient));
     RefusedInput.unless(
         areaM2 > 0 && Double.isFinite(areaM2),
         "The recovery device has no area; give its size or leave it out.");
@@ -50,7 +51,7 @@ public record CanopyDrag(double dragCoefficient, double areaM2, ReferenceArea re
   private static double positive(Length length, String name) {
     RefusedInput.unless(
         length.metres() > 0,
-        String.format(Locale.ROOT, "%s %.3f m must be above zero.", name, length.metres()));
+        () -> String.format(Locale.ROOT, "%s %.3f m must be above zero.", name, length.metres()));
     return length.metres();
   }
 }

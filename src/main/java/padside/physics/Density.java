@@ -6,7 +6,8 @@ public record Density(double kilogramsPerCubicMetre) {
   public Density {
     RefusedInput.unless(
         Double.isFinite(kilogramsPerCubicMetre) && kilogramsPerCubicMetre >= 0,
-        "Air density %s kg/m³ is not possible; check temperature and pressure."
-            .formatted(kilogramsPerCubicMetre));
+        () ->
+            "Air density %s kg/m³ is not possible; check temperature and pressure."
+                .formatted(kilogramsPerCubicMetre));
   }
 }

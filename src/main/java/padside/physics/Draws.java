@@ -48,7 +48,7 @@ public final class Draws {
   /** The draws of so many flights. */
   public static Draws of(int flights, long seed) {
     RefusedInput.unless(
-        flights >= 1, "A spread needs at least one flight; %d given.".formatted(flights));
+        flights >= 1, () -> "A spread needs at least one flight; %d given.".formatted(flights));
     double[] deviates = new double[flights * GENERATOR.length];
     SplittableRandom random = new SplittableRandom(seed);
     for (int dimension = 0; dimension < GENERATOR.length; dimension++) {

@@ -25,7 +25,7 @@ public record Ellipse(Length east, Length north, Length longHalf, Length shortHa
   static Ellipse holding(double share, double[] eastM, double[] northM) {
     RefusedInput.unless(
         share > 0 && share < 1,
-        "An ellipse holds a share between 0 and 1, not %s.".formatted(share));
+        () -> "An ellipse holds a share between 0 and 1, not %s.".formatted(share));
     double east = mean(eastM);
     double north = mean(northM);
     double ee = covariance(eastM, east, eastM, east);

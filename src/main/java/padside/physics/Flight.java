@@ -114,8 +114,9 @@ public final class Flight {
   public static List<TrackPoint> track(Launch launch, TimeSpan interval) {
     RefusedInput.unless(
         interval.seconds() >= 0.001,
-        String.format(
-            Locale.ROOT, "Track interval %.4f s is shorter than 0.001 s.", interval.seconds()));
+        () ->
+            String.format(
+                Locale.ROOT, "Track interval %.4f s is shorter than 0.001 s.", interval.seconds()));
     FlightPath path = FlightPath.planned(launch, STANDARD_GRAVITY_MPS2);
     Tracker tracker = new Tracker(interval.seconds());
     path.trackWith(tracker);

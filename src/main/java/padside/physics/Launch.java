@@ -90,7 +90,7 @@ public record Launch(
     RefusedInput.unless(!stages.isEmpty(), "The rocket has no motor; choose one.");
     RefusedInput.unless(
         stages.size() <= MOST_STAGES,
-        "%d stages given, %d at most can be flown.".formatted(stages.size(), MOST_STAGES));
+        () -> "%d stages given, %d at most can be flown.".formatted(stages.size(), MOST_STAGES));
     RefusedInput.unless(
         stages.get(stages.size() - 1).dropped().kilograms() == 0,
         "The last stage drops nothing at burnout; enter the dropped mass at the stage below.");
@@ -98,18 +98,20 @@ public record Launch(
     double airframeG = airframe.massWithoutMotor().inGrams();
     RefusedInput.unless(
         droppedG < airframeG,
-        String.format(
-            Locale.ROOT,
-            "The dropped stages weigh %.2f g, but the whole rocket %.2f g; check both masses,"
-                + " the rocket's includes its booster.",
-            droppedG,
-            airframeG));
+        () ->
+            String.format(
+                Locale.ROOT,
+                "The dropped stages weigh %.2f g, but the whole rocket %.2f g; check both masses,"
+                    + " the rocket's includes its booster.",
+                droppedG,
+                airframeG));
   }
 
   private static void requireDelay(TimeSpan delay) {
     RefusedInput.unless(
         delay.seconds() >= 0 && delay.seconds() <= 60,
-        String.format(
-            Locale.ROOT, "Delay %.1f s is outside 0 to 60 s after burnout.", delay.seconds()));
+        () ->
+            String.format(
+                Locale.ROOT, "Delay %.1f s is outside 0 to 60 s after burnout.", delay.seconds()));
   }
 }

@@ -12,10 +12,11 @@ public record Motor(ThrustCurve curve, Mass totalMass, Mass propellantMass) {
   public Motor {
     RefusedInput.unless(
         propellantMass.kilograms() >= 0 && propellantMass.kilograms() < totalMass.kilograms(),
-        String.format(
-            Locale.ROOT,
-            "Propellant of %.2f g does not fit a motor of %.2f g in total; check both masses.",
-            propellantMass.inGrams(),
-            totalMass.inGrams()));
+        () ->
+            String.format(
+                Locale.ROOT,
+                "Propellant of %.2f g does not fit a motor of %.2f g in total; check both masses.",
+                propellantMass.inGrams(),
+                totalMass.inGrams()));
   }
 }

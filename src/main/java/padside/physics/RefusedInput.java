@@ -1,5 +1,7 @@
 package padside.physics;
 
+import java.util.function.Supplier;
+
 /**
  * Input that describes no possible flight. The message is one sentence for the flier: what is
  * wrong, the value seen, what to do.
@@ -14,8 +16,13 @@ public final class RefusedInput extends IllegalArgumentException {
 
   /** Refuses unless {@code holds}. */
   static void unless(boolean holds, String sentence) {
+    unless(holds, () -> sentence);
+  }
+
+  /** The same with a sentence that is made only where it is said. */
+  static void unless(boolean holds, Supplier<String> sentence) {
     if (!holds) {
-      throw new RefusedInput(sentence);
+      throw new RefusedInput(sentence.get());
     }
   }
 }

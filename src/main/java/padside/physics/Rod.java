@@ -14,16 +14,18 @@ public record Rod(Length guidedLength, Angle tilt, Bearing tiltToward) {
   public Rod {
     RefusedInput.unless(
         guidedLength.metres() > 0,
-        String.format(
-            Locale.ROOT,
-            "Rod length %.3f m must be above zero; measure from the lug to the tip.",
-            guidedLength.metres()));
+        () ->
+            String.format(
+                Locale.ROOT,
+                "Rod length %.3f m must be above zero; measure from the lug to the tip.",
+                guidedLength.metres()));
     RefusedInput.unless(
         tilt.radians() >= 0 && tilt.inDegrees() <= 89,
-        String.format(
-            Locale.ROOT,
-            "Rod tilt %.1f° is outside 0 to 89° from the vertical.",
-            tilt.inDegrees()));
+        () ->
+            String.format(
+                Locale.ROOT,
+                "Rod tilt %.1f° is outside 0 to 89° from the vertical.",
+                tilt.inDegrees()));
   }
 
   /** A rod that stands straight up. */

@@ -47,10 +47,11 @@ public record Scatter(
     require("rod tilt in degrees", rodTilt.inDegrees(), 30);
     RefusedInput.unless(
         gustDeviations > 0,
-        String.format(
-            Locale.ROOT,
-            "A gust %.1f standard deviations above the mean wind cannot be; 2 is usual.",
-            gustDeviations));
+        () ->
+            String.format(
+                Locale.ROOT,
+                "A gust %.1f standard deviations above the mean wind cannot be; 2 is usual.",
+                gustDeviations));
   }
 
   /** Every flight is as planned, in the mean wind. */
@@ -77,10 +78,10 @@ public record Scatter(
   }
 
   private static void require(String what, double value, double most) {
-    if (!(value >= 0 && value <= most)) {
-      throw new RefusedInput(
-          String.format(
-              Locale.ROOT, "The scatter of %s is %.3f, outside 0 to %.1f.", what, value, most));
-    }
+    RefusedInput.unless(
+        value >= 0 && value <= most,
+        () ->
+            String.format(
+                Locale.ROOT, "The scatter of %s is %.3f, outside 0 to %.1f.", what, value, most));
   }
 }

@@ -15,13 +15,15 @@ import padside.units.Mass;
 public record Stage(Motor motor, int count, Mass dropped) {
   /** Refuses no motor at all and a negative mass. */
   public Stage {
-    RefusedInput.unless(count >= 1, "A stage needs at least one motor; %d given.".formatted(count));
+    RefusedInput.unless(
+        count >= 1, () -> "A stage needs at least one motor; %d given.".formatted(count));
     RefusedInput.unless(
         dropped.kilograms() >= 0,
-        String.format(
-            Locale.ROOT,
-            "The dropped part of the rocket cannot weigh %.2f g; weigh it or enter 0.",
-            dropped.inGrams()));
+        () ->
+            String.format(
+                Locale.ROOT,
+                "The dropped part of the rocket cannot weigh %.2f g; weigh it or enter 0.",
+                dropped.inGrams()));
   }
 
   /** A single motor under nothing that drops. */

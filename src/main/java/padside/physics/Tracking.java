@@ -26,10 +26,11 @@ public final class Tracking {
     public Sight {
       RefusedInput.unless(
           elevation.radians() >= 0 && elevation.inDegrees() < 90,
-          String.format(
-              Locale.ROOT,
-              "Elevation %.1f° is outside 0 to 90°; measure it up from the horizon.",
-              elevation.inDegrees()));
+          () ->
+              String.format(
+                  Locale.ROOT,
+                  "Elevation %.1f° is outside 0 to 90°; measure it up from the horizon.",
+                  elevation.inDegrees()));
     }
 
     private double tan() {
@@ -82,10 +83,11 @@ public final class Tracking {
     public Line {
       RefusedInput.unless(
           deviation.inDegrees() >= 0.1 && deviation.inDegrees() <= 45,
-          String.format(
-              Locale.ROOT,
-              "A bearing known to %.2f° is outside 0.1 to 45°.",
-              deviation.inDegrees()));
+          () ->
+              String.format(
+                  Locale.ROOT,
+                  "A bearing known to %.2f° is outside 0.1 to 45°.",
+                  deviation.inDegrees()));
     }
   }
 

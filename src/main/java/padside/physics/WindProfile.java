@@ -23,10 +23,11 @@ public record WindProfile(Wind wind, Length readingHeight) {
     double metres = readingHeight.metres();
     RefusedInput.unless(
         metres >= 0.1 && metres <= 100,
-        String.format(
-            Locale.ROOT,
-            "Wind reading height %.2f m is outside 0.1 to 100 m; check the unit.",
-            metres));
+        () ->
+            String.format(
+                Locale.ROOT,
+                "Wind reading height %.2f m is outside 0.1 to 100 m; check the unit.",
+                metres));
   }
 
   /** The profile of a wind read by hand at 2 m. */
